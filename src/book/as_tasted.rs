@@ -77,17 +77,20 @@ tasted!(Ingredient without {
     price: None,
     earlier_prices: Vec::new(),
     note: String::new(),
+    translations: Vec::new(),
 });
 
 tasted!(Measure without {
     increment: None,
     note: String::new(),
+    translations: Vec::new(),
 });
 
 tasted!(Vessel without {
     price: None,
     serviceware: Vec::new(),
     note: String::new(),
+    translations: Vec::new(),
 });
 
 tasted!(Settings without {
@@ -102,6 +105,10 @@ tasted!(Settings without {
     yardsticks: Vec::new(),
     sugar_levels: Vec::new(),
     ice_levels: Vec::new(),
+    language: None,
+    translations: Vec::new(),
+    confirmations: Vec::new(),
+    allergen_lists: Vec::new(),
 });
 
 /// Of a recipe of a batch, its lines. What it is made in enters nothing.

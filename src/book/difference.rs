@@ -23,6 +23,30 @@ pub enum ItemId {
     Recipe(RecipeId),
 }
 
+impl ItemId {
+    /// What another program reads of its kind.
+    pub fn key(&self) -> &'static str {
+        match self {
+            Self::Settings => "settings",
+            Self::Ingredient(_) => "ingredient",
+            Self::Measure(_) => "measure",
+            Self::Vessel(_) => "vessel",
+            Self::Recipe(_) => "recipe",
+        }
+    }
+
+    /// Its id as text; none for the settings.
+    pub fn id(&self) -> Option<&str> {
+        match self {
+            Self::Settings => None,
+            Self::Ingredient(id) => Some(id.as_str()),
+            Self::Measure(id) => Some(id.as_str()),
+            Self::Vessel(id) => Some(id.as_str()),
+            Self::Recipe(id) => Some(id.as_str()),
+        }
+    }
+}
+
 /// What happened to an item.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum ItemChange {

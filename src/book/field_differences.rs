@@ -102,6 +102,10 @@ fields!(Settings {
     [sugar_levels],
     [ice_levels],
     [earlier],
+    [language],
+    [translations],
+    [confirmations],
+    [allergen_lists],
 });
 
 // A batch has in its composition only what its recipe does not give; a density is checked against the form; what a pack says of
@@ -120,6 +124,7 @@ fields!(Ingredient {
     [price, earlier_prices, supplier],
     [note],
     [earlier],
+    [translations],
 });
 
 // Readings are of the measure as it was filled.
@@ -132,6 +137,7 @@ fields!(Measure {
     [temperature],
     [note],
     [earlier],
+    [translations],
 });
 
 // Lids leave room below the rim, the shape gives the capacity, and a cooling time is of the same cup as the run.
@@ -147,6 +153,7 @@ fields!(Vessel {
     [serviceware],
     [note],
     [earlier],
+    [translations],
 });
 
 // Two halves of a drink that each tasted right need not do so together.
@@ -166,6 +173,7 @@ fields!(Recipe {
     ],
     [note],
     [earlier],
+    [translations],
 });
 
 /// What two people made of one value. What only one of them changed is taken from that one; `choose` says whose fields are taken
@@ -287,6 +295,7 @@ pub(super) fn recipe(one: &Recipe, other: &Recipe) -> Vec<ItemDetail> {
         approvals,
         note,
         earlier,
+        translations,
     } = one;
     let mut details = Vec::new();
     if *name != other.name {
@@ -344,6 +353,9 @@ pub(super) fn recipe(one: &Recipe, other: &Recipe) -> Vec<ItemDetail> {
     }
     if *earlier != other.earlier {
         details.push(ItemDetail::Field("earlier"));
+    }
+    if *translations != other.translations {
+        details.push(ItemDetail::Field("translations"));
     }
     details
 }

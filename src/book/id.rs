@@ -153,6 +153,12 @@ id!(
     "version"
 );
 
+id!(
+    /// Names a language by its code, in small letters: "de", "zh-hant". Which languages there are is not known to the book.
+    LanguageId,
+    "language"
+);
+
 #[cfg(test)]
 mod tests {
     use super::*;

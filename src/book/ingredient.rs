@@ -2,7 +2,10 @@
 
 use super::composition::Composition;
 use super::nutrient::Figure;
-use super::{EarlierPrice, EarlierStates, IngredientId, Item, Price, RecipeId, Role};
+use super::{
+    AllergenStatement, EarlierPrice, EarlierStates, IngredientId, Item, Price, RecipeId, Role,
+    Translation,
+};
 
 /// The physical form of an ingredient, which decides what the rest of its composition is taken for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -70,96 +73,6 @@ impl Form {
     pub fn lies_in_pieces(self) -> bool {
         self.is_dry() || matches!(self, Self::Pieces | Self::Ice)
     }
-}
-
-/// The allergens of Regulation (EU) 1169/2011 Annex II; the nine major ones of the US are among them.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Allergen {
-    /// Cereals containing gluten.
-    Gluten,
-    /// Crustaceans.
-    Crustaceans,
-    /// Eggs.
-    Eggs,
-    /// Fish.
-    Fish,
-    /// Peanuts.
-    Peanuts,
-    /// Soybeans.
-    Soybeans,
-    /// Milk, lactose included.
-    Milk,
-    /// Nuts.
-    Nuts,
-    /// Celery.
-    Celery,
-    /// Mustard.
-    Mustard,
-    /// Sesame seeds.
-    Sesame,
-    /// Sulphur dioxide and sulphites.
-    Sulphites,
-    /// Lupin.
-    Lupin,
-    /// Molluscs.
-    Molluscs,
-}
-
-impl Allergen {
-    /// All fourteen, in the order of the annex.
-    pub const ALL: [Self; 14] = [
-        Self::Gluten,
-        Self::Crustaceans,
-        Self::Eggs,
-        Self::Fish,
-        Self::Peanuts,
-        Self::Soybeans,
-        Self::Milk,
-        Self::Nuts,
-        Self::Celery,
-        Self::Mustard,
-        Self::Sesame,
-        Self::Sulphites,
-        Self::Lupin,
-        Self::Molluscs,
-    ];
-
-    /// Its key in reports and in the names of messages.
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::Gluten => "cereals containing gluten",
-            Self::Crustaceans => "crustaceans",
-            Self::Eggs => "eggs",
-            Self::Fish => "fish",
-            Self::Peanuts => "peanuts",
-            Self::Soybeans => "soybeans",
-            Self::Milk => "milk",
-            Self::Nuts => "nuts",
-            Self::Celery => "celery",
-            Self::Mustard => "mustard",
-            Self::Sesame => "sesame",
-            Self::Sulphites => "sulphites",
-            Self::Lupin => "lupin",
-            Self::Molluscs => "molluscs",
-        }
-    }
-
-    /// Whether it is an animal or comes from one.
-    pub const fn is_animal(self) -> bool {
-        matches!(
-            self,
-            Self::Milk | Self::Eggs | Self::Fish | Self::Crustaceans | Self::Molluscs
-        )
-    }
-}
-
-/// What a pack says of allergens.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub struct AllergenStatement {
-    /// Contains.
-    pub contains: Vec<Allergen>,
-    /// May contain traces.
-    pub may_contain: Vec<Allergen>,
 }
 
 /// What a pack says of diets; `None` is not stated.
@@ -230,6 +143,8 @@ pub struct Ingredient {
     pub note: String,
     /// What it was before its figures changed, as far as a drink was approved with that.
     pub earlier: EarlierStates<Self>,
+    /// What its texts are in other languages.
+    pub translations: Vec<Translation>,
 }
 
 impl Ingredient {
@@ -256,6 +171,16 @@ impl Ingredient {
             house_made: None,
             note: String::new(),
             earlier: EarlierStates::default(),
+            translations: Vec::new(),
+        }
+    }
+
+    /// Its brand before what it is called in another language, as [`Self::full_name`] says it.
+    pub fn full_name_as(&self, name: &str) -> String {
+        if self.brand.is_empty() || name.starts_with(&self.brand) {
+            name.to_owned()
+        } else {
+            format!("{} {name}", self.brand)
         }
     }
 

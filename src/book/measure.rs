@@ -1,6 +1,6 @@
 //! Measures of the counter: scoops, pumps, spoons, jugs, ice scoops and dispenser buttons, with their readings.
 
-use super::{EarlierStates, IngredientId, Item, MeasureId};
+use super::{EarlierStates, IngredientId, Item, MeasureId, Translation};
 
 /// What kind of thing measures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -119,6 +119,8 @@ pub struct Measure {
     pub note: String,
     /// What it was before its figures changed, as far as a drink was approved with that.
     pub earlier: EarlierStates<Self>,
+    /// What its texts are in other languages.
+    pub translations: Vec<Translation>,
 }
 
 impl Item for Measure {
@@ -155,6 +157,7 @@ impl Measure {
             readings: Vec::new(),
             note: String::new(),
             earlier: EarlierStates::default(),
+            translations: Vec::new(),
         }
     }
 

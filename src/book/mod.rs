@@ -3,6 +3,7 @@
 //! A book may be ill-formed (half-typed, or edited by hand); [`findings`] lists what is wrong with it.
 //! Everything is `Clone + PartialEq`; items are shared, so a copy of a book costs a pointer per item.
 
+mod allergen;
 mod amount_words;
 mod approval_history;
 mod as_tasted;
@@ -38,10 +39,13 @@ mod resolve;
 mod resolved;
 mod settings;
 mod shelf;
+mod texts;
+mod translation;
 mod version_edit;
 mod vessel;
 mod well_formed;
 
+pub use allergen::{Allergen, AllergenList, AllergenStatement, Declared};
 pub use amount_words::AmountWordError;
 pub use approval_history::ApprovalRecord;
 pub use as_tasted::Tasted;
@@ -61,8 +65,10 @@ pub use finding::{
     AgainstClaim, Finding, FindingKind, IdKind, Place, Severity, SlotKind, StatedClaim, Unfinished,
     YieldLimit,
 };
-pub use id::{IdError, IngredientId, LONGEST_ID, LineId, MeasureId, RecipeId, VersionId, VesselId};
-pub use ingredient::{Allergen, AllergenStatement, Diet, Form, HouseMade, Ingredient};
+pub use id::{
+    IdError, IngredientId, LONGEST_ID, LanguageId, LineId, MeasureId, RecipeId, VersionId, VesselId,
+};
+pub use ingredient::{Diet, Form, HouseMade, Ingredient};
 pub use label_units::{EnergyUnit, LabelUnits, SALT_PER_SODIUM, SaltUnit};
 pub use limits::{LimitPassed, LimitedList, TextMeasure, Written};
 pub use line::{Amount, Carried, Entry, Instruction, Line, Role, Stage};
@@ -77,10 +83,12 @@ pub use recipe::{Approval, MOST_LINES, Recipe, State, Version};
 pub use resolve::resolve;
 pub use resolved::Resolved;
 pub use settings::{
-    Axis, Instruments, Level, LevelName, NamedLevel, Settings, StepSetting, TemperatureWindow,
-    UsualIce, Yardstick,
+    Axis, Confirmation, Instruments, Level, LevelName, NamedLevel, Settings, StepSetting,
+    TemperatureWindow, UsualIce, Yardstick,
 };
 pub use shelf::{Item, Shelf};
+pub use texts::TextKind;
+pub use translation::{Translation, put_translation, translated};
 pub use version_edit::put_change;
 pub use vessel::{
     Closure, ClosureKind, CoolingReading, CoolingRun, Serviceware, ServicewareKind, Shape, Vessel,

@@ -2,7 +2,9 @@
 
 use super::change::Change;
 use super::line::Entry;
-use super::{EarlierStates, Item, LineId, RecipeId, Resolved, TastedWith, VersionId, VesselId};
+use super::{
+    EarlierStates, Item, LineId, RecipeId, Resolved, TastedWith, Translation, VersionId, VesselId,
+};
 
 /// Most lines and instructions of a recipe, and most changes of a version: far more than any drink has, and few enough that the
 /// uncertainty of each line can be tried out against every figure while somebody types.
@@ -102,6 +104,8 @@ pub struct Recipe {
     pub note: String,
     /// The lines that it had before, as far as it is a batch and a drink was approved with that.
     pub earlier: EarlierStates<Resolved>,
+    /// What its texts are in other languages.
+    pub translations: Vec<Translation>,
 }
 
 impl Item for Recipe {
@@ -128,6 +132,7 @@ impl Recipe {
             approvals: Vec::new(),
             note: String::new(),
             earlier: EarlierStates::default(),
+            translations: Vec::new(),
         }
     }
 

@@ -1,6 +1,6 @@
 //! What holds for the whole shop.
 
-use super::EarlierStates;
+use super::{Allergen, AllergenList, EarlierStates, LanguageId, Translation};
 
 /// One dimension of taste that is compared with the standard.
 ///
@@ -168,6 +168,17 @@ pub struct Instruments {
     pub jug_percent: Option<f64>,
 }
 
+/// That somebody of the shop has read the allergens and cautions in a language and found them right.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Confirmation {
+    /// The language.
+    pub language: LanguageId,
+    /// Who.
+    pub by: String,
+    /// Day, `2026-05-04`.
+    pub date: String,
+}
+
 /// A published yardstick that a shop may hold its drinks against.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Yardstick {
@@ -232,9 +243,58 @@ pub struct Settings {
     pub ice_levels: Vec<NamedLevel>,
     /// What they were before, as far as a drink was approved with that.
     pub earlier: EarlierStates<Self>,
+    /// The language that the book is written in; taken for English when none is stated.
+    pub language: Option<LanguageId>,
+    /// What words of the whole shop are in other languages: levels, flavours.
+    pub translations: Vec<Translation>,
+    /// In which languages the allergens and cautions of the program are confirmed.
+    pub confirmations: Vec<Confirmation>,
+    /// The lists of allergens that the shop names to its guests; that of the European Union when none is stated.
+    pub allergen_lists: Vec<AllergenList>,
 }
 
 impl Settings {
+    /// The lists of allergens that the shop goes by.
+    pub fn allergen_lists(&self) -> Vec<AllergenList> {
+        if self.allergen_lists.is_empty() {
+            return vec![AllergenList::EuropeanUnion];
+        }
+        let all = AllergenList::ALL.into_iter();
+        all.filter(|list| self.allergen_lists.contains(list))
+            .collect()
+    }
+
+    /// What these lists name, each once.
+    pub fn listed_allergens(&self) -> Vec<Allergen> {
+        let lists = self.allergen_lists();
+        let is_listed =
+            |allergen: &Allergen| lists.iter().any(|list| list.items().contains(allergen));
+        Allergen::ALL.into_iter().filter(is_listed).collect()
+    }
+
+    /// What they name beyond the annex, of which a pack says nothing unless somebody has asked.
+    pub fn further_allergens(&self) -> impl Iterator<Item = Allergen> + use<> {
+        let listed = self.listed_allergens().into_iter();
+        listed.filter(|allergen| !allergen.is_in_annex())
+    }
+
+    /// Who has confirmed the allergens and cautions in the language of a code.
+    pub fn confirmation_in(&self, code: &str) -> Option<&Confirmation> {
+        let mut confirmations = self.confirmations.iter();
+        confirmations.find(|known| known.language.is(code) && !known.by.trim().is_empty())
+    }
+
+    /// The same settings with the allergens and cautions in a language confirmed, or no longer.
+    #[must_use]
+    pub fn confirmed(&self, language: &LanguageId, by: Option<Confirmation>) -> Self {
+        let mut settings = self.clone();
+        settings
+            .confirmations
+            .retain(|known| known.language != *language);
+        settings.confirmations.extend(by);
+        settings
+    }
+
     /// The levels of sugar that the shop names, else five usual ones (common practice, no source).
     pub fn sugar_levels(&self) -> Vec<Level> {
         let usual = [100.0, 75.0, 50.0, 25.0, 0.0].map(|percent| Level {
@@ -292,6 +352,10 @@ impl Default for Settings {
             sugar_levels: Vec::new(),
             ice_levels: Vec::new(),
             earlier: EarlierStates::default(),
+            language: None,
+            translations: Vec::new(),
+            confirmations: Vec::new(),
+            allergen_lists: Vec::new(),
         }
     }
 }

@@ -1,6 +1,6 @@
 //! Cups, shakers and jugs.
 
-use super::{EarlierStates, Item, VesselId};
+use super::{EarlierStates, Item, Translation, VesselId};
 
 /// What a vessel is for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -133,6 +133,8 @@ pub struct Vessel {
     pub note: String,
     /// What it was before its figures changed, as far as a drink was approved with that.
     pub earlier: EarlierStates<Self>,
+    /// What its texts are in other languages.
+    pub translations: Vec<Translation>,
 }
 
 impl Item for Vessel {
@@ -161,6 +163,7 @@ impl Vessel {
             serviceware: Vec::new(),
             note: String::new(),
             earlier: EarlierStates::default(),
+            translations: Vec::new(),
         }
     }
 

@@ -4,15 +4,15 @@ use crate::book::{Recipe, Resolved, State, VersionId};
 use crate::say::{Speaker, say};
 
 /// The name of a version; "original" for the recipe itself.
-pub(super) fn version_name<'recipe>(
+pub(super) fn version_name<'text>(
     speaker: &Speaker<'_>,
-    recipe: &'recipe Recipe,
+    recipe: &'text Recipe,
     version: Option<&VersionId>,
-) -> &'recipe str {
+) -> &'text str {
     version
         .and_then(|id| recipe.version(id))
         .map_or(speaker.word("version-original"), |version| {
-            version.name.as_str()
+            speaker.recipe_text(recipe, &version.name)
         })
 }
 

@@ -116,7 +116,7 @@ pub(super) fn document(speaker: Speaker<'_>, items: &[BatchItem]) -> Result<Docu
     ]));
     blocks.push(footnotes(&speaker));
     let title = match made.as_slice() {
-        [(one, _)] => one.recipe.name.clone(),
+        [(one, _)] => one.recipe_name().to_owned(),
         _ => speaker.word("batch-title").to_owned(),
     };
     Ok(Document {
@@ -165,7 +165,7 @@ fn follow(
                 let grams = share.grams.zip(times).map(|(grams, times)| grams * times);
                 needs.add(&share.ingredient, grams);
                 lines.push(vec![
-                    ingredient.full_name(),
+                    speaker.ingredient(&ingredient.id),
                     speaker.ingredient(&share.ingredient),
                     grams.map_or_else(
                         || speaker.word("card-figure-not-known").to_owned(),
@@ -337,10 +337,11 @@ fn serviceware(speaker: &Speaker<'_>, made: &[(Made<'_>, u32)]) -> Table {
         let Some(cup) = cup.and_then(|id| book.vessel(id)) else {
             continue;
         };
-        add(cup.name.clone(), *count);
+        let name = speaker.vessel(&cup.id);
+        add(name.clone(), *count);
         match cup.usual_closure().map(|closure| closure.kind) {
-            Some(ClosureKind::Lid) => add(say!(speaker, "serve-lid", cup: &cup.name), *count),
-            Some(ClosureKind::Film) => add(say!(speaker, "serve-film", cup: &cup.name), *count),
+            Some(ClosureKind::Lid) => add(say!(speaker, "serve-lid", cup: &name), *count),
+            Some(ClosureKind::Film) => add(say!(speaker, "serve-film", cup: &name), *count),
             Some(ClosureKind::Open) | None => {}
         }
         for service in &cup.serviceware {

@@ -1,20 +1,24 @@
 //! The document that answers what a card is asked for.
 
 use super::document::Document;
+use super::recipe_blocks::confirmation;
 use super::request::{CardError, CardOptions, CardRequest};
 use super::{
     batch_sheet, comparison_sheet, counter_card, exercise, ladder_table, menu_matrix,
     training_sheet,
 };
 use crate::book::Book;
+use crate::say::Untranslated;
 
-/// The card that is asked for.
+/// The card that is asked for. Texts of the book are printed in its language where they have words in it; the document lists
+/// those that have none.
 pub fn card(
     book: &Book,
     request: &CardRequest,
     options: &CardOptions,
 ) -> Result<Document, CardError> {
-    let speaker = options.speaker(book);
+    let untranslated = Untranslated::default();
+    let speaker = options.speaker(book).translating(&untranslated);
     let mut document = match request {
         CardRequest::Counter(drink) => counter_card::document(speaker, drink)?,
         CardRequest::Training(drink) => training_sheet::document(speaker, drink)?,
@@ -32,5 +36,7 @@ pub fn card(
     document.shop.clone_from(&book.settings.shop);
     document.date.clone_from(&options.date);
     document.language = options.language;
+    document.confirmation = confirmation(&speaker).cloned();
+    document.untranslated = untranslated.into_texts();
     Ok(document)
 }

@@ -43,7 +43,7 @@ pub(super) fn document(speaker: Speaker<'_>, drinks: &[Drink]) -> Result<Documen
         })
         .collect();
     let title = if same_recipe {
-        made[0].recipe.name.clone()
+        made[0].recipe_name().to_owned()
     } else {
         speaker.word("comparison-title").to_owned()
     };
@@ -53,7 +53,7 @@ pub(super) fn document(speaker: Speaker<'_>, drinks: &[Drink]) -> Result<Documen
             if same_recipe {
                 made.revision()
             } else {
-                format!("{}, {}", made.recipe.name, made.revision())
+                format!("{}, {}", made.recipe_name(), made.revision())
             }
         })
         .collect();

@@ -8,7 +8,7 @@ use crate::say::Speaker;
 pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, CardError> {
     let made = Made::new(speaker, drink)?;
     Ok(Document {
-        title: made.recipe.name.clone(),
+        title: made.recipe_name().to_owned(),
         subtitle: made.version_name().to_owned(),
         revision: made.revision(),
         blocks: vec![

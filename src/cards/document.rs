@@ -1,6 +1,7 @@
 //! The layout model: a card as blocks of words, before any format or paper is chosen.
 
-use crate::say::{Language, Speaker};
+use crate::book::Confirmation;
+use crate::say::{Language, Speaker, UntranslatedText};
 
 /// What a card is for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -92,6 +93,10 @@ pub struct Document {
     pub orientation: Orientation,
     /// What stands on it.
     pub blocks: Vec<Block>,
+    /// Texts of the book that are printed as they are written, because they have no words in the language of the card.
+    pub untranslated: Vec<UntranslatedText>,
+    /// Who has confirmed the allergens and cautions in the language of the card; none for a card in English.
+    pub confirmation: Option<Confirmation>,
 }
 
 impl Document {

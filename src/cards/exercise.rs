@@ -55,7 +55,7 @@ pub(super) fn document(
     blocks.push(Block::Cautions(made.cautions()));
     blocks.push(footnotes(&speaker));
     Ok(Document {
-        title: made.recipe.name.clone(),
+        title: made.recipe_name().to_owned(),
         subtitle: say!(speaker, "exercise-subtitle", version: made.version_name()),
         revision: made.revision(),
         blocks,

@@ -3,6 +3,7 @@
 use serde_json::{Value, json};
 
 use super::document::{Align, Block, Document, StepRow};
+use crate::say::UntranslatedText;
 
 /// A document as one JSON value.
 pub fn json(document: &Document) -> Value {
@@ -15,7 +16,21 @@ pub fn json(document: &Document) -> Value {
         "revision": document.revision,
         "date": (!document.date.is_empty()).then_some(&document.date),
         "blocks": document.blocks.iter().map(block).collect::<Vec<_>>(),
+        "untranslated": untranslated(&document.untranslated),
+        "confirmation": document.confirmation.as_ref().map(|confirmed| json!({ "by": confirmed.by, "date": confirmed.date })),
     })
+}
+
+/// Texts that stand on a card as they are written, with the item that each belongs to.
+fn untranslated(texts: &[UntranslatedText]) -> Value {
+    let texts = texts.iter().map(|found| {
+        json!({
+            "item": found.item.key(),
+            "id": found.item.id(),
+            "text": found.text,
+        })
+    });
+    texts.collect()
 }
 
 fn block(block: &Block) -> Value {

@@ -10,7 +10,7 @@ use super::request::{CardError, CardOptions, Drink};
 use crate::balance::{Measurand, Verdict};
 use crate::book::Book;
 use crate::quantity::{rounded_at_most, show_number};
-use crate::say::say;
+use crate::say::{Untranslated, UntranslatedText, say};
 
 /// Salt in a gram of sodium, g/g (Regulation (EU) 1169/2011, Annex I).
 const SALT_PER_SODIUM: f64 = 2.5;
@@ -22,6 +22,8 @@ pub struct JsonLdRecipe {
     pub value: Value,
     /// What the vocabulary has no place for, in sentences.
     pub left_behind: Vec<String>,
+    /// Texts of the book that stand in it as they are written, because they have no words in its language.
+    pub untranslated: Vec<UntranslatedText>,
 }
 
 /// Nutrients that the vocabulary has a property for.
@@ -41,7 +43,8 @@ pub fn json_ld(
     drink: &Drink,
     options: &CardOptions,
 ) -> Result<JsonLdRecipe, CardError> {
-    let speaker = options.speaker(book);
+    let untranslated = Untranslated::default();
+    let speaker = options.speaker(book).translating(&untranslated);
     let made = Made::new(speaker, drink)?;
     let mut left_behind = Vec::new();
     let mut recipe = Map::new();
@@ -59,7 +62,7 @@ pub fn json_ld(
         );
     }
     if !made.recipe.note.is_empty() {
-        put("description", json!(made.recipe.note));
+        put("description", json!(made.note()));
     }
     let approval = made
         .recipe
@@ -87,7 +90,7 @@ pub fn json_ld(
     let allergens = &made.balance.allergens;
     if !allergens.contains.is_empty()
         || !allergens.may_contain.is_empty()
-        || !allergens.not_stated.is_empty()
+        || !allergens.is_complete()
     {
         left_behind.push(speaker.word("left-allergens").to_owned());
     }
@@ -102,6 +105,7 @@ pub fn json_ld(
     Ok(JsonLdRecipe {
         value: Value::Object(recipe),
         left_behind,
+        untranslated: untranslated.into_texts(),
     })
 }
 

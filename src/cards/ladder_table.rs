@@ -41,7 +41,7 @@ pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, 
     blocks.push(Block::Cautions(made.cautions()));
     blocks.push(footnotes(&speaker));
     Ok(Document {
-        title: made.recipe.name.clone(),
+        title: made.recipe_name().to_owned(),
         subtitle: say!(speaker, "ladder-subtitle", version: made.version_name()),
         revision: made.revision(),
         blocks,

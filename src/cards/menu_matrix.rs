@@ -1,16 +1,21 @@
 //! Ingredients and allergens of the whole menu: a row for each drink, a column for each allergen.
 
+use std::collections::BTreeSet;
+
 use super::document::{Block, Column, Document, Orientation, Table};
-use super::recipe_blocks::{Made, beside_english, cautions_of_all, footnotes};
+use super::recipe_blocks::{Made, beside_english, cautions_of_all, footnotes, needs_english};
 use super::request::{CardError, drinks_of_menu};
-use crate::book::{Allergen, IngredientId};
-use crate::say::{Language, Speaker, say};
+use crate::book::{Allergen, AllergenList, IngredientId};
+use crate::say::{Speaker, say};
 
 /// What stands in a cell when the packs of all ingredients are silent about an allergen although they state others.
 const NOT_NAMED: &str = "–";
 
 /// Most drinks of a menu that is printed as one card: some fifty pages. A board of more is no menu.
 pub const MOST_ON_MENU: usize = 1000;
+
+/// Most allergens that have a column beside each other: the words of more would be broken into letters.
+const MOST_BESIDE: usize = 15;
 
 pub(super) fn document(speaker: Speaker<'_>) -> Result<Document, CardError> {
     let drinks = drinks_of_menu(speaker.book);
@@ -24,20 +29,27 @@ pub(super) fn document(speaker: Speaker<'_>) -> Result<Document, CardError> {
         });
     }
     let made = Made::each(speaker, &drinks)?;
+    let listed = speaker.book.settings.listed_allergens();
+    let tables = listed.len().div_ceil(MOST_BESIDE);
+    let beside = listed.len().div_ceil(tables.max(1));
+    let matrix = listed.chunks(beside.max(1));
+    let mut blocks: Vec<Block> = matrix
+        .map(|listed| Block::Table(allergens(&speaker, &made, listed)))
+        .collect();
+    blocks.extend([
+        Block::Footnotes(marks(&speaker)),
+        Block::Heading(speaker.word("menu-ingredients").to_owned()),
+        Block::Table(ingredients(&speaker, &made)),
+        Block::Heading(speaker.word("card-cautions").to_owned()),
+        Block::Cautions(cautions_of_all(&made.iter().collect::<Vec<_>>())),
+        footnotes(&speaker),
+    ]);
     Ok(Document {
         title: speaker.word("menu-title").to_owned(),
         subtitle: speaker.word("menu-subtitle").to_owned(),
         revision: String::new(),
         orientation: Orientation::Wide,
-        blocks: vec![
-            Block::Table(allergens(&speaker, &made)),
-            Block::Footnotes(marks(&speaker)),
-            Block::Heading(speaker.word("menu-ingredients").to_owned()),
-            Block::Table(ingredients(&speaker, &made)),
-            Block::Heading(speaker.word("card-cautions").to_owned()),
-            Block::Cautions(cautions_of_all(&made.iter().collect::<Vec<_>>())),
-            footnotes(&speaker),
-        ],
+        blocks,
         ..Document::default()
     })
 }
@@ -45,19 +57,31 @@ pub(super) fn document(speaker: Speaker<'_>) -> Result<Document, CardError> {
 /// What the marks mean and, in another language, the English of every heading: beside it there is no room for a second name.
 fn marks(speaker: &Speaker<'_>) -> Vec<String> {
     let mut lines = vec![say!(speaker, "menu-marks", sign: NOT_NAMED)];
-    if speaker.language != Language::ENGLISH {
-        let both = Allergen::ALL.map(|allergen| {
-            beside_english(speaker, |speaker| speaker.allergen(allergen).to_owned())
-        });
+    let settings = &speaker.book.settings;
+    let lists = settings.allergen_lists();
+    if lists != [AllergenList::EuropeanUnion] {
+        let names: Vec<&str> = lists
+            .into_iter()
+            .map(|list| speaker.allergen_list(list))
+            .collect();
+        lines.push(say!(speaker, "menu-lists", lists: speaker.and(&names)));
+    }
+    if needs_english(speaker) {
+        let listed = settings.listed_allergens().into_iter();
+        let both: Vec<String> = listed
+            .map(|allergen| {
+                beside_english(speaker, |speaker| speaker.allergen(allergen).to_owned())
+            })
+            .collect();
         lines.push(both.join(" · "));
     }
     lines
 }
 
-fn allergens(speaker: &Speaker<'_>, made: &[Made<'_>]) -> Table {
+fn allergens(speaker: &Speaker<'_>, made: &[Made<'_>], listed: &[Allergen]) -> Table {
     let mut columns = vec![Column::text(speaker.word("column-drink"))];
     columns.extend(
-        Allergen::ALL
+        listed
             .iter()
             .map(|allergen| Column::text(speaker.allergen(*allergen))),
     );
@@ -68,14 +92,14 @@ fn allergens(speaker: &Speaker<'_>, made: &[Made<'_>]) -> Table {
                 speaker.word("fact-contains").to_owned()
             } else if summary.may_contain.contains(allergen) {
                 speaker.word("fact-may-contain").to_owned()
-            } else if summary.not_stated.is_empty() {
+            } else if summary.is_stated(*allergen) {
                 NOT_NAMED.to_owned()
             } else {
                 speaker.word("allergen-not-stated").to_owned()
             }
         };
         std::iter::once(made.name())
-            .chain(Allergen::ALL.iter().map(cell))
+            .chain(listed.iter().map(cell))
             .collect()
     });
     Table {
@@ -87,11 +111,13 @@ fn allergens(speaker: &Speaker<'_>, made: &[Made<'_>]) -> Table {
 
 fn ingredients(speaker: &Speaker<'_>, made: &[Made<'_>]) -> Table {
     let rows = made.iter().map(|made| {
-        let unstated = &made.balance.allergens.not_stated;
-        let unstated = if unstated.is_empty() {
+        let summary = &made.balance.allergens;
+        let unstated = if summary.is_complete() {
             speaker.word("allergens-all-stated").to_owned()
         } else {
-            speaker.ingredients(unstated)
+            let some = summary.silent_on.values().flatten();
+            let silent: BTreeSet<_> = some.chain(&summary.not_stated).collect();
+            speaker.ingredients(silent)
         };
         vec![
             made.name(),

@@ -4,7 +4,9 @@ use super::document::{Block, CautionLine, Fact, StageSteps, StepRow};
 use super::figure_words::{balance_words, with_uncertainty};
 use super::request::{CardError, Drink};
 use crate::balance::{Balance, LineShare, Measurand, VersionBalances};
-use crate::book::{Amount, ClosureKind, Entry, Line, Recipe, Resolved, Stage, VesselId};
+use crate::book::{
+    Allergen, Amount, ClosureKind, Confirmation, Entry, Line, Recipe, Resolved, Stage, VesselId,
+};
 use crate::say::{Language, Speaker, say};
 
 /// How far a line may differ from the shelf that its ingredient stands on without being told, K.
@@ -64,12 +66,30 @@ impl<'book> Made<'book> {
         super::approval_words::version_name(&self.speaker, self.recipe, self.drink.version.as_ref())
     }
 
+    /// The name of the recipe.
+    pub(super) fn recipe_name(&self) -> &'book str {
+        self.text(&self.recipe.name)
+    }
+
     /// Name of the recipe and, for a version, of the version.
     pub(super) fn name(&self) -> String {
         match &self.drink.version {
-            None => self.recipe.name.clone(),
-            Some(_) => format!("{} — {}", self.recipe.name, self.version_name()),
+            None => self.recipe_name().to_owned(),
+            Some(_) => format!("{} — {}", self.recipe_name(), self.version_name()),
         }
+    }
+
+    /// The note on the recipe.
+    pub(super) fn note(&self) -> &'book str {
+        self.text(&self.recipe.note)
+    }
+
+    /// A text of the recipe as the card says it.
+    fn text<'text>(&self, text: &'text str) -> &'text str
+    where
+        'book: 'text,
+    {
+        self.speaker.recipe_text(self.recipe, text)
     }
 
     /// Its version and approval.
@@ -132,7 +152,7 @@ impl<'book> Made<'book> {
             ));
         }
         if !line.note.is_empty() {
-            remarks.push(line.note.clone());
+            remarks.push(self.text(&line.note).to_owned());
         }
         StepRow::Line {
             amount: self.speaker.amount(&line.amount),
@@ -151,7 +171,7 @@ impl<'book> Made<'book> {
         for entry in &self.balance.resolved.entries {
             match entry {
                 Entry::Instruction(instruction) => {
-                    let row = StepRow::Instruction(instruction.text.clone());
+                    let row = StepRow::Instruction(self.text(&instruction.text).to_owned());
                     match stages.last_mut() {
                         Some((_, steps)) => steps.rows.push(row),
                         None => before_any.push(row),
@@ -263,8 +283,24 @@ impl<'book> Made<'book> {
                 "fact-allergens-not-stated",
                 speaker.ingredients(&allergens.not_stated),
             );
-        } else if allergens.contains.is_empty() {
-            add("fact-contains", speaker.word("contains-none").to_owned());
+        }
+        for (some, silent) in allergens.silences() {
+            let value = |speaker: &Speaker<'_>| {
+                let ingredients = speaker.ingredients(silent);
+                let allergens = speaker.allergens(&some);
+                say!(speaker, "allergens-not-stated-some", ingredients: ingredients, allergens: allergens)
+            };
+            add("fact-allergens-not-stated", beside_english(speaker, value));
+        }
+        if allergens.is_complete() && allergens.contains.is_empty() {
+            let settings = &speaker.book.settings;
+            let is_annex = settings.listed_allergens() == Allergen::ANNEX;
+            let none = if is_annex {
+                "contains-none"
+            } else {
+                "contains-none-listed"
+            };
+            add("fact-contains", speaker.word(none).to_owned());
         }
         add("fact-vegan", speaker.verdict(self.balance.vegan).to_owned());
         facts
@@ -307,24 +343,38 @@ pub(super) fn cautions_of_all(made: &[&Made<'_>]) -> Vec<CautionLine> {
         .collect()
 }
 
-/// What someone's health may depend on, with the English beside it: no one of the shop has confirmed the translation.
+/// What someone's health may depend on, with the English beside it as long as no one of the shop has confirmed the translation.
 pub(super) fn beside_english<'book>(
     speaker: &Speaker<'book>,
     words: impl Fn(&Speaker<'book>) -> String,
 ) -> String {
     let text = words(speaker);
-    if speaker.language == Language::ENGLISH {
+    if !needs_english(speaker) {
         return text;
     }
-    let english = words(&speaker.in_language(Language::ENGLISH));
+    let english = words(&speaker.in_english());
     say!(speaker, "card-beside-english", text: text, english: english)
+}
+
+/// Whether the English has to stand beside what someone's health may depend on.
+pub(super) fn needs_english(speaker: &Speaker<'_>) -> bool {
+    speaker.language != Language::ENGLISH && confirmation(speaker).is_none()
+}
+
+/// Who has confirmed the words of the card; none for English, which needs nobody.
+pub(super) fn confirmation<'book>(speaker: &Speaker<'book>) -> Option<&'book Confirmation> {
+    let code = speaker.language.code();
+    let found = speaker.book.settings.confirmation_in(code);
+    found.filter(|_| speaker.language != Language::ENGLISH)
 }
 
 /// The small print under every card.
 pub(super) fn footnotes(speaker: &Speaker<'_>) -> Block {
     let mut lines = vec![speaker.word("card-small-print").to_owned()];
-    if speaker.language != Language::ENGLISH {
+    if needs_english(speaker) {
         lines.push(speaker.word("card-not-confirmed").to_owned());
+    } else if let Some(Confirmation { by, date, .. }) = confirmation(speaker) {
+        lines.push(say!(speaker, "card-confirmed", person: by, day: date));
     }
     Block::Footnotes(lines)
 }

@@ -62,7 +62,7 @@ pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, 
     blocks.push(Block::Facts(to_fill_in.to_vec()));
     blocks.push(footnotes(&speaker));
     Ok(Document {
-        title: made.recipe.name.clone(),
+        title: made.recipe_name().to_owned(),
         subtitle: made.version_name().to_owned(),
         revision: made.revision(),
         blocks,
@@ -160,7 +160,7 @@ fn measures(made: &Made<'_>) -> Table {
             |calibration| with_uncertainty(speaker, calibration.grams, calibration.u_mean, "g"),
         );
         let row = vec![
-            measure.name.clone(),
+            speaker.measure(id),
             made.speaker.ingredient(&line.ingredient),
             weighed,
         ];

@@ -1,5 +1,6 @@
 //! `evensip card`: a card, or one of every drink, into files; and recipes for other programs and other shops.
 
+use std::collections::BTreeSet;
 use std::path::Path;
 use std::process::ExitCode;
 
@@ -17,7 +18,7 @@ use crate::cards::{
 };
 use crate::exchange::write_recipe;
 use crate::quantity::excerpt;
-use crate::say::{Speaker, say};
+use crate::say::{Language, Speaker, UntranslatedText, say};
 
 /// The kind of card.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
@@ -247,6 +248,8 @@ fn write_one(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
     let document =
         card(book, &request, &options(arguments)).map_err(|error| usage(book, &error))?;
     let format = format(arguments)?;
+    name_unconfirmed(book, arguments);
+    name_untranslated(book, arguments, &document.untranslated);
     let mut setter = (format == FormatArgument::Pdf)
         .then(|| Typesetter::new(Fonts::installed(), arguments.language.code()));
     let bytes = bytes_of(
@@ -290,6 +293,29 @@ fn name_missing(document: &Document, setter: &mut Typesetter) {
     }
 }
 
+/// Says that nobody has confirmed the allergens and cautions in the language of the card.
+fn name_unconfirmed(book: &Book, arguments: &CardArguments) {
+    let language = arguments.language;
+    let is_confirmed = book.settings.confirmation_in(language.code()).is_some();
+    if language != Language::ENGLISH && !is_confirmed {
+        let language = language.name();
+        complain(&say!(speaker(), "command-card-not-confirmed", language: language));
+    }
+}
+
+/// Names the texts that are printed as they are written, because they have no words in the language of the card.
+fn name_untranslated(book: &Book, arguments: &CardArguments, texts: &[UntranslatedText]) {
+    for found in texts {
+        complain(&say!(
+            speaker(),
+            "command-card-untranslated",
+            text: excerpt(&found.text, REPEATED),
+            item: excerpt(&book.name_of(&found.item), REPEATED),
+            language: arguments.language.name(),
+        ));
+    }
+}
+
 /// A card of every drink on the menu into a folder.
 fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
     let Some(format) = arguments.format else {
@@ -314,9 +340,15 @@ fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
     if drinks.is_empty() {
         return Err(usage(book, &CardError::EmptyMenu));
     }
+    name_unconfirmed(book, arguments);
+    let mut named = BTreeSet::new();
     for drink in drinks {
-        let document =
+        let mut document =
             card(book, &kind(drink), &options(arguments)).map_err(|error| usage(book, &error))?;
+        document
+            .untranslated
+            .retain(|found| named.insert(found.clone()));
+        name_untranslated(book, arguments, &document.untranslated);
         let paper = paper(arguments, &document);
         let bytes = bytes_of(&document, format, paper, setter.as_mut())?;
         let name = file_name(&document, format.ending());
@@ -344,6 +376,7 @@ fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
 fn write_json_ld(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
     let drink = named_drink(book, arguments)?;
     let recipe = json_ld(book, &drink, &options(arguments)).map_err(|error| usage(book, &error))?;
+    name_untranslated(book, arguments, &recipe.untranslated);
     out_file::write(arguments, format!("{:#}\n", recipe.value).as_bytes())?;
     let left = recipe.left_behind.join("\n  ");
     let title = speaker().word("command-card-left-behind");

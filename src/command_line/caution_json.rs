@@ -2,6 +2,7 @@
 
 use serde_json::{Value, json};
 
+use super::json::silent_on;
 use crate::balance::{
     Against, CaffeineDose, Caution, CautionFact, Claim, Contradiction, Hot, KeptAt, NamedWords,
     NotKnown, ScaldBound, ScaldTime, Since, StatementKind, UseWithin,
@@ -32,6 +33,7 @@ fn fact(fact: &CautionFact) -> (&'static str, Value) {
                 "contains": allergens(&summary.contains),
                 "may_contain": allergens(&summary.may_contain),
                 "not_stated": ids(&summary.not_stated),
+                "silent_on": silent_on(summary),
             }),
         ),
         CautionFact::StatementsContradict(named) => (

@@ -10,7 +10,7 @@ use super::{
     CheckArguments, Failure, complain, facts, json, print, print_json, recipe_called, speaker,
 };
 use crate::balance::{Concern, StatementFinding, statement_findings};
-use crate::book::{ApprovalRecord, Book, ItemId, Place, Recipe, Severity, VersionId};
+use crate::book::{ApprovalRecord, Book, Place, Recipe, Severity, VersionId};
 use crate::book_file::{self, LoadError, Loaded};
 use crate::quantity::{excerpt, show_number};
 use crate::say::{Speaker, say};
@@ -233,16 +233,8 @@ fn drifted_text(book: &Book, drink: &Drifted) -> String {
 }
 
 fn drifted_json(drink: &Drifted) -> Value {
-    let causes = drink.causes.iter().map(|item| {
-        let (kind, id) = match item {
-            ItemId::Settings => ("settings", None),
-            ItemId::Ingredient(id) => ("ingredient", Some(id.as_str())),
-            ItemId::Measure(id) => ("measure", Some(id.as_str())),
-            ItemId::Vessel(id) => ("vessel", Some(id.as_str())),
-            ItemId::Recipe(id) => ("recipe", Some(id.as_str())),
-        };
-        json!({ "kind": kind, "id": id })
-    });
+    let causes = drink.causes.iter();
+    let causes = causes.map(|item| json!({ "kind": item.key(), "id": item.id() }));
     json!({
         "recipe": drink.recipe.as_str(),
         "version": drink.version.as_ref().map(VersionId::as_str),

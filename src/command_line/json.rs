@@ -4,7 +4,8 @@ use serde_json::{Map, Value, json};
 
 use super::{facts, speaker};
 use crate::balance::{
-    Assumption, Balance, Component, Difference, Layer, LineShare, Measurand, Reported, Verdict,
+    AllergenSummary, Assumption, Balance, Component, Difference, Layer, LineShare, Measurand,
+    Reported, Verdict,
 };
 use crate::book::{Axis, Book, Finding, IngredientId, VersionId};
 use crate::say::Speaker;
@@ -235,7 +236,17 @@ fn allergens(balance: &Balance) -> Value {
         "us_contains": us_words(&balance.allergens.contains),
         "us_may_contain": us_words(&balance.allergens.may_contain),
         "not_stated": not_stated,
+        "silent_on": silent_on(&balance.allergens),
     })
+}
+
+/// Ids of further ingredients that say nothing of an allergen outside the annex, by the word of the allergen.
+pub(super) fn silent_on(summary: &AllergenSummary) -> Value {
+    let silent = summary.silent_on.iter().map(|(allergen, ids)| {
+        let ids: Vec<&str> = ids.iter().map(AsRef::as_ref).collect();
+        (allergen.word().to_owned(), json!(ids))
+    });
+    Value::Object(silent.collect())
 }
 
 fn axes(balance: &Balance, difference: Option<&Difference>) -> Value {

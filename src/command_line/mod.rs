@@ -21,7 +21,7 @@ use std::io::Write;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use clap::builder::{PossibleValuesParser, TypedValueParser};
+use clap::builder::{PossibleValue, PossibleValuesParser, TypedValueParser};
 use clap::{Args, CommandFactory as _, Parser, Subcommand};
 
 use crate::book::{
@@ -213,7 +213,7 @@ pub struct CardArguments {
     /// The day that stands on it
     #[arg(long, value_name = "DAY")]
     date: Option<String>,
-    /// Language of the fixed words of the card
+    /// Language of the card, by its code or by what its speakers call it
     #[arg(long, default_value = "en", value_name = "CODE", value_parser = language_parser())]
     language: Language,
     /// For an exercise: id of the ingredient to replace
@@ -478,10 +478,18 @@ fn report_errors(book: &Book, findings: &[Finding]) -> ExitCode {
     code
 }
 
-/// Takes the codes of the languages that there are catalogues of, and lists them for any other.
+/// Takes the languages that there are catalogues of by code or by name, and lists them for anything else.
 fn language_parser() -> impl TypedValueParser<Value = Language> {
-    PossibleValuesParser::new(Language::all().map(Language::code))
-        .map(|code| Language::from_code(&code).unwrap_or_default())
+    let values = Language::all().map(|language| {
+        PossibleValue::new(language.code())
+            .alias(language.name())
+            .help(language.name())
+    });
+    PossibleValuesParser::new(values).map(|given| {
+        Language::from_code(&given)
+            .or_else(|| Language::all().find(|language| language.name() == given))
+            .unwrap_or_default()
+    })
 }
 
 fn recipe_called<'book>(book: &'book Book, text: &str) -> Result<&'book Recipe, Failure> {

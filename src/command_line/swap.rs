@@ -179,14 +179,15 @@ fn pair(book: &Book, text: &str) -> Result<(IngredientId, IngredientId), Failure
 fn allergen(text: &str) -> Result<Allergen, Failure> {
     let wanted = text.to_lowercase();
     let known = || Allergen::ALL.into_iter();
+    // "cereals containing gluten" is asked for as gluten.
+    let short = |allergen: Allergen| match allergen {
+        Allergen::Gluten => "gluten",
+        other => other.word(),
+    };
     known()
-        .find(|allergen| {
-            allergen.word().split(' ').next_back() == Some(&wanted) || allergen.word() == wanted
-        })
+        .find(|allergen| short(*allergen) == wanted || allergen.word() == wanted)
         .ok_or_else(|| {
-            let words: Vec<&str> = known()
-                .map(|allergen| allergen.word().split(' ').next_back().unwrap_or(""))
-                .collect();
+            let words: Vec<&str> = known().map(short).collect();
             Failure::Usage(say!(
                 speaker(),
                 "command-enter-allergen",

@@ -1,7 +1,8 @@
 //! Where a person is in a book: the field whose text is half typed, and the place that undo goes back to.
 
 use crate::book::{
-    Allergen, Axis, HighPotencySweetener, ItemId, LineId, Nutrient, RecipeId, VersionId, Yardstick,
+    Allergen, Axis, HighPotencySweetener, ItemId, LanguageId, LineId, Nutrient, RecipeId,
+    VersionId, Yardstick,
 };
 
 /// A place where something is typed, chosen or taken away.
@@ -118,6 +119,8 @@ pub enum Which {
     Allergen(Allergen),
     /// Of an axis of taste.
     Axis(Axis),
+    /// In another language, for a text of the item by its place among them, from 0.
+    Words(LanguageId, usize),
     /// Of a yardstick.
     Yardstick(Yardstick),
     /// About a recipe.
@@ -144,6 +147,11 @@ impl FieldName {
     pub const NOTE: Self = Self::of("note", Which::Only);
     /// The brand of an ingredient.
     pub const BRAND: Self = Self::of("brand", Which::Only);
+
+    /// What a text of an item is in another language, by the place of the text among those of the item, from 0.
+    pub const fn words(language: LanguageId, place: usize) -> Self {
+        Self::of("translation", Which::Words(language, place))
+    }
 
     /// A flavour of an ingredient, from 0.
     pub const fn flavour(place: usize) -> Self {

@@ -181,6 +181,17 @@ fn goes_on(step: &Step, book: &Book, edits: &[Edit]) -> bool {
         return (recipe, version, change.target()) == (other_recipe, other_version, other.target())
             && std::mem::discriminant(change) == std::mem::discriminant(other);
     }
+    if let (
+        Edit::Translate { item, translation },
+        Edit::Translate {
+            item: other_item,
+            translation: other,
+        },
+    ) = (before, now)
+    {
+        let one = (item, &translation.language, &translation.of);
+        return one == (other_item, &other.language, &other.of);
+    }
     let begun = before.changed_fields(&step.before);
     let Some(((item, fields), (other, others))) = begun.zip(now.changed_fields(book)) else {
         return false;

@@ -12,9 +12,9 @@ use std::sync::Arc;
 use kept_states::{Revising, keep_all, put, put_settings, revise};
 
 use crate::book::{
-    Approval, Book, Change, ChangeRefused, Finding, IdKind, Ingredient, IngredientId, ItemId,
-    LimitPassed, Measure, MeasureId, Recipe, RecipeId, Settings, State, Version, VersionId, Vessel,
-    VesselId, new_errors, put_change,
+    Approval, Book, Change, ChangeRefused, Finding, IdKind, Ingredient, IngredientId, Item, ItemId,
+    LimitPassed, Measure, MeasureId, Recipe, RecipeId, Settings, Shelf, State, Translation,
+    Version, VersionId, Vessel, VesselId, new_errors, put_change, put_translation,
 };
 
 /// What a person wants changed.
@@ -46,6 +46,13 @@ pub enum Edit {
         recipe: RecipeId,
         /// Its new note.
         note: String,
+    },
+    /// What a text of an item is in another language; an empty one takes away what stood for it.
+    Translate {
+        /// The item.
+        item: ItemId,
+        /// The text in that language.
+        translation: Translation,
     },
     /// Another state of a recipe itself or of a version.
     SetState {
@@ -300,6 +307,7 @@ fn carry_out(book: &mut Book, edit: &Edit) -> Result<(), EditError> {
                 Ok(())
             })?;
         }
+        Edit::Translate { item, translation } => translate(book, item, translation)?,
         Edit::SetState {
             recipe,
             version,
@@ -379,6 +387,47 @@ fn needs_name(kind: IdKind, name: &str) -> Result<(), EditError> {
         Err(EditError::NoName { kind })
     } else {
         Ok(())
+    }
+}
+
+fn translate(book: &mut Book, item: &ItemId, new: &Translation) -> Result<(), EditError> {
+    /// Changes a copy of an item and puts it in place.
+    fn within<T: Item + Clone>(
+        shelf: &mut Shelf<T>,
+        kind: IdKind,
+        id: &T::Id,
+        change: impl FnOnce(&mut T),
+    ) -> Result<(), EditError>
+    where
+        T::Id: ToString,
+    {
+        let mut item = shelf
+            .get(id)
+            .ok_or_else(|| gone(kind, id))?
+            .as_ref()
+            .clone();
+        change(&mut item);
+        shelf.put(item);
+        Ok(())
+    }
+    let put = |list: &mut Vec<Translation>| put_translation(list, new.clone());
+    match item {
+        ItemId::Settings => {
+            put(&mut book.settings.translations);
+            Ok(())
+        }
+        ItemId::Ingredient(id) => within(&mut book.ingredients, IdKind::Ingredient, id, |item| {
+            put(&mut item.translations);
+        }),
+        ItemId::Measure(id) => within(&mut book.measures, IdKind::Measure, id, |item| {
+            put(&mut item.translations);
+        }),
+        ItemId::Vessel(id) => within(&mut book.vessels, IdKind::Vessel, id, |item| {
+            put(&mut item.translations);
+        }),
+        ItemId::Recipe(id) => within(&mut book.recipes, IdKind::Recipe, id, |item| {
+            put(&mut item.translations);
+        }),
     }
 }
 

@@ -132,6 +132,7 @@ pub(super) fn plain_recipe(recipe: &Recipe, name: String, resolved: &Resolved) -
         shaker: resolved.shaker.clone(),
         strained: resolved.strained,
         drinking_temperature: resolved.drinking_temperature,
+        translations: recipe.translations.clone(),
         ..Recipe::new(recipe.id.clone(), name)
     }
 }

@@ -1,8 +1,10 @@
 //! Allergens and what ingredients claim.
 
+use std::collections::BTreeSet;
+
 use super::{Speaker, say};
 use crate::balance::{AllergenSummary, Verdict};
-use crate::book::Allergen;
+use crate::book::{Allergen, AllergenList, IngredientId};
 
 impl Speaker<'_> {
     /// One allergen, as it stands in a list: "milk".
@@ -22,6 +24,33 @@ impl Speaker<'_> {
             Allergen::Sulphites => "allergen-sulphites",
             Allergen::Lupin => "allergen-lupin",
             Allergen::Molluscs => "allergen-molluscs",
+            Allergen::Buckwheat => "allergen-buckwheat",
+            Allergen::Wheat => "allergen-wheat",
+            Allergen::Mango => "allergen-mango",
+            Allergen::Peach => "allergen-peach",
+            Allergen::Tomato => "allergen-tomato",
+            Allergen::Coconut => "allergen-coconut",
+            Allergen::Walnuts => "allergen-walnuts",
+            Allergen::PineNuts => "allergen-pine-nuts",
+            Allergen::Mackerel => "allergen-mackerel",
+            Allergen::Crab => "allergen-crab",
+            Allergen::Shrimp => "allergen-shrimp",
+            Allergen::Squid => "allergen-squid",
+            Allergen::Shellfish => "allergen-shellfish",
+            Allergen::Pork => "allergen-pork",
+            Allergen::Chicken => "allergen-chicken",
+            Allergen::Beef => "allergen-beef",
+        })
+    }
+
+    /// Whose list of allergens it is: "European Union".
+    pub fn allergen_list(&self, list: AllergenList) -> &'static str {
+        self.word(match list {
+            AllergenList::EuropeanUnion => "allergen-list-european-union",
+            AllergenList::Taiwan => "allergen-list-taiwan",
+            AllergenList::China => "allergen-list-china",
+            AllergenList::HongKong => "allergen-list-hong-kong",
+            AllergenList::SouthKorea => "allergen-list-south-korea",
         })
     }
 
@@ -38,11 +67,7 @@ impl Speaker<'_> {
             Allergen::Milk => "serving-guests-us-milk",
             Allergen::Nuts => "serving-guests-us-tree-nuts",
             Allergen::Sesame => "serving-guests-us-sesame",
-            Allergen::Celery
-            | Allergen::Mustard
-            | Allergen::Sulphites
-            | Allergen::Lupin
-            | Allergen::Molluscs => return None,
+            _ => return None,
         };
         Some(self.word(message))
     }
@@ -67,12 +92,23 @@ impl Speaker<'_> {
                 say!(self, "allergens-not-stated", ingredients: silent)
             }),
         ];
-        let said = self.clauses(clauses.into_iter().flatten());
+        let silences = self.allergen_silences(summary);
+        let said = self.clauses(clauses.into_iter().flatten().chain(silences));
         if said.is_empty() {
             self.word("allergens-none").to_owned()
         } else {
             said
         }
+    }
+
+    /// "mango not stated for Plum syrup": what packs that state their allergens say nothing of, because it is not in the annex.
+    pub fn allergen_silences(&self, summary: &AllergenSummary) -> Vec<String> {
+        let silences = summary.silences().into_iter();
+        let clause = |(allergens, silent): (Vec<Allergen>, &BTreeSet<IngredientId>)| {
+            let (allergens, silent) = (self.allergens(&allergens), self.ingredients(silent));
+            say!(self, "allergens-silent-on", allergens: allergens, ingredients: silent)
+        };
+        silences.map(clause).collect()
     }
 
     /// How the allergens of one drink differ from those of another, each in a clause of its own; none where they do not.
@@ -130,7 +166,6 @@ impl Speaker<'_> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::IngredientId;
 
     fn summary(contains: &[Allergen], may: &[Allergen], silent: &[&str]) -> AllergenSummary {
         AllergenSummary {
@@ -140,6 +175,7 @@ mod tests {
                 .iter()
                 .map(|id| IngredientId::new(id).unwrap())
                 .collect(),
+            ..AllergenSummary::default()
         }
     }
 

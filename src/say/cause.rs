@@ -53,7 +53,7 @@ impl Speaker<'_> {
                     Some(flavour) => say!(
                         self,
                         "cause-flavour",
-                        flavour: &flavour.name,
+                        flavour: self.shop_word(&flavour.name),
                         ingredient: of(id)
                     ),
                     None => say!(self, "cause-nameless-flavour", ingredient: of(id)),

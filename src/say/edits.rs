@@ -1,6 +1,6 @@
 //! What an edit does, and why an edit is refused.
 
-use super::{Speaker, say};
+use super::{Language, Speaker, say};
 use crate::book::{
     Change, ItemId, LimitPassed, LimitedList, MOST_LINES, RecipeId, VersionId, resolve,
 };
@@ -42,6 +42,12 @@ impl Speaker<'_> {
             Edit::NoteRecipe { recipe, .. } => {
                 say!(self, "edit-note-recipe", recipe: self.recipe(recipe))
             }
+            Edit::Translate { translation, .. } => say!(
+                self,
+                "edit-translate",
+                text: excerpt(&translation.of, NAME),
+                language: Language::name_of(&translation.language),
+            ),
             Edit::SetState { state, .. } => {
                 say!(self, "edit-set-state", state: self.state(*state))
             }

@@ -7,6 +7,7 @@ use std::sync::{LazyLock, OnceLock};
 use include_dir::{Dir, include_dir};
 
 use super::catalogue::Catalogue;
+use crate::book::LanguageId;
 
 static FOLDERS: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/assets/languages");
 
@@ -47,6 +48,25 @@ impl Language {
     /// What its speakers call it.
     pub fn name(self) -> &'static str {
         self.catalogue().word("language-name").unwrap_or(self.0)
+    }
+
+    /// The language that a book names; `None` for one that there is no catalogue of.
+    pub fn of_id(id: &LanguageId) -> Option<Self> {
+        Self::from_code(id.as_str())
+    }
+
+    /// How a book names it.
+    pub fn id(self) -> LanguageId {
+        let code = self.0.to_ascii_lowercase();
+        LanguageId::new(&code).unwrap_or_else(|_| LanguageId::from_name(&code, |_| false))
+    }
+
+    /// What the speakers of a language call it; of one that there is no catalogue of, its code.
+    pub fn name_of(id: &LanguageId) -> &str {
+        match Self::of_id(id) {
+            Some(language) => language.name(),
+            None => id.as_str(),
+        }
     }
 
     /// Whether it has all the files that English has, but for those of English alone, so that the window can speak it. Others

@@ -8,6 +8,7 @@ mod allergens;
 mod amounts;
 mod assumption;
 mod book_file;
+mod book_texts;
 mod brewing;
 mod catalogue;
 mod cause;
@@ -34,12 +35,14 @@ mod typing;
 mod variation;
 mod yardstick;
 
+pub use book_texts::{Untranslated, UntranslatedText};
 pub use cause::CauseWords;
 pub use language::Language;
 
 use std::borrow::Cow;
 use std::sync::LazyLock;
 
+use self::book_texts::BookTexts;
 use self::catalogue::Catalogue;
 use crate::book::Book;
 use crate::quantity::DisplayUnits;
@@ -63,6 +66,8 @@ pub struct Speaker<'book> {
     pub units: DisplayUnits,
     /// The language.
     pub language: Language,
+    /// How the texts of the book are told.
+    texts: BookTexts<'book>,
 }
 
 /// What stands in a message at a place with a name.
@@ -81,6 +86,7 @@ impl<'book> Speaker<'book> {
             book,
             units: DisplayUnits::METRIC,
             language: Language::ENGLISH,
+            texts: BookTexts::AsWritten,
         }
     }
 
@@ -89,13 +95,14 @@ impl<'book> Speaker<'book> {
         Speaker::new(&NO_BOOK)
     }
 
-    /// The same about another book.
+    /// The same about another book, whose texts are told as they are written.
     #[must_use]
     pub fn about(self, book: &Book) -> Speaker<'_> {
         Speaker {
             book,
             units: self.units,
             language: self.language,
+            texts: BookTexts::AsWritten,
         }
     }
 

@@ -7,8 +7,12 @@ use crate::quantity::name_as_shown;
 impl Speaker<'_> {
     /// Brand and name of an ingredient.
     pub fn ingredient(&self, id: &IngredientId) -> String {
-        let ingredient = self.book.ingredient(id);
-        shown(ingredient.map(|item| item.full_name()), id)
+        let name = self.book.ingredient(id).map(|item| {
+            let of = || ItemId::Ingredient(id.clone());
+            self.translation(of, &item.translations, &item.name)
+                .map_or_else(|| item.full_name(), |name| item.full_name_as(name))
+        });
+        shown(name, id)
     }
 
     /// Brands and names, as a list that ends with "and".
@@ -19,17 +23,31 @@ impl Speaker<'_> {
 
     /// The name of a measure.
     pub fn measure(&self, id: &MeasureId) -> String {
-        shown(self.book.measure(id).map(|item| item.name.as_str()), id)
+        let name = self.book.measure(id).map(|item| {
+            let of = || ItemId::Measure(id.clone());
+            self.translation(of, &item.translations, &item.name)
+                .unwrap_or(&item.name)
+        });
+        shown(name, id)
     }
 
     /// The name of a vessel.
     pub fn vessel(&self, id: &VesselId) -> String {
-        shown(self.book.vessel(id).map(|item| item.name.as_str()), id)
+        let name = self.book.vessel(id).map(|item| {
+            let of = || ItemId::Vessel(id.clone());
+            self.translation(of, &item.translations, &item.name)
+                .unwrap_or(&item.name)
+        });
+        shown(name, id)
     }
 
     /// The name of a recipe.
     pub fn recipe(&self, id: &RecipeId) -> String {
-        shown(self.book.recipe(id).map(|item| item.name.as_str()), id)
+        let recipe = self.book.recipe(id);
+        shown(
+            recipe.map(|recipe| self.recipe_text(recipe, &recipe.name)),
+            id,
+        )
     }
 
     /// The name of an item of any kind.
@@ -46,8 +64,9 @@ impl Speaker<'_> {
     /// The name of a version.
     pub fn version(&self, recipe: &RecipeId, id: &VersionId) -> String {
         let recipe = self.book.recipe(recipe);
-        let version = recipe.and_then(|recipe| recipe.version(id));
-        shown(version.map(|version| version.name.as_str()), id)
+        let version = recipe.and_then(|recipe| Some((recipe, recipe.version(id)?)));
+        let name = version.map(|(recipe, version)| self.recipe_text(recipe, &version.name));
+        shown(name, id)
     }
 
     /// "a, b and c".

@@ -31,11 +31,19 @@ impl Speaker<'_> {
         self.in_unit(millilitres, "ml", decimals)
     }
 
+    /// A unit as it is read: units with a symbol need no word.
+    pub fn unit<'symbol>(&self, symbol: &'symbol str) -> &'symbol str {
+        match symbol {
+            "house units/100 ml" => self.word("unit-house-units"),
+            symbol => symbol,
+        }
+    }
+
     /// A value of a metric unit with that unit, or with the one that the person reads in its place.
     pub fn in_unit(&self, metric: f64, unit: &str, decimals: usize) -> String {
         let shown = self.units.of(unit);
         let digits = self.localised(&shown.digits(metric, decimals), metric);
-        with_unit(digits, shown.symbol)
+        with_unit(digits, self.unit(shown.symbol))
     }
 
     /// "20.3 ± 1.7 g": a value of a metric unit with its standard uncertainty, to the digits that mean something.
@@ -53,7 +61,7 @@ impl Speaker<'_> {
             text.push_str(" ± ");
             text.push_str(&self.localised(&digits, u));
         }
-        with_unit(text, shown.symbol)
+        with_unit(text, self.unit(shown.symbol))
     }
 
     /// The value alone, to the digits that its uncertainty leaves it and no more than so many decimals.
@@ -61,14 +69,14 @@ impl Speaker<'_> {
         let shown = self.units.of(unit);
         let (value, u) = (shown.value(metric), u.map(|u| shown.difference(u)));
         let digits = rounded_at_most(value, u, shown.decimals(most_decimals)).value;
-        with_unit(self.localised(&digits, value), shown.symbol)
+        with_unit(self.localised(&digits, value), self.unit(shown.symbol))
     }
 
     /// As short as it can be: "0.5 K", "1 g".
     pub fn trimmed(&self, metric: f64, unit: &str, most_decimals: usize) -> String {
         let shown = self.units.of(unit);
         let digits = shown.trimmed(metric, most_decimals);
-        with_unit(self.localised(&digits, metric), shown.symbol)
+        with_unit(self.localised(&digits, metric), self.unit(shown.symbol))
     }
 
     /// Digits that a rule of rounding wrote, "<0.5" among them.

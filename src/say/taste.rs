@@ -9,7 +9,7 @@ impl Speaker<'_> {
     /// What an axis of taste is called; a flavour has the name that the shop gave it.
     pub fn axis(&self, axis: &Axis) -> String {
         let measurand = match axis {
-            Axis::Flavour(name) => return name.clone(),
+            Axis::Flavour(name) => return self.shop_word(name).to_owned(),
             Axis::Temperature => return self.word("axis-temperature").to_owned(),
             Axis::Sweetness => Measurand::Sweetness,
             Axis::TeaStrength => Measurand::TeaStrength,
@@ -24,7 +24,9 @@ impl Speaker<'_> {
     /// "sweeter", "more chestnut".
     pub fn more(&self, axis: &Axis) -> String {
         let message = match axis {
-            Axis::Flavour(name) => return say!(self, "axis-flavour-more", flavour: name),
+            Axis::Flavour(name) => {
+                return say!(self, "axis-flavour-more", flavour: self.shop_word(name));
+            }
             Axis::Sweetness => "axis-sweetness-more",
             Axis::TeaStrength => "axis-tea-strength-more",
             Axis::Creaminess => "axis-creaminess-more",
@@ -39,7 +41,9 @@ impl Speaker<'_> {
     /// "less sweet", "less chestnut".
     pub fn less(&self, axis: &Axis) -> String {
         let message = match axis {
-            Axis::Flavour(name) => return say!(self, "axis-flavour-less", flavour: name),
+            Axis::Flavour(name) => {
+                return say!(self, "axis-flavour-less", flavour: self.shop_word(name));
+            }
             Axis::Sweetness => "axis-sweetness-less",
             Axis::TeaStrength => "axis-tea-strength-less",
             Axis::Creaminess => "axis-creaminess-less",

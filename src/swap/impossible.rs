@@ -45,10 +45,19 @@ pub(super) fn diet_reason(book: &Book, plain: &Balance, demands: &Demands) -> Op
             });
         }
     }
-    let silent = &plain.allergens.not_stated;
+    let summary = &plain.allergens;
+    let mut silent: BTreeSet<&IngredientId> = summary.not_stated.iter().collect();
+    for allergen in &demands.without {
+        match summary.silent_on.get(allergen) {
+            Some(further) => silent.extend(further),
+            // Nobody has asked the packs for what no list of the shop names.
+            None if !allergen.is_in_annex() => silent.extend(plain.resolved.ingredients()),
+            None => {}
+        }
+    }
     let is_silent = !demands.without.is_empty() && !silent.is_empty();
     is_silent.then(|| Reason::AllergensNotStated {
-        ingredients: each_once(silent.iter()),
+        ingredients: each_once(silent.into_iter()),
         allergens: demands.without.clone(),
     })
 }

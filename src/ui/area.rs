@@ -64,6 +64,8 @@ pub(super) enum Navigation {
     ByKey(Area),
     /// An item of the shop, in its list at the counter.
     Item(ItemId),
+    /// The form of an item of the shop: the keyboard goes to a field of it.
+    Form(ItemId),
     /// The names of the levels of sugar and ice.
     Levels,
     /// The exercise on paper, of what goes and what comes.

@@ -13,7 +13,8 @@ use super::serving_area::ServingState;
 use super::swap_area::SwapArea;
 use super::view_state::ViewState;
 use crate::book::Book;
-use crate::edit::Focus;
+use crate::edit::{Focus, Which};
+use crate::say::Language;
 
 /// Every area with what it remembers between frames.
 #[derive(Default)]
@@ -56,6 +57,11 @@ impl Areas {
             return;
         };
         view.area = area;
+        if let Focus::Field(_, field) = &focus
+            && let Which::Words(language, _) = &field.which
+        {
+            view.other_language = Language::of_id(language);
+        }
         // What belongs to a line is in sight while the line is in hand.
         view.line_in_hand = focus.line().cloned().or(view.line_in_hand.take());
         self.of(area).open(&focus);

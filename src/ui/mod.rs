@@ -23,6 +23,7 @@ mod lesson_area;
 mod look_up;
 mod modal;
 mod opening_page;
+mod other_languages;
 mod recipe_area;
 mod remembered;
 mod safekeeping;

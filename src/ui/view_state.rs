@@ -164,6 +164,8 @@ pub struct ViewState {
     pub lit_next: Option<LineId>,
     /// Half-typed text.
     pub drafts: Drafts,
+    /// The language whose words for the texts of the book are in hand; none while no form shows them.
+    pub(super) other_language: Option<Language>,
     /// The dialog that is open.
     pub(super) dialog: Option<Dialog>,
     /// Where the keyboard should go.

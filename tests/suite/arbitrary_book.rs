@@ -5,15 +5,15 @@
 use std::collections::BTreeMap;
 
 use evensip::book::{
-    Allergen, AllergenStatement, Amount, Approval, Axis, Basis, Book, CarbohydrateKind, Carried,
-    Change, Closure, ClosureKind, Composition, CoolingReading, CoolingRun, Diet, EarlierPrice,
-    EarlierStates, EnergyUnit, Entry, Evidence, Figure, Filling, FlavourStrength, Form,
-    HighPotencyAmount, HighPotencySweetener, HouseMade, Ingredient, IngredientId, Instruction,
-    Instruments, Item, ItemId, LabelUnits, Line, LineId, Measure, MeasureId, MeasureKind,
-    NamedLevel, Nominal, Nutrient, PolyolKind, Price, Reading, Recipe, RecipeId, Resolved, Role,
-    SaltUnit, Serviceware, ServicewareKind, Settings, Shape, Stage, State, StepSetting,
-    SugarProfile, TastedWith, TemperatureWindow, Version, VersionId, Vessel, VesselId, VesselKind,
-    Yardstick,
+    Allergen, AllergenList, AllergenStatement, Amount, Approval, Axis, Basis, Book,
+    CarbohydrateKind, Carried, Change, Closure, ClosureKind, Composition, Confirmation,
+    CoolingReading, CoolingRun, Diet, EarlierPrice, EarlierStates, EnergyUnit, Entry, Evidence,
+    Figure, Filling, FlavourStrength, Form, HighPotencyAmount, HighPotencySweetener, HouseMade,
+    Ingredient, IngredientId, Instruction, Instruments, Item, ItemId, LabelUnits, LanguageId, Line,
+    LineId, Measure, MeasureId, MeasureKind, NamedLevel, Nominal, Nutrient, PolyolKind, Price,
+    Reading, Recipe, RecipeId, Resolved, Role, SaltUnit, Serviceware, ServicewareKind, Settings,
+    Shape, Stage, State, StepSetting, SugarProfile, TastedWith, TemperatureWindow, Translation,
+    Version, VersionId, Vessel, VesselId, VesselKind, Yardstick,
 };
 use evensip::edit::Edit;
 
@@ -140,6 +140,23 @@ pub(crate) fn version_id(dice: &mut Dice) -> VersionId {
     id(dice, "version", |text| VersionId::new(text).unwrap())
 }
 
+/// Mostly a language that there are cards in.
+fn language(dice: &mut Dice) -> LanguageId {
+    LanguageId::new(dice.pick(&["de", "zh-hant", "ko", "en", "tlh-2"])).unwrap()
+}
+
+fn translation(dice: &mut Dice) -> Translation {
+    Translation {
+        language: language(dice),
+        of: dice.text(),
+        text: dice.text(),
+    }
+}
+
+fn translations(dice: &mut Dice) -> Vec<Translation> {
+    dice.some(3, translation)
+}
+
 /// A book.
 pub(crate) fn book(seed: u64) -> Book {
     let mut dice = Dice(seed);
@@ -214,6 +231,14 @@ pub(crate) fn settings(dice: &mut Dice) -> Settings {
         sugar_levels: dice.some(3, level),
         ice_levels: dice.some(3, level),
         earlier: earlier(dice, settings),
+        language: dice.maybe(language),
+        translations: translations(dice),
+        confirmations: dice.some(2, |dice| Confirmation {
+            language: language(dice),
+            by: dice.text(),
+            date: dice.date(),
+        }),
+        allergen_lists: dice.some(2, |dice| dice.pick(&AllergenList::ALL)),
     }
 }
 
@@ -303,6 +328,7 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
         allergens: dice.maybe(|dice| AllergenStatement {
             contains: dice.some(3, |dice| dice.pick(&Allergen::ALL)),
             may_contain: dice.some(3, |dice| dice.pick(&Allergen::ALL)),
+            free_of: dice.some(3, |dice| dice.pick(&Allergen::ALL)),
         }),
         diet: Diet {
             vegan: dice.maybe(Dice::coin),
@@ -330,6 +356,7 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
         }),
         note: dice.text(),
         earlier: earlier(dice, ingredient),
+        translations: translations(dice),
     }
 }
 
@@ -351,6 +378,7 @@ pub(crate) fn measure(dice: &mut Dice) -> Measure {
         }),
         note: dice.text(),
         earlier: earlier(dice, measure),
+        translations: translations(dice),
     }
 }
 
@@ -392,6 +420,7 @@ pub(crate) fn vessel(dice: &mut Dice) -> Vessel {
         }),
         note: dice.text(),
         earlier: earlier(dice, vessel),
+        translations: translations(dice),
     }
 }
 
@@ -542,6 +571,7 @@ pub(crate) fn recipe(dice: &mut Dice) -> Recipe {
         approvals: dice.some(3, approval),
         note: dice.text(),
         earlier: earlier(dice, resolved),
+        translations: translations(dice),
     }
 }
 
@@ -559,7 +589,7 @@ pub(crate) fn edit(dice: &mut Dice, book: &Book) -> Edit {
     let recipe = dice.pick(&recipes);
     let version = dice.coin().then(|| version_id(dice));
     let text = dice.text();
-    match dice.below(21) {
+    match dice.below(22) {
         0..=4 => Edit::Change {
             recipe,
             version,
@@ -604,6 +634,10 @@ pub(crate) fn edit(dice: &mut Dice, book: &Book) -> Edit {
             item: item_id(dice),
             day: dice.maybe(Dice::date),
             lot: text,
+        },
+        20 => Edit::Translate {
+            item: item_id(dice),
+            translation: translation(dice),
         },
         _ => Edit::SetSettings(settings(dice)),
     }

@@ -31,7 +31,9 @@ fn is_about_recipe(edit: &Edit, id: &evensip::book::RecipeId) -> bool {
         | Edit::Approve { recipe, .. }
         | Edit::RemoveRecipe(recipe) => recipe == id,
         Edit::PutRecipe(recipe) => recipe.id == *id,
-        Edit::PutRight(item) | Edit::DateChange { item, .. } => *item == ItemId::Recipe(id.clone()),
+        Edit::PutRight(item) | Edit::DateChange { item, .. } | Edit::Translate { item, .. } => {
+            *item == ItemId::Recipe(id.clone())
+        }
         _ => false,
     }
 }

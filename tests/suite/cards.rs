@@ -221,7 +221,7 @@ fn the_menu_names_all_fourteen_allergens_for_every_drink() {
     for (row, drink) in table.rows.iter().zip(drinks_of_menu(&book)) {
         let recipe = book.recipe(&drink.recipe).unwrap();
         let balance = balance_version(&book, recipe, drink.version.as_ref()).unwrap();
-        for (allergen, cell) in evensip::book::Allergen::ALL.iter().zip(&row[1..]) {
+        for (allergen, cell) in evensip::book::Allergen::ANNEX.iter().zip(&row[1..]) {
             let contains = balance.allergens.contains.contains(allergen);
             assert_eq!(contains, cell == "contains", "{row:?}");
             // Silence is only a dash when every pack has spoken.

@@ -81,8 +81,9 @@ const FOR_PROGRAMS: [&str; 26] = [
 ];
 
 /// Keys of what a book holds, in reports and in the names of messages; the words for them are messages.
-const KEYS: [&str; 16] = [
+const KEYS: [&str; 17] = [
     "cereals containing gluten",
+    "pine nuts",
     "on top",
     "ice scoop",
     "ice scoops",

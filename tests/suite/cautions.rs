@@ -32,6 +32,7 @@ fn milk() -> Ingredient {
     milk.allergens = Some(AllergenStatement {
         contains: vec![Allergen::Milk],
         may_contain: Vec::new(),
+        free_of: Vec::new(),
     });
     milk
 }

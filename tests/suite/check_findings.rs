@@ -199,6 +199,7 @@ fn claims_that_the_entry_speaks_against_are_found() {
         item.allergens = Some(AllergenStatement {
             contains,
             may_contain: vec![Allergen::Milk],
+            free_of: Vec::new(),
         });
         item
     };
@@ -244,6 +245,7 @@ fn a_claim_of_what_the_house_makes_is_held_against_its_parts() {
     milk.allergens = Some(AllergenStatement {
         contains: vec![Allergen::Milk],
         may_contain: vec![],
+        free_of: Vec::new(),
     });
     let mut foam = sample::ingredient("foam", Form::Liquid, Role::Creamer, &[]);
     foam.diet.vegan = Some(true);
@@ -276,6 +278,7 @@ fn a_claim_is_held_against_what_is_deeper_down() {
         Some(AllergenStatement {
             contains: vec![allergen],
             may_contain: vec![],
+            free_of: Vec::new(),
         })
     };
     let item = |id: &str| sample::ingredient(id, Form::Liquid, Role::Creamer, &[]);

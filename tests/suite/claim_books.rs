@@ -9,8 +9,9 @@ use std::collections::BTreeSet;
 
 use evensip::balance::{Balance, Verdict};
 use evensip::book::{
-    Allergen, AllergenStatement, Amount, Book, Carried, Entry, Evidence, Figure, Form, HouseMade,
-    Ingredient, IngredientId, Line, LineId, Nutrient, Recipe, RecipeId, Role, Stage, SugarProfile,
+    Allergen, AllergenList, AllergenStatement, Amount, Book, Carried, Entry, Evidence, Figure,
+    Form, HouseMade, Ingredient, IngredientId, Line, LineId, Nutrient, Recipe, RecipeId, Role,
+    Stage, SugarProfile,
 };
 
 use crate::arbitrary_book::Dice;
@@ -100,6 +101,11 @@ fn entry(dice: &mut Dice, at: usize) -> Ingredient {
         } else {
             Vec::new()
         },
+        free_of: if dice.coin() {
+            some_allergens(dice)
+        } else {
+            Vec::new()
+        },
     });
     item.composition.sugar_profile = dice.pick(&[
         None,
@@ -136,12 +142,18 @@ pub(crate) fn thrown(seed: u64) -> Book {
     let dice = &mut Dice(seed);
     let mut book = Book::default();
     let is_calm = seed.is_multiple_of(4);
+    if dice.coin() {
+        book.settings.allergen_lists = vec![dice.pick(&AllergenList::ALL)];
+    }
     for at in 0..INGREDIENTS {
         let mut item = entry(dice, at);
         if is_calm && dice.below(8) != 0 {
             item.diet.vegan = Some(true);
             item.diet.dairy_free = Some(true);
-            item.allergens = Some(AllergenStatement::default());
+            item.allergens = Some(AllergenStatement {
+                free_of: vec![Allergen::Mango, Allergen::Peach],
+                ..AllergenStatement::default()
+            });
             let statements = ["", "Sugar, water.", "Sugar, emulsifier E 471."];
             dice.pick(&statements).clone_into(&mut item.statement);
             item.composition.sugar_profile = None;
@@ -230,12 +242,28 @@ pub(crate) fn walked(book: &Book) -> Walked<'_> {
     found
 }
 
+/// The allergen of the annex that another one is a kind of.
+pub(crate) fn kind_of(allergen: Allergen) -> Option<Allergen> {
+    use Allergen as A;
+    let kinds = [
+        (A::Gluten, &[A::Wheat][..]),
+        (A::Nuts, &[A::Walnuts]),
+        (A::Fish, &[A::Mackerel]),
+        (A::Crustaceans, &[A::Crab, A::Shrimp]),
+        (A::Molluscs, &[A::Squid, A::Shellfish]),
+    ];
+    let found = kinds.iter().find(|(_, kinds)| kinds.contains(&allergen));
+    found.map(|(of_annex, _)| *of_annex)
+}
+
 /// The allergens that an entry declares or shows, by the table of statements.
 pub(crate) fn shown(item: &Ingredient) -> BTreeSet<Allergen> {
     let declared = item
         .allergens
         .iter()
-        .flat_map(|stated| stated.contains.iter().copied());
+        .flat_map(|stated| stated.contains.iter())
+        .flat_map(|named| [Some(*named), kind_of(*named)])
+        .flatten();
     let named = STATEMENTS
         .iter()
         .find(|(text, _, _)| *text == item.statement)
@@ -255,6 +283,9 @@ pub(crate) fn shows_animal(item: &Ingredient) -> bool {
         Allergen::Fish,
         Allergen::Crustaceans,
         Allergen::Molluscs,
+        Allergen::Pork,
+        Allergen::Chicken,
+        Allergen::Beef,
     ];
     named
         || item.composition.sugar_profile == Some(SugarProfile::Honey)

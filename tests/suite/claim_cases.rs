@@ -26,6 +26,7 @@ fn batch_with_milk(change: impl FnOnce(&mut Ingredient)) -> Book {
     milk.allergens = Some(AllergenStatement {
         contains: vec![Allergen::Milk],
         may_contain: Vec::new(),
+        free_of: Vec::new(),
     });
     let mut batch = sample::ingredient("batch", Form::Liquid, Role::Creamer, &[]);
     batch.house_made = Some(HouseMade {
@@ -235,6 +236,7 @@ fn a_swap_that_must_be_vegan_or_without_an_allergen_is_so_with_everything_in_it(
                     item.allergens = Some(AllergenStatement {
                         contains: some_allergens(dice),
                         may_contain: Vec::new(),
+                        free_of: Vec::new(),
                     });
                 }
             }

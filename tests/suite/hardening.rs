@@ -471,7 +471,7 @@ fn kitchen(batches: usize) -> Book {
     );
     milk.allergens = Some(evensip::book::AllergenStatement {
         contains: [Allergen::Milk].into_iter().collect(),
-        may_contain: [].into_iter().collect(),
+        ..evensip::book::AllergenStatement::default()
     });
     let mut book = Book::default();
     book.ingredients.put(milk);

@@ -25,6 +25,7 @@ fn milk_tea([powder, other_powder, creamer, milk]: [Composition; 4]) -> Book {
     plain_milk.allergens = Some(evensip::book::AllergenStatement {
         contains: vec![evensip::book::Allergen::Milk],
         may_contain: Vec::new(),
+        free_of: Vec::new(),
     });
     let brewed = item(
         "brew",

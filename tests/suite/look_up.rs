@@ -209,7 +209,8 @@ fn a_book_of_ten_thousand_recipes_is_indexed_and_searched_in_linear_time() {
     let made = growth(books.each_ref(), |book| drop(LookUpIndex::of(book)));
     assert!(made < TENFOLD, "{made}");
     let indexed = books.each_ref().map(|book| (book, LookUpIndex::of(book)));
-    for typed in ["999", "e"] {
+    // As large a part of either book has them.
+    for typed in ["hob vegan", "e"] {
         let searched = growth(indexed.each_ref(), |(book, index)| {
             assert!(index.find(book, typed, 100).count >= 1);
         });

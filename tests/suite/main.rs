@@ -91,5 +91,6 @@ mod swap_steps;
 mod swaps;
 mod tasted;
 mod teas;
+mod translations;
 mod undo_places;
 mod widgets;

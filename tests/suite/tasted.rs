@@ -5,14 +5,20 @@
     reason = "a test ends at the first thing that is not as expected"
 )]
 
+use egui::{Key, Modifiers};
 use evensip::balance::{Balance, Measurand, standard_balance};
-use evensip::book::{Book, Figure, ItemId, Nutrient, Recipe, VersionId};
+use evensip::book::{Book, Figure, IngredientId, ItemId, Nutrient, Recipe, VersionId};
 use evensip::book_file::{built_in_book, parse, write};
 use evensip::edit::{Edit, apply, apply_all};
 use evensip::swap::{answer, drifted};
+use evensip::ui::Area;
+use evensip::ui::counter_area::CounterItem;
 use proptest::prelude::*;
 
-use super::arbitrary_book::{self as arbitrary, Dice};
+use crate::arbitrary_book::{self as arbitrary, Dice};
+use crate::at_the_window::{
+    TALL, Window, at_the_counter, book, click, go, press, retype, says, settle, undo, window_of,
+};
 
 /// All figures of a drink but what it costs: prices are of today. As text, because a figure may be not equal to itself.
 fn taste(balance: &Balance) -> String {
@@ -214,4 +220,44 @@ fn a_drink_that_drifts_is_found_and_brought_back() {
         let best = answer.suggestions.first().unwrap();
         assert!(best.difference.distance.unwrap() < before);
     }
+}
+
+/// At the counter, on the label of a powder of two approved drinks: what drifts is told, leads to what brings it back, and is
+/// gone once the change was a correction.
+#[test]
+fn the_window_tells_what_has_drifted_and_takes_a_change_for_a_correction() {
+    let mut window = window_of(TALL);
+    let id = IngredientId::new("tambrel-chestnut").unwrap();
+    at_the_counter(&mut window, CounterItem::Ingredient(id.clone()));
+    assert!(!says(&window, "Tasted with earlier figures"));
+    retype(&mut window, "label: sugars", "76");
+    press(&mut window, Modifiers::NONE, Key::Tab);
+    assert!(says(&window, "Tasted with earlier figures"));
+    let kept = |window: &Window| book(window).ingredient(&id).unwrap().earlier.clone();
+    let states = kept(&window).states;
+    assert_eq!(states.len(), 1);
+    assert!(states[0].until.is_some(), "the day is kept");
+
+    retype(&mut window, "First lot that was different", "T6-0519");
+    press(&mut window, Modifiers::NONE, Key::Tab);
+    assert_eq!(kept(&window).states[0].until_lot, "T6-0519");
+
+    click(&mut window, "Drinks that have drifted");
+    assert_eq!(window.state().view().area, Area::Findings);
+    assert!(says(&window, "no longer taste as approved"));
+    click(&mut window, "Bring back Hob & Ember");
+    assert_eq!(window.state().view().area, Area::Swap);
+    assert!(says(&window, "Bring back to the standard"));
+    assert!(says(&window, "As it is made now"));
+
+    at_the_counter(&mut window, CounterItem::Ingredient(id.clone()));
+    click(&mut window, "The earlier figures were wrong");
+    assert_eq!(kept(&window).states.len(), 0);
+    go(&mut window, Area::Findings);
+    assert!(!says(&window, "no longer taste as approved"));
+    undo(&mut window);
+    settle(&mut window);
+    assert_eq!(kept(&window).states.len(), 1);
+    go(&mut window, Area::Findings);
+    assert!(says(&window, "no longer taste as approved"));
 }

@@ -13,10 +13,35 @@ allergen-sesame = Sesam
 allergen-sulphites = Sulfite
 allergen-lupin = Lupinen
 allergen-molluscs = Weichtiere
+# Items of the lists of Taiwan and Korea that are not among them, from memory.
+allergen-buckwheat = Buchweizen
+allergen-wheat = Weizen
+allergen-mango = Mango
+allergen-peach = Pfirsich
+allergen-tomato = Tomate
+allergen-coconut = Kokosnuss
+allergen-walnuts = Walnüsse
+allergen-pine-nuts = Pinienkerne
+allergen-mackerel = Makrele
+allergen-crab = Krabben
+allergen-shrimp = Garnelen
+allergen-squid = Tintenfisch
+allergen-shellfish = Schaltiere (Austern, Abalone, Muscheln)
+allergen-pork = Schweinefleisch
+allergen-chicken = Hühnerfleisch
+allergen-beef = Rindfleisch
+# Whose list of allergens it is.
+allergen-list-european-union = Europäische Union
+allergen-list-taiwan = Taiwan
+allergen-list-china = China
+allergen-list-hong-kong = Hongkong
+allergen-list-south-korea = Südkorea
 # What the packs of a drink say, as clauses that stand beside each other. $allergens is a list, $ingredients a list of names.
 allergens-contains = enthält { $allergens }
 allergens-may-contain = kann { $allergens } enthalten
 allergens-not-stated = nicht angegeben bei { $ingredients }
+# Of allergens that are not among the fourteen.
+allergens-silent-on = { $allergens } nicht angegeben bei { $ingredients }
 allergens-none = keine Packung nennt ein Allergen
 # How the allergens of a drink differ from those of the one that it is compared with, as clauses.
 allergens-added = enthält zusätzlich { $allergens }

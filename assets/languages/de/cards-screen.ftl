@@ -19,6 +19,26 @@ cards-screen-day-field = Datum auf der Karte
 cards-screen-no-day = ohne
 cards-screen-language = Sprache
 cards-screen-language-field = Sprache der Karte
+cards-screen-own-language = Buch auf
+cards-screen-own-language-field = Sprache, in der das Buch geschrieben ist
+# $language is called what its speakers call it: "Français".
+cards-screen-confirmed = Allergene und Hinweise in { $language }: bestätigt von { $person }, { $day }
+cards-screen-confirmed-withdraw = Bestätigung zurückziehen
+cards-screen-not-confirmed = Noch hat niemand im Laden die Allergene und Hinweise in { $language } bestätigt: Daneben steht der englische Text.
+cards-screen-confirm-by = Wer die Übersetzung bestätigt
+cards-screen-confirm-by-hint = Name
+cards-screen-confirm = Bestätigen
+cards-screen-confirm-does = Sie haben die Allergene und Hinweise auf den Karten gelesen, und sie sagen dasselbe wie der englische Text. Er entfällt dann, und Ihr Name und der Tag stehen auf den Karten.
+# Texts of the book that stand on the card as they are written. $language is called what its speakers call it: "Français".
+cards-screen-untranslated = { $count ->
+    [one] 1 Text hat keinen Wortlaut in { $language } und wird gedruckt, wie er geschrieben steht
+   *[other] { $count } Texte haben keinen Wortlaut in { $language } und werden gedruckt, wie sie geschrieben stehen
+}
+cards-screen-untranslated-go = { $language } für „{ $text }“ eingeben
+cards-screen-untranslated-more = { $count ->
+    [one] und 1 weiterer
+   *[other] und { $count } weitere
+}
 
 # Sizes of paper with a name; A4 and A5 have none.
 paper-half-letter = US-Letter, halbiert

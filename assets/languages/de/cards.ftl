@@ -78,7 +78,10 @@ cup-sealed = { $cup }, mit Folie versiegelt
 fact-contains = enthält
 fact-may-contain = kann enthalten
 contains-none = keines der 14 Allergene, laut Packungsangaben
+contains-none-listed = keines der Allergene auf den Listen des Ladens, laut Packungsangaben
 fact-allergens-not-stated = Allergene nicht angegeben bei
+# Of some allergens only.
+allergens-not-stated-some = { $ingredients } ({ $allergens })
 allergens-all-stated = bei allen angegeben
 allergen-not-stated = nicht angegeben
 fact-vegan = vegan, nach Zutaten
@@ -92,6 +95,7 @@ card-small-print = ± ist eine Standardunsicherheit. Allergene und Ernährungswe
 # Allergens and cautions in a language that nobody of the shop has confirmed.
 card-beside-english = { $text } ({ $english })
 card-not-confirmed = Die Übersetzung der Allergene und Hinweise ist vom Laden noch nicht bestätigt: Daneben steht der englische Text.
+card-confirmed = Allergene und Hinweise auf Deutsch: bestätigt von { $person }, { $day }.
 card-foot-in-full = Fußzeile, vollständig: { $foot }
 
 ## Columns of tables
@@ -160,6 +164,7 @@ measure-not-weighed = nicht gewogen
 menu-title = Zutaten und Allergene
 menu-subtitle = gesamte Getränkekarte
 menu-marks = „enthält“ und „kann enthalten“: auf der Packung einer Zutat angegeben. „nicht angegeben“: Auf mindestens einer Packung fehlen Angaben zu Allergenen. „{ $sign }“: Jede Packung gibt ihre Allergene an, und keine nennt dieses.
+menu-lists = Allergenlisten: { $lists }
 menu-ingredients = Zutaten
 menu-allergens-caption = Allergene aller Getränke
 menu-ingredients-caption = Zutaten aller Getränke

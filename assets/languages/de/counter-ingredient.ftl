@@ -53,6 +53,11 @@ ingredient-allergens-none = enthält keines der vierzehn
 # Heads of two narrow columns of boxes: "contains" and "may contain". Room for about 7 letters.
 ingredient-allergen-has = enthält
 ingredient-allergen-may = evtl.
+# Of an allergen that is not among the fourteen.
+ingredient-declared-contains = enthalten
+ingredient-declared-may-contain = Spuren möglich
+ingredient-declared-free = nicht enthalten
+ingredient-declared-not-stated = nicht angegeben
 
 # The label as it is printed.
 ingredient-label = Angaben auf dem Etikett

@@ -192,6 +192,8 @@ counter-shop-iced-window = kalt serviert
 counter-shop-iced-from-named = Niedrigste Serviertemperatur eisgekühlter Getränke
 counter-shop-iced-to-named = Höchste Serviertemperatur eisgekühlter Getränke
 counter-shop-window-to = bis
+counter-shop-allergen-lists = Allergenlisten
+counter-shop-allergen-lists-what = Wonach die Packungen befragt werden und was den Gästen genannt wird. Zu dem, was nicht auf der Liste der Europäischen Union steht, sagt eine Packung nichts, solange Sie nicht nachgefragt haben: Bis dahin gilt es als nicht angegeben.
 counter-shop-ice = Eis
 # How much a millilitre of ice in a heap weighs.
 counter-shop-ice-density = Schüttdichte

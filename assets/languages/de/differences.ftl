@@ -106,6 +106,7 @@ recipe-menu-price = Preis auf der Getränkekarte: { $after }, vorher { $before }
 
 ## Names of fields
 
+item-field-allergen-lists = Allergenlisten
 item-field-allergens = Allergene
 item-field-approvals = Freigaben
 item-field-brand = Marke
@@ -115,6 +116,7 @@ item-field-capacity = Fassungsvermögen
 item-field-changes = Änderungen
 item-field-closures = Deckel und Folien
 item-field-composition = Zusammensetzung
+item-field-confirmations = bestätigte Übersetzungen
 item-field-cooling-minutes = Abkühlzeit
 item-field-cooling-run = Abkühlmessung
 item-field-cup = Becher
@@ -140,6 +142,7 @@ item-field-id = Kennung
 item-field-increment = kleinster Schritt
 item-field-instruments = Messgenauigkeit
 item-field-kind = Art
+item-field-language = Sprache
 item-field-lot = Charge
 item-field-mass = Gewicht
 item-field-menu-price = Preis auf der Getränkekarte
@@ -166,5 +169,6 @@ item-field-strained = Abseihen des Eises
 item-field-sugar-levels = Zuckerstufen
 item-field-supplier = Lieferant
 item-field-temperature = Temperatur
+item-field-translations = Übersetzungen
 item-field-versions = Versionen
 item-field-yardsticks = Richtwerte

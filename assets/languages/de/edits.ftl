@@ -13,6 +13,7 @@ edit-move-line = { $ingredient } verschieben
 edit-move-instruction = Anweisung verschieben
 edit-rename-recipe = Rezept in „{ $name }“ umbenennen
 edit-note-recipe = Notiz zu { $recipe } ändern
+edit-translate = Übersetzung von „{ $text }“ ändern ({ $language })
 edit-set-state = Stand auf „{ $state }“ setzen
 edit-add-version = Version „{ $version }“ hinzufügen
 edit-add-versions = { $count } Versionen hinzufügen

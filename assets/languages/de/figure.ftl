@@ -82,3 +82,5 @@ measurand-acidity = Säuerlichkeit
 measurand-body = Körper
 measurand-dry-matter = Trockenmasse
 measurand-sugar = Zucker
+# The unit of a flavour, behind a figure: the shop sets what one is.
+unit-house-units = Hauseinheiten/100 ml

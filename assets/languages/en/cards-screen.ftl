@@ -19,6 +19,26 @@ cards-screen-day-field = Day on the card
 cards-screen-no-day = none
 cards-screen-language = Language
 cards-screen-language-field = Language of the card
+cards-screen-own-language = Book in
+cards-screen-own-language-field = Language that the book is written in
+# $language is called what its speakers call it: "Deutsch".
+cards-screen-confirmed = Allergens and cautions in { $language }: confirmed by { $person }, { $day }
+cards-screen-confirmed-withdraw = Withdraw the confirmation
+cards-screen-not-confirmed = Nobody of the shop has confirmed the allergens and cautions in { $language } yet: the English stands beside them.
+cards-screen-confirm-by = Who confirms the translation
+cards-screen-confirm-by-hint = name
+cards-screen-confirm = Confirm
+cards-screen-confirm-does = You have read the allergens and cautions on the cards and found that they say the same as the English. The English goes, and your name and the day stand on the cards.
+# Texts of the book that stand on the card as they are written. $language is called what its speakers call it: "Deutsch".
+cards-screen-untranslated = { $count ->
+    [one] 1 text has no words in { $language } and is printed as it is written
+   *[other] { $count } texts have no words in { $language } and are printed as they are written
+}
+cards-screen-untranslated-go = Enter { $language } for “{ $text }”
+cards-screen-untranslated-more = { $count ->
+    [one] and 1 more
+   *[other] and { $count } more
+}
 
 # Sizes of paper with a name; A4 and A5 have none.
 paper-half-letter = US half letter

@@ -78,7 +78,10 @@ cup-sealed = { $cup }, sealed with film
 fact-contains = contains
 fact-may-contain = may contain
 contains-none = none of the fourteen allergens, as the packs state it
+contains-none-listed = none of the allergens on the lists of the shop, as the packs state it
 fact-allergens-not-stated = allergens not stated by
+# Of some allergens only.
+allergens-not-stated-some = { $ingredients } ({ $allergens })
 allergens-all-stated = all state them
 allergen-not-stated = not stated
 fact-vegan = vegan, by ingredients
@@ -92,6 +95,7 @@ card-small-print = ± is one standard uncertainty. Allergens and diets are by in
 # Allergens and cautions in a language that nobody of the shop has confirmed.
 card-beside-english = { $text } ({ $english })
 card-not-confirmed = The translation of allergens and cautions has not been confirmed by the shop: the English text stands beside it.
+card-confirmed = Allergens and cautions in this language: confirmed by { $person }, { $day }.
 card-foot-in-full = At the foot, in full: { $foot }
 
 ## Columns of tables
@@ -160,6 +164,7 @@ measure-not-weighed = not weighed
 menu-title = Ingredients and allergens
 menu-subtitle = the whole menu
 menu-marks = “contains” and “may contain”: stated on the pack of an ingredient. “not stated”: at least one pack does not state its allergens. “{ $sign }”: every pack states its allergens, and none names this one.
+menu-lists = Lists of allergens: { $lists }
 menu-ingredients = Ingredients
 menu-allergens-caption = allergens of every drink
 menu-ingredients-caption = ingredients of every drink

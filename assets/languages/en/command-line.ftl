@@ -50,6 +50,9 @@ command-card-only-book = this kind is only written as a book, as .ron, and not a
 command-card-needs-recipe = this kind of card is about a drink; name it with `--recipe ID`
 command-card-needs-swap = an exercise is about a swap; name it with `--replace ID --with ID`
 command-card-needs-format = the format can't be told from the file name; end it in .pdf, .html, .md, .csv or .json, or give --format
+# $item is the item of the book that the text belongs to; $language is called what its speakers call it.
+command-card-untranslated = “{ $text }” of { $item } has no words in { $language } and is printed as it is written
+command-card-not-confirmed = nobody of the shop has confirmed the allergens and cautions in { $language }: the English stands beside them
 command-card-no-font = no font has { $letters }, in “{ $text }”; install a font for its script, or it is printed as an empty box
 command-cards-need-format = with --all, give the format with --format; --out is a folder
 command-cards-of-kinds = with --all, the kind is counter, training or ladder

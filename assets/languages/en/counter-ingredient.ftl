@@ -53,6 +53,11 @@ ingredient-allergens-none = contains none of the fourteen
 # Heads of two narrow columns of boxes: "contains" and "may contain". Room for about 7 letters.
 ingredient-allergen-has = has
 ingredient-allergen-may = may
+# Of an allergen that is not among the fourteen.
+ingredient-declared-contains = contains it
+ingredient-declared-may-contain = may contain it
+ingredient-declared-free = free of it
+ingredient-declared-not-stated = not stated
 
 # The label as it is printed.
 ingredient-label = The label as printed

@@ -192,6 +192,8 @@ counter-shop-iced-window = iced, served
 counter-shop-iced-from-named = Coolest that is served iced
 counter-shop-iced-to-named = Hottest that is served iced
 counter-shop-window-to = to
+counter-shop-allergen-lists = Lists of allergens
+counter-shop-allergen-lists-what = What is asked of packs and named to guests. Of what is not on the list of the European Union a pack says nothing unless you have asked: until then it counts as not stated.
 counter-shop-ice = Ice
 # How much a millilitre of ice in a heap weighs.
 counter-shop-ice-density = as it lies

@@ -89,6 +89,7 @@ recipe-menu-price = menu price: { $after } instead of { $before }
 
 ## Names of fields
 
+item-field-allergen-lists = allergen lists
 item-field-allergens = allergens
 item-field-approvals = approvals
 item-field-brand = brand
@@ -98,6 +99,7 @@ item-field-capacity = capacity
 item-field-changes = changes
 item-field-closures = lids and films
 item-field-composition = composition
+item-field-confirmations = confirmed translations
 item-field-cooling-minutes = cooling time
 item-field-cooling-run = cooling run
 item-field-cup = cup
@@ -123,6 +125,7 @@ item-field-id = id
 item-field-increment = increment
 item-field-instruments = instruments
 item-field-kind = kind
+item-field-language = language
 item-field-lot = lot
 item-field-mass = mass
 item-field-menu-price = menu price
@@ -149,5 +152,6 @@ item-field-strained = straining of the ice
 item-field-sugar-levels = sugar levels
 item-field-supplier = supplier
 item-field-temperature = temperature
+item-field-translations = translations
 item-field-versions = versions
 item-field-yardsticks = yardsticks

@@ -13,6 +13,7 @@ edit-move-line = move { $ingredient }
 edit-move-instruction = move an instruction
 edit-rename-recipe = rename the recipe to { $name }
 edit-note-recipe = change the note of { $recipe }
+edit-translate = change the translation of “{ $text }” ({ $language })
 edit-set-state = set the state to { $state }
 edit-add-version = add the version { $version }
 edit-add-versions = add { $count } versions

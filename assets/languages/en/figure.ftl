@@ -82,3 +82,5 @@ measurand-acidity = acidity
 measurand-body = body
 measurand-dry-matter = dry matter
 measurand-sugar = sugar
+# The unit of a flavour, behind a figure: the shop sets what one is.
+unit-house-units = house units/100 ml

@@ -78,7 +78,10 @@ cup-sealed = { $cup }, sellado con film
 fact-contains = contiene
 fact-may-contain = puede contener
 contains-none = ninguno de los catorce alérgenos, según los envases
+contains-none-listed = ninguno de los alérgenos de las listas del local, según los envases
 fact-allergens-not-stated = no indican alérgenos
+# Of some allergens only.
+allergens-not-stated-some = { $ingredients } ({ $allergens })
 allergens-all-stated = todos los indican
 allergen-not-stated = no se indica
 fact-vegan = vegano, según los ingredientes
@@ -92,6 +95,7 @@ card-small-print = ± es una incertidumbre típica. Los alérgenos y las dietas 
 # Allergens and cautions in a language that nobody of the shop has confirmed.
 card-beside-english = { $text } ({ $english })
 card-not-confirmed = La traducción de los alérgenos y las advertencias aún no está confirmada por el local: al lado figura el texto en inglés.
+card-confirmed = Alérgenos y advertencias en español: traducción confirmada por { $person }, { $day }.
 card-foot-in-full = Pie de página completo: { $foot }
 
 ## Columns of tables
@@ -160,6 +164,7 @@ measure-not-weighed = sin pesar
 menu-title = Ingredientes y alérgenos
 menu-subtitle = toda la carta
 menu-marks = «contiene» y «puede contener»: indicado en el envase de un ingrediente. «no se indica»: al menos un envase no indica sus alérgenos. «{ $sign }»: todos los envases indican sus alérgenos y ninguno menciona este.
+menu-lists = Listas de alérgenos: { $lists }
 menu-ingredients = Ingredientes
 menu-allergens-caption = alérgenos de todas las bebidas
 menu-ingredients-caption = ingredientes de todas las bebidas

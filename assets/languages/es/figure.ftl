@@ -82,3 +82,5 @@ measurand-acidity = acidez
 measurand-body = cuerpo
 measurand-dry-matter = materia seca
 measurand-sugar = azúcares
+# The unit of a flavour, behind a figure: the shop sets what one is.
+unit-house-units = unidades de la casa/100 ml

@@ -13,10 +13,35 @@ allergen-sesame = sésame
 allergen-sulphites = sulfites
 allergen-lupin = lupin
 allergen-molluscs = mollusques
+# Items of the lists of Taiwan and Korea that are not among them, from memory.
+allergen-buckwheat = sarrasin
+allergen-wheat = blé
+allergen-mango = mangue
+allergen-peach = pêche
+allergen-tomato = tomate
+allergen-coconut = noix de coco
+allergen-walnuts = noix
+allergen-pine-nuts = pignons de pin
+allergen-mackerel = maquereau
+allergen-crab = crabe
+allergen-shrimp = crevettes
+allergen-squid = calmar
+allergen-shellfish = coquillages (huîtres, ormeaux, moules)
+allergen-pork = porc
+allergen-chicken = poulet
+allergen-beef = bœuf
+# Whose list of allergens it is.
+allergen-list-european-union = Union européenne
+allergen-list-taiwan = Taïwan
+allergen-list-china = Chine
+allergen-list-hong-kong = Hong Kong
+allergen-list-south-korea = Corée du Sud
 # What the packs of a drink say, as clauses that stand beside each other. $allergens is a list, $ingredients a list of names.
 allergens-contains = contient : { $allergens }
 allergens-may-contain = peut contenir : { $allergens }
 allergens-not-stated = non indiqué pour { $ingredients }
+# Of allergens that are not among the fourteen.
+allergens-silent-on = { $allergens } : non indiqué pour { $ingredients }
 allergens-none = aucun emballage ne mentionne d’allergène
 # How the allergens of a drink differ from those of the one that it is compared with, as clauses.
 allergens-added = contient en plus : { $allergens }

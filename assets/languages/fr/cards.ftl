@@ -78,7 +78,10 @@ cup-sealed = { $cup }, scellé par un film
 fact-contains = contient
 fact-may-contain = peut contenir
 contains-none = aucun des quatorze allergènes, d’après les emballages
+contains-none-listed = aucun des allergènes des listes de l’établissement, d’après les emballages
 fact-allergens-not-stated = allergènes non indiqués pour
+# Of some allergens only.
+allergens-not-stated-some = { $ingredients } ({ $allergens })
 allergens-all-stated = indiqués pour tous
 allergen-not-stated = non indiqué
 fact-vegan = végan, d’après les ingrédients
@@ -92,6 +95,7 @@ card-small-print = ± correspond à une incertitude-type. Les allergènes et les
 # Allergens and cautions in a language that nobody of the shop has confirmed.
 card-beside-english = { $text } ({ $english })
 card-not-confirmed = La traduction des allergènes et des mises en garde n’a pas encore été confirmée par l’établissement : le texte anglais figure à côté.
+card-confirmed = Allergènes et mises en garde en français : traduction confirmée par { $person }, { $day }.
 card-foot-in-full = Pied de page complet : { $foot }
 
 ## Columns of tables
@@ -160,6 +164,7 @@ measure-not-weighed = non pesé
 menu-title = Ingrédients et allergènes
 menu-subtitle = toute la carte
 menu-marks = « contient » et « peut contenir » : indiqué sur l’emballage d’un ingrédient. « non indiqué » : au moins un emballage n’indique pas ses allergènes. « { $sign } » : chaque emballage indique ses allergènes, et aucun ne mentionne celui-ci.
+menu-lists = Listes d’allergènes : { $lists }
 menu-ingredients = Ingrédients
 menu-allergens-caption = allergènes de toutes les boissons
 menu-ingredients-caption = ingrédients de toutes les boissons

@@ -82,3 +82,5 @@ measurand-acidity = acidité
 measurand-body = corps
 measurand-dry-matter = matière sèche
 measurand-sugar = sucres
+# The unit of a flavour, behind a figure: the shop sets what one is.
+unit-house-units = unités maison/100 ml

@@ -13,10 +13,35 @@ allergen-sesame = 참깨
 allergen-sulphites = 아황산류
 allergen-lupin = 루핀
 allergen-molluscs = 연체동물(조개류)
+# Items of the lists of Taiwan and Korea that are not among them. Those of the Korean list as public pages tell it; mango and coconut from memory.
+allergen-buckwheat = 메밀
+allergen-wheat = 밀
+allergen-mango = 망고
+allergen-peach = 복숭아
+allergen-tomato = 토마토
+allergen-coconut = 코코넛
+allergen-walnuts = 호두
+allergen-pine-nuts = 잣
+allergen-mackerel = 고등어
+allergen-crab = 게
+allergen-shrimp = 새우
+allergen-squid = 오징어
+allergen-shellfish = 조개류(굴, 전복, 홍합)
+allergen-pork = 돼지고기
+allergen-chicken = 닭고기
+allergen-beef = 쇠고기
+# Whose list of allergens it is.
+allergen-list-european-union = 유럽연합
+allergen-list-taiwan = 대만
+allergen-list-china = 중국
+allergen-list-hong-kong = 홍콩
+allergen-list-south-korea = 대한민국
 # What the packs of a drink say, as clauses that stand beside each other. $allergens is a list, $ingredients a list of names.
 allergens-contains = { $allergens } 함유
 allergens-may-contain = { $allergens } 혼입 가능
 allergens-not-stated = 알레르기 유발물질 표시 없음: { $ingredients }
+# Of allergens that are not among the fourteen.
+allergens-silent-on = { $allergens } 표시 없음: { $ingredients }
 allergens-none = 알레르기 유발물질을 적은 포장 없음
 # How the allergens of a drink differ from those of the one that it is compared with, as clauses.
 allergens-added = { $allergens } 추가 함유

@@ -76,7 +76,10 @@ cup-sealed = { $cup }, 필름 실링
 fact-contains = 함유
 fact-may-contain = 혼입 가능
 contains-none = 알레르기 유발물질 14종 중 해당 없음(포장 표시 기준)
+contains-none-listed = 매장이 택한 알레르기 유발물질 목록 중 해당 없음(포장 표시 기준)
 fact-allergens-not-stated = 알레르기 유발물질 표시 없는 재료
+# Of some allergens only.
+allergens-not-stated-some = { $ingredients } ({ $allergens })
 allergens-all-stated = 모두 표시됨
 allergen-not-stated = 표시 없음
 fact-vegan = 비건(원재료 기준)
@@ -90,6 +93,7 @@ card-small-print = ±는 표준불확도입니다. 알레르기 유발물질과 
 # Allergens and cautions in a language that nobody of the shop has confirmed.
 card-beside-english = { $text } ({ $english })
 card-not-confirmed = 알레르기 유발물질과 주의사항의 번역은 아직 매장에서 확인하지 않았습니다. 옆에 영문을 함께 적습니다.
+card-confirmed = 알레르기 유발물질과 주의사항의 번역 확인: { $person }, { $day }
 card-foot-in-full = 바닥글 전문: { $foot }
 
 ## Columns of tables
@@ -158,6 +162,7 @@ measure-not-weighed = 무게 미측정
 menu-title = 원재료와 알레르기 유발물질
 menu-subtitle = 전체 메뉴
 menu-marks = ‘함유’와 ‘혼입 가능’: 재료의 포장에 표시되어 있습니다. ‘표시 없음’: 알레르기 유발물질을 표시하지 않은 포장이 하나 이상 있습니다. ‘{ $sign }’: 모든 포장에 알레르기 유발물질이 표시되어 있으며, 이 물질을 적은 포장은 없습니다.
+menu-lists = 알레르기 유발물질 목록: { $lists }
 menu-ingredients = 원재료
 menu-allergens-caption = 모든 음료의 알레르기 유발물질
 menu-ingredients-caption = 모든 음료의 원재료

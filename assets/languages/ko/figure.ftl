@@ -82,3 +82,5 @@ measurand-acidity = 신맛
 measurand-body = 바디감
 measurand-dry-matter = 건조물
 measurand-sugar = 당류
+# The unit of a flavour, behind a figure: the shop sets what one is.
+unit-house-units = 매장 단위/100 ml

@@ -76,7 +76,10 @@ cup-sealed = { $cup }, dán màng
 fact-contains = có chứa
 fact-may-contain = có thể chứa
 contains-none = không có chất nào trong 14 chất gây dị ứng, theo bao bì
+contains-none-listed = không có chất nào trong các danh mục chất gây dị ứng của cửa hàng, theo bao bì
 fact-allergens-not-stated = nguyên liệu không ghi chất gây dị ứng
+# Of some allergens only.
+allergens-not-stated-some = { $ingredients } ({ $allergens })
 allergens-all-stated = tất cả đều ghi
 allergen-not-stated = không ghi
 fact-vegan = thuần chay, theo nguyên liệu
@@ -90,6 +93,7 @@ card-small-print = ± là một độ không đảm bảo chuẩn. Chất gây d
 # Allergens and cautions in a language that nobody of the shop has confirmed.
 card-beside-english = { $text } ({ $english })
 card-not-confirmed = Bản dịch các chất gây dị ứng và lưu ý chưa được cửa hàng xác nhận: nguyên văn tiếng Anh được ghi bên cạnh.
+card-confirmed = Bản dịch các chất gây dị ứng và lưu ý đã được { $person } xác nhận, { $day }.
 card-foot-in-full = Chân trang, đầy đủ: { $foot }
 
 ## Columns of tables
@@ -158,6 +162,7 @@ measure-not-weighed = chưa cân
 menu-title = Thành phần và chất gây dị ứng
 menu-subtitle = toàn bộ thực đơn
 menu-marks = “có chứa” và “có thể chứa”: ghi trên bao bì của một nguyên liệu. “không ghi”: ít nhất một bao bì không ghi chất gây dị ứng. “{ $sign }”: mọi bao bì đều ghi chất gây dị ứng, và không bao bì nào nêu chất này.
+menu-lists = Danh mục chất gây dị ứng: { $lists }
 menu-ingredients = Thành phần
 menu-allergens-caption = chất gây dị ứng của mọi đồ uống
 menu-ingredients-caption = thành phần của mọi đồ uống

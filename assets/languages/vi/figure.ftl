@@ -82,3 +82,5 @@ measurand-acidity = độ chua
 measurand-body = độ sánh
 measurand-dry-matter = chất khô
 measurand-sugar = đường
+# The unit of a flavour, behind a figure: the shop sets what one is.
+unit-house-units = đơn vị của quán/100 ml

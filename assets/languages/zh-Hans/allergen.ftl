@@ -13,10 +13,35 @@ allergen-sesame = 芝麻
 allergen-sulphites = 亚硫酸盐
 allergen-lupin = 羽扇豆
 allergen-molluscs = 软体动物
+# Items of the lists of Taiwan and Korea that are not among them, from memory.
+allergen-buckwheat = 荞麦
+allergen-wheat = 小麦
+allergen-mango = 芒果
+allergen-peach = 桃
+allergen-tomato = 番茄
+allergen-coconut = 椰子
+allergen-walnuts = 核桃
+allergen-pine-nuts = 松子
+allergen-mackerel = 鲭鱼
+allergen-crab = 蟹
+allergen-shrimp = 虾
+allergen-squid = 鱿鱼
+allergen-shellfish = 贝类（牡蛎、鲍鱼、贻贝）
+allergen-pork = 猪肉
+allergen-chicken = 鸡肉
+allergen-beef = 牛肉
+# Whose list of allergens it is.
+allergen-list-european-union = 欧盟
+allergen-list-taiwan = 台湾
+allergen-list-china = 中国大陆
+allergen-list-hong-kong = 香港
+allergen-list-south-korea = 韩国
 # What the packs of a drink say, as clauses that stand beside each other. $allergens is a list, $ingredients a list of names.
 allergens-contains = 含有：{ $allergens }
 allergens-may-contain = 可能含有：{ $allergens }
 allergens-not-stated = 未标示致敏物质：{ $ingredients }
+# Of allergens that are not among the fourteen.
+allergens-silent-on = { $ingredients } 未标示：{ $allergens }
 allergens-none = 没有包装标示任何致敏物质
 # How the allergens of a drink differ from those of the one that it is compared with, as clauses.
 allergens-added = 另含有：{ $allergens }

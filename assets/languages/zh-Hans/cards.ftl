@@ -76,7 +76,10 @@ cup-sealed = { $cup }，封膜
 fact-contains = 含有
 fact-may-contain = 可能含有
 contains-none = 十四类致敏物质均无（按包装标示）
+contains-none-listed = 店家所选清单中的致敏物质均无（按包装标示）
 fact-allergens-not-stated = 未标示致敏物质的原料
+# Of some allergens only.
+allergens-not-stated-some = { $ingredients }（{ $allergens }）
 allergens-all-stated = 全部已标示
 allergen-not-stated = 未标示
 fact-vegan = 纯素（按原料）
@@ -90,6 +93,7 @@ card-small-print = ± 为一个标准不确定度。致敏物质与饮食类别�
 # Allergens and cautions in a language that nobody of the shop has confirmed.
 card-beside-english = { $text }（{ $english }）
 card-not-confirmed = 致敏物质与注意事项的译文尚未经店家确认，旁附英文原文。
+card-confirmed = 致敏物质与注意事项的译文已由 { $person } 确认（{ $day }）。
 card-foot-in-full = 页脚全文：{ $foot }
 
 ## Columns of tables
@@ -158,6 +162,7 @@ measure-not-weighed = 未称重
 menu-title = 配料与致敏物质
 menu-subtitle = 全部饮品
 menu-marks = “含有”和“可能含有”：原料包装上有此标示。“未标示”：至少一种原料的包装未标示致敏物质。“{ $sign }”：所有包装均已标示致敏物质，且均未列出此项。
+menu-lists = 致敏物质清单：{ $lists }
 menu-ingredients = 配料
 menu-allergens-caption = 所有饮品的致敏物质
 menu-ingredients-caption = 所有饮品的配料

@@ -82,3 +82,5 @@ measurand-acidity = 酸味
 measurand-body = 厚实感
 measurand-dry-matter = 干物质
 measurand-sugar = 糖
+# The unit of a flavour, behind a figure: the shop sets what one is.
+unit-house-units = 店内单位/100 ml

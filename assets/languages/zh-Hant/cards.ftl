@@ -76,7 +76,10 @@ cup-sealed = { $cup }，封膜
 fact-contains = 含有
 fact-may-contain = 可能含有
 contains-none = 十四類過敏原皆無（依包裝標示）
+contains-none-listed = 店家所選清單中的過敏原皆無（依包裝標示）
 fact-allergens-not-stated = 未標示過敏原的原料
+# Of some allergens only.
+allergens-not-stated-some = { $ingredients }（{ $allergens }）
 allergens-all-stated = 全部已標示
 allergen-not-stated = 未標示
 fact-vegan = 純素（依原料）
@@ -90,6 +93,7 @@ card-small-print = ± 為一個標準不確定度。過敏原與飲食類別依�
 # Allergens and cautions in a language that nobody of the shop has confirmed.
 card-beside-english = { $text }（{ $english }）
 card-not-confirmed = 過敏原與注意事項的譯文尚未經店家確認，旁附英文原文。
+card-confirmed = 過敏原與注意事項的譯文已由 { $person } 確認（{ $day }）。
 card-foot-in-full = 頁尾全文：{ $foot }
 
 ## Columns of tables
@@ -158,6 +162,7 @@ measure-not-weighed = 未秤重
 menu-title = 成分與過敏原
 menu-subtitle = 全部飲品
 menu-marks = 「含有」與「可能含有」：原料包裝上有此標示。「未標示」：至少一項原料的包裝未標示過敏原。「{ $sign }」：所有包裝均已標示過敏原，且均未列出此項。
+menu-lists = 過敏原清單：{ $lists }
 menu-ingredients = 成分
 menu-allergens-caption = 所有飲品的過敏原
 menu-ingredients-caption = 所有飲品的成分

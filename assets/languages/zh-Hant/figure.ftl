@@ -82,3 +82,5 @@ measurand-acidity = 酸味
 measurand-body = 厚實感
 measurand-dry-matter = 乾物質
 measurand-sugar = 糖
+# The unit of a flavour, behind a figure: the shop sets what one is.
+unit-house-units = 店內單位/100 ml

@@ -22,8 +22,10 @@ impl Evidence {
     pub(super) fn new(ingredient: &Ingredient) -> Self {
         let mut evidence = Self::default();
         if let Some(declared) = &ingredient.allergens {
-            evidence.contains.extend(&declared.contains);
-            evidence.may_contain.extend(&declared.may_contain);
+            evidence.contains.extend(with_groups(&declared.contains));
+            evidence
+                .may_contain
+                .extend(with_groups(&declared.may_contain));
         }
         for found in read_statement(&ingredient.statement) {
             match (found.kind, found.is_trace) {
@@ -49,6 +51,12 @@ impl Evidence {
     pub(super) fn shows_animal(&self) -> bool {
         self.animal || self.contains.iter().any(|allergen| allergen.is_animal())
     }
+}
+
+/// Allergens, and those of the annex that some of them are kinds of.
+fn with_groups(allergens: &[Allergen]) -> impl Iterator<Item = Allergen> {
+    let groups = allergens.iter().filter_map(|allergen| allergen.group());
+    allergens.iter().copied().chain(groups)
 }
 
 /// The allergens that an entry declares or shows to be in it.

@@ -1,10 +1,10 @@
 //! The join of every claim, through what the house makes.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use super::evidence::{Evidence, has_honey_sugars, has_milk_sugar, is_plain_water};
 use super::verdict::{Against, AllergenSummary, Claim, Claims, Contradiction, Verdict};
-use crate::book::{Allergen, Book, Ingredient, IngredientId};
+use crate::book::{Allergen, AllergenStatement, Book, Declared, Ingredient, IngredientId};
 
 /// What can be said of these ingredients together.
 pub(super) fn claims_of<'book>(
@@ -15,7 +15,14 @@ pub(super) fn claims_of<'book>(
         book,
         states: BTreeMap::new(),
         open: Vec::new(),
-        allergens: AllergenSummary::default(),
+        allergens: AllergenSummary {
+            silent_on: book
+                .settings
+                .further_allergens()
+                .map(|allergen| (allergen, BTreeSet::new()))
+                .collect(),
+            ..AllergenSummary::default()
+        },
         contradictions: Vec::new(),
     };
     let whole = ids.fold(Judgement::NOTHING, |whole, id| {
@@ -25,6 +32,7 @@ pub(super) fn claims_of<'book>(
         contains,
         may_contain,
         not_stated,
+        silent_on,
     } = judging.allergens;
     Claims {
         vegan: whole.vegan.verdict(),
@@ -33,6 +41,7 @@ pub(super) fn claims_of<'book>(
             may_contain: &may_contain - &contains,
             contains,
             not_stated,
+            silent_on,
         },
         contradictions: judging.contradictions,
     }
@@ -116,7 +125,7 @@ struct Judgement {
     vegan: ClaimStanding,
     dairy_free: ClaimStanding,
     /// A bit for each allergen that it contains.
-    contains: u16,
+    contains: u32,
 }
 
 impl Judgement {
@@ -140,7 +149,7 @@ impl Judgement {
     }
 }
 
-const fn bit(allergen: Allergen) -> u16 {
+const fn bit(allergen: Allergen) -> u32 {
     1 << allergen as u16
 }
 
@@ -267,14 +276,28 @@ impl<'book> Judging<'book> {
             .fold(0, |all, allergen| all | bit(*allergen));
         self.allergens.contains.extend(&evidence.contains);
         self.allergens.may_contain.extend(&evidence.may_contain);
-        if parts.is_none() && ingredient.allergens.is_none() && !is_water {
-            self.not_stated(&ingredient.id);
+        if parts.is_none() && !is_water {
+            match &ingredient.allergens {
+                None => {
+                    self.not_stated(&ingredient.id);
+                }
+                Some(declared) => self.hear_silence(&ingredient.id, declared),
+            }
         }
         self.find_contradictions(ingredient, parts);
         Judgement {
             vegan,
             dairy_free,
             contains: own | of_parts.map_or(0, |parts| parts.contains),
+        }
+    }
+
+    /// Notes what the pack of an ingredient says nothing of, although it states its allergens.
+    fn hear_silence(&mut self, id: &IngredientId, declared: &AllergenStatement) {
+        for (allergen, silent) in &mut self.allergens.silent_on {
+            if declared.says_of(*allergen) == Declared::NotStated {
+                silent.insert(id.clone());
+            }
         }
     }
 
@@ -304,9 +327,10 @@ impl<'book> Judging<'book> {
             }
         }
         if let (Some(declared), Some(parts)) = (&ingredient.allergens, parts) {
-            let left_out = Allergen::ALL
-                .into_iter()
-                .filter(|allergen| !declared.contains.contains(allergen));
+            // Outside the annex only what it claims to be free of.
+            let claimed = Allergen::ANNEX.iter().chain(&declared.free_of).copied();
+            let left_out =
+                claimed.filter(|allergen| declared.says_of(*allergen) != Declared::Contains);
             found.extend(left_out.filter_map(|allergen| {
                 let holder = parts.first(|part| part.contains & bit(allergen) != 0)?;
                 let against = Against::AllergenOfPart(holder.clone(), allergen);

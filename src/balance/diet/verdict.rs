@@ -1,6 +1,6 @@
 //! What can be said of a drink to a guest, and what speaks against a claim.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::book::{Allergen, IngredientId};
 
@@ -32,6 +32,8 @@ pub struct AllergenSummary {
     pub may_contain: BTreeSet<Allergen>,
     /// Ingredients whose pack says nothing of allergens, and what the house makes from nobody knows what.
     pub not_stated: BTreeSet<IngredientId>,
+    /// For each allergen outside the annex that the lists of the shop name: further ingredients whose pack says nothing of it.
+    pub silent_on: BTreeMap<Allergen, BTreeSet<IngredientId>>,
 }
 
 impl AllergenSummary {
@@ -39,11 +41,40 @@ impl AllergenSummary {
     pub fn free_of(&self, allergen: Allergen) -> Verdict {
         if self.contains.contains(&allergen) {
             Verdict::No
-        } else if self.not_stated.is_empty() {
+        } else if self.is_stated(allergen) {
             Verdict::Yes
         } else {
             Verdict::NotKnown
         }
+    }
+
+    /// Whether every pack says something of an allergen. Of one that is neither in the annex nor on a list of the shop nobody
+    /// has asked.
+    pub fn is_stated(&self, allergen: Allergen) -> bool {
+        let silent = self.silent_on.get(&allergen);
+        let is_answered = silent.map_or(allergen.is_in_annex(), BTreeSet::is_empty);
+        is_answered && self.not_stated.is_empty()
+    }
+
+    /// Whether every pack says something of every allergen that is asked for.
+    pub fn is_complete(&self) -> bool {
+        self.not_stated.is_empty() && self.silent_on.values().all(BTreeSet::is_empty)
+    }
+
+    /// Allergens outside the annex with the ingredients that say nothing of them; those of which the same say nothing together.
+    pub fn silences(&self) -> Vec<(Vec<Allergen>, &BTreeSet<IngredientId>)> {
+        let mut silences: Vec<(Vec<Allergen>, &BTreeSet<IngredientId>)> = Vec::new();
+        for (allergen, silent) in self
+            .silent_on
+            .iter()
+            .filter(|(_, silent)| !silent.is_empty())
+        {
+            match silences.iter_mut().find(|(_, known)| *known == silent) {
+                Some((allergens, _)) => allergens.push(*allergen),
+                None => silences.push((vec![*allergen], silent)),
+            }
+        }
+        silences
     }
 }
 

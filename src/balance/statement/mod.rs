@@ -170,6 +170,7 @@ mod tests {
         creamer.allergens = Some(AllergenStatement {
             contains: vec![Allergen::Milk],
             may_contain: Vec::new(),
+            free_of: Vec::new(),
         });
         let findings = statement_findings(&creamer);
         assert_eq!(findings.len(), 1);

@@ -1,5 +1,6 @@
 //! What of a book can be found, and the piece of its text that says why.
 
+use std::borrow::Cow;
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::rc::Rc;
@@ -8,7 +9,8 @@ use super::folded::folded;
 use super::found::{FoundKind, Hit, KindWord, PIECE, Spot, Thing};
 use super::{Fit, WantedWords};
 use crate::book::{
-    Book, Change, Entry, Ingredient, Level, LevelName, LineId, Recipe, Settings, Version, VersionId,
+    Book, Change, Entry, Ingredient, Level, LevelName, LineId, Recipe, Settings, Translation,
+    Version, VersionId,
 };
 use crate::quantity::excerpt;
 
@@ -61,6 +63,25 @@ fn thing(kind: FoundKind, spot: Spot, name: &str, beside: &str, text: &str) -> T
     }
 }
 
+/// A text and what it is in other languages.
+fn in_all_languages<'text>(text: &'text str, translations: &[Translation]) -> Cow<'text, str> {
+    let mut all = Cow::Borrowed(text);
+    if !text.is_empty() {
+        for known in translations.iter().filter(|known| known.of == text) {
+            let all = all.to_mut();
+            all.push('\n');
+            all.push_str(&known.text);
+        }
+    }
+    all
+}
+
+/// The same without the text itself.
+fn in_other_languages(text: &str, translations: &[Translation]) -> String {
+    let all = in_all_languages(text, translations);
+    all.strip_prefix(text).unwrap_or_default().to_owned()
+}
+
 /// Everything, shelf by shelf.
 pub(super) fn all(book: &Book, further: &dyn Fn(KindWord) -> Option<String>) -> Vec<Thing> {
     let words = &Words {
@@ -82,16 +103,20 @@ pub(super) fn all(book: &Book, further: &dyn Fn(KindWord) -> Option<String>) -> 
             words.of(KindWord::Measure(item.kind)),
             words.of(KindWord::Use(item.kind)),
         ];
-        let beside = beside.join(" ");
+        let others = in_other_languages(&item.name, &item.translations);
+        let beside = format!("{} {others}", beside.join(" "));
         let spot = Spot::Measure(item.id.clone());
-        things.push(thing(kind, spot, &item.name, &beside, &item.note));
+        let note = in_all_languages(&item.note, &item.translations);
+        things.push(thing(kind, spot, &item.name, &beside, &note));
     }
     for item in &book.vessels {
         let kind = FoundKind::Vessel;
         let what = words.of(KindWord::Vessel(item.kind));
-        let beside = format!("{} {what}", words.of_kind(kind));
+        let others = in_other_languages(&item.name, &item.translations);
+        let beside = format!("{} {what} {others}", words.of_kind(kind));
         let spot = Spot::Vessel(item.id.clone());
-        things.push(thing(kind, spot, &item.name, &beside, &item.note));
+        let note = in_all_languages(&item.note, &item.translations);
+        things.push(thing(kind, spot, &item.name, &beside, &note));
     }
     of_shop(&book.settings, words, &mut things);
     things
@@ -117,7 +142,9 @@ fn of_shop(settings: &Settings, words: &Words<'_>, things: &mut Vec<Thing>) {
                 LevelName::Percent => format!("{} %", level.percent).into(),
                 LevelName::Ice(usual) => words.of(KindWord::Ice(*usual)),
             };
-            things.push(thing(kind, spot(at), &name, &words.of_kind(kind), ""));
+            let others = in_other_languages(&name, &settings.translations);
+            let beside = format!("{} {others}", words.of_kind(kind));
+            things.push(thing(kind, spot(at), &name, &beside, ""));
         }
     }
     if !settings.shop.trim().is_empty() {
@@ -144,8 +171,10 @@ fn of_ingredient(item: &Ingredient, words: &Words<'_>, things: &mut Vec<Thing>) 
         &role,
         &form,
         &words.of_kind(kind),
+        &in_other_languages(&item.name, &item.translations),
     ];
-    let text = text_of_ingredient(item);
+    let mut text = text_of_ingredient(item);
+    text.push_str(&in_other_languages(&item.note, &item.translations));
     let spot = Spot::Ingredient(item.id.clone());
     things.push(thing(kind, spot, &item.name, &beside.join(" "), &text));
     for (at, flavour) in item.composition.flavours.iter().enumerate() {
@@ -169,14 +198,16 @@ fn text_of_ingredient(item: &Ingredient) -> String {
 fn of_recipe(recipe: &Recipe, words: &Words<'_>, things: &mut Vec<Thing>) {
     let kind = FoundKind::Recipe;
     let state = words.of(KindWord::State(recipe.state));
-    let beside = format!("{state} {}", words.of_kind(kind));
+    let others = in_other_languages(&recipe.name, &recipe.translations);
+    let beside = format!("{state} {} {others}", words.of_kind(kind));
     let spot = Spot::Drink(recipe.id.clone(), None);
     things.push(thing(kind, spot, &recipe.name, &beside, ""));
     if !recipe.note.trim().is_empty() {
         let kind = FoundKind::Note;
         let beside = format!("{} {}", recipe.name, words.of_kind(kind));
         let spot = Spot::RecipeNote(recipe.id.clone());
-        things.push(thing(kind, spot, "", &beside, &recipe.note));
+        let note = in_all_languages(&recipe.note, &recipe.translations);
+        things.push(thing(kind, spot, "", &beside, &note));
     }
     for entry in &recipe.entries {
         of_entry(recipe, None, entry, words, things);
@@ -201,11 +232,12 @@ fn of_recipe(recipe: &Recipe, words: &Words<'_>, things: &mut Vec<Thing>) {
 fn of_version(recipe: &Recipe, version: &Version, words: &Words<'_>, things: &mut Vec<Thing>) {
     let kind = FoundKind::Version;
     let beside = format!(
-        "{} {} {} {}",
+        "{} {} {} {} {}",
         recipe.name,
         version.season,
         words.of(KindWord::State(version.state)),
-        words.of_kind(kind)
+        words.of_kind(kind),
+        in_other_languages(&version.name, &recipe.translations),
     );
     let spot = Spot::Drink(recipe.id.clone(), Some(version.id.clone()));
     things.push(thing(kind, spot, &version.name, &beside, ""));
@@ -262,7 +294,8 @@ fn of_text(
     let name = name.map_or("", |version| version.name.as_str());
     let beside = format!("{} {name} {}", recipe.name, words.of_kind(kind));
     let spot = Spot::Entry(recipe.id.clone(), version.cloned(), line.clone());
-    things.push(thing(kind, spot, "", &beside, text));
+    let text = in_all_languages(text, &recipe.translations);
+    things.push(thing(kind, spot, "", &beside, &text));
 }
 
 /// A thing that was found, with the piece of its text that says why; `None` when the book does not hold it.

@@ -2,7 +2,8 @@
 
 use super::checklist::Checklist;
 use crate::book::{
-    AgainstClaim, Allergen, Book, FindingKind, Ingredient, Place, StatedClaim, SugarProfile,
+    AgainstClaim, Allergen, Book, Declared, FindingKind, Ingredient, Place, StatedClaim,
+    SugarProfile,
 };
 
 /// A claim, and what speaks against it.
@@ -62,7 +63,9 @@ pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
         for part in parts(book, item) {
             let carried = part.allergens.iter().flat_map(|of_part| &of_part.contains);
             for allergen in carried {
-                if known.contains(allergen) {
+                // Of what is outside the annex a list says nothing unless it says so.
+                let is_open = statement.says_of(*allergen) == Declared::NotStated;
+                if is_open || known.contains(allergen) {
                     continue;
                 }
                 known.push(*allergen);

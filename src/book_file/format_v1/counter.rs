@@ -3,7 +3,7 @@
 use super::super::checker::Checker;
 use super::earlier::EarlierStates;
 use super::stored::{Stored, file_group, in_file};
-use super::{ClosureKind, Filling, MeasureKind, VesselKind};
+use super::{ClosureKind, Filling, MeasureKind, Translation, VesselKind};
 
 in_file! {
     struct Measure named by id {
@@ -17,6 +17,7 @@ in_file! {
         readings: Vec<Reading> = nothing,
         note: String = nothing,
         earlier: EarlierStates<Measure> = nothing,
+        translations: Vec<Translation> = nothing,
     }
 }
 
@@ -53,6 +54,7 @@ in_file! {
         serviceware: Vec<Serviceware> = nothing,
         note: String = nothing,
         earlier: EarlierStates<Vessel> = nothing,
+        translations: Vec<Translation> = nothing,
     }
 }
 

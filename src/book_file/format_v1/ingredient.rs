@@ -8,7 +8,7 @@ use super::earlier::EarlierStates;
 use super::stored::{Stored, file_group, in_file};
 use super::{
     Allergen, CarbohydrateKind, EnergyUnit, Evidence, Form, HighPotencySweetener, PolyolKind, Role,
-    SaltUnit,
+    SaltUnit, Translation,
 };
 use crate::book::{self, LabelUnits, Nutrient};
 
@@ -34,6 +34,7 @@ in_file! {
         house_made: Option<HouseMade> = nothing,
         note: String = nothing,
         earlier: EarlierStates<Ingredient> = nothing,
+        translations: Vec<Translation> = nothing,
     }
 }
 
@@ -207,6 +208,7 @@ in_file! {
         #[serde(default)]
         contains: Vec<Allergen>,
         may_contain: Vec<Allergen> = nothing,
+        free_of: Vec<Allergen> = nothing,
     }
 }
 

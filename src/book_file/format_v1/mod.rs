@@ -9,6 +9,7 @@ mod ingredient;
 mod recipe;
 mod settings;
 mod stored;
+mod translation;
 mod words;
 
 pub(crate) use counter::{Measure, Vessel};
@@ -16,8 +17,9 @@ pub(crate) use ingredient::{Basis, FIGURE, Ingredient};
 pub(crate) use recipe::Recipe;
 pub(crate) use settings::Settings;
 pub(crate) use stored::Stored;
+pub(crate) use translation::Translation;
 pub(crate) use words::{
-    Allergen, CarbohydrateKind, ClosureKind, EnergyUnit, Evidence, Filling, Form,
+    Allergen, AllergenList, CarbohydrateKind, ClosureKind, EnergyUnit, Evidence, Filling, Form,
     HighPotencySweetener, MeasureKind, PolyolKind, Role, SaltUnit, Stage, State, VesselKind,
     Yardstick,
 };

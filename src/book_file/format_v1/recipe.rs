@@ -3,7 +3,7 @@
 use super::super::checker::Checker;
 use super::earlier::EarlierStates;
 use super::stored::{Stored, file_group, in_file};
-use super::{Role, Stage, State};
+use super::{Role, Stage, State, Translation};
 use crate::book::MOST_LINES;
 
 in_file! {
@@ -21,6 +21,7 @@ in_file! {
         approvals: Vec<Approval> = nothing,
         note: String = nothing,
         earlier: EarlierStates<Resolved> = nothing,
+        translations: Vec<Translation> = nothing,
     }
 }
 

@@ -1,9 +1,9 @@
 //! What holds for the whole shop, as it stands in a file.
 
 use super::super::checker::Checker;
-use super::Yardstick;
 use super::earlier::EarlierStates;
 use super::stored::{Stored, file_group, in_file};
+use super::{AllergenList, Translation, Yardstick};
 
 in_file! {
     #[derive(Default)]
@@ -27,6 +27,18 @@ in_file! {
         sugar_levels: Vec<NamedLevel> = nothing,
         ice_levels: Vec<NamedLevel> = nothing,
         earlier: EarlierStates<Settings> = nothing,
+        language: Option<String> = nothing,
+        translations: Vec<Translation> = nothing,
+        confirmations: Vec<Confirmation> = nothing,
+        allergen_lists: Vec<AllergenList> = nothing,
+    }
+}
+
+in_file! {
+    struct Confirmation {
+        language: String,
+        by: String,
+        date: String,
     }
 }
 

@@ -5,7 +5,9 @@ use std::collections::BTreeMap;
 
 use super::super::checker::Checker;
 use super::super::error::{LoadProblem, Step};
-use crate::book::{self, IdError, IngredientId, LineId, MeasureId, RecipeId, VersionId, VesselId};
+use crate::book::{
+    self, IdError, IngredientId, LanguageId, LineId, MeasureId, RecipeId, VersionId, VesselId,
+};
 
 /// A value as it stands in a file, for a value `B` of the book.
 pub(crate) trait Stored<B>: Sized {
@@ -83,7 +85,8 @@ ids!(
     VesselId,
     RecipeId,
     LineId,
-    VersionId
+    VersionId,
+    LanguageId
 );
 
 impl<F: Stored<B>, B> Stored<Option<B>> for Option<F> {

@@ -37,8 +37,10 @@ words! {
     HighPotencySweetener { Sucralose, Aspartame, AcesulfameK, RebaudiosideA, Stevioside, Saccharin }
     Allergen {
         Gluten, Crustaceans, Eggs, Fish, Peanuts, Soybeans, Milk, Nuts, Celery, Mustard, Sesame, Sulphites, Lupin,
-        Molluscs,
+        Molluscs, Buckwheat, Wheat, Mango, Peach, Tomato, Coconut, Walnuts, PineNuts, Mackerel, Crab, Shrimp, Squid,
+        Shellfish, Pork, Chicken, Beef,
     }
+    AllergenList { EuropeanUnion, Taiwan, China, HongKong, SouthKorea }
     MeasureKind { Scoop, Pump, Spoon, Jug, IceScoop, Button }
     Filling { Levelled, Heaped }
     VesselKind { Cup, Shaker, Jug }

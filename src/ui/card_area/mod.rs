@@ -4,6 +4,7 @@ mod bring_in;
 mod choose;
 mod export;
 mod frame;
+mod languages;
 mod model;
 mod pages;
 mod review;
@@ -44,9 +45,9 @@ impl AreaOfWork for CardArea {
         self.frame = CardFrame::take(workbench, order.as_ref(), &self.state);
     }
 
-    fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, _: &mut ViewState, actions: &mut Vec<Action>) {
+    fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
         if let Some(screen) = desk.drink {
-            card_area_ui(ui, screen, &self.frame, &mut self.state, actions);
+            card_area_ui(ui, screen, &self.frame, &mut self.state, view, actions);
         }
     }
 
@@ -69,11 +70,12 @@ fn card_area_ui(
     screen: &Screen<'_>,
     frame: &CardFrame,
     state: &mut CardState,
+    view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
     state.begin(screen, &frame.today);
     let before = actions.len();
-    contents_ui(ui, screen, frame, state, actions);
+    contents_ui(ui, screen, frame, state, view, actions);
     // What was asked for is done when the frame has been drawn, and shows in the next one.
     if actions.len() > before {
         ui.request_repaint();
@@ -85,6 +87,7 @@ fn contents_ui(
     screen: &Screen<'_>,
     frame: &CardFrame,
     state: &mut CardState,
+    view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
     if let Some(list) = &frame.list {
@@ -95,7 +98,7 @@ fn contents_ui(
     title_ui(ui, screen);
     let width = ui.available_width();
     if width < BESIDE {
-        choices_ui(ui, screen, frame, state, actions);
+        choices_ui(ui, screen, frame, state, view, actions);
         ui.add_space(grid::APART);
         pages::pages_ui(ui, &frame.preview, state);
     } else {
@@ -105,7 +108,7 @@ fn contents_ui(
             ui.vertical(|ui| {
                 ui.spacing_mut().item_spacing.x = usual;
                 ui.set_width(CHOICES);
-                choices_ui(ui, screen, frame, state, actions);
+                choices_ui(ui, screen, frame, state, view, actions);
             });
             ui.vertical(|ui| {
                 ui.spacing_mut().item_spacing.x = usual;
@@ -139,10 +142,18 @@ fn choices_ui(
     screen: &Screen<'_>,
     frame: &CardFrame,
     state: &mut CardState,
+    view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
     choose::choose_ui(ui, screen, state);
+    languages::own_language_ui(ui, screen, actions);
+    languages::confirmation_ui(ui, screen, &frame.today, state, actions);
     missing_ui(ui, &frame.preview);
+    if let Some(Ok(preview)) = &frame.preview.preview {
+        let document = &preview.document;
+        let texts = &document.untranslated;
+        languages::untranslated_ui(ui, screen, document.language, texts, view);
+    }
     ui.add_space(grid::EASY);
     export::export_ui(ui, screen, frame, state, actions);
     ui.add_space(grid::APART);

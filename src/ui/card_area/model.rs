@@ -29,6 +29,8 @@ pub struct CardState {
     pub date: Option<String>,
     /// Language of the card.
     pub language: Language,
+    /// Who confirms the allergens and cautions in that language, as typed.
+    pub confirmed_by: String,
     /// How many drinks the batch is for, as typed.
     pub drinks: String,
     /// Versions that are compared with the one in hand.

@@ -244,11 +244,15 @@ fn cost_rows(speaker: Speaker<'_>, first: &Drink, drinks: &[Drink]) -> Vec<Row> 
             listed(&drink.balance.allergens.may_contain)
         }),
         words("compare-not-stated", &|drink| {
-            let silent = &drink.balance.allergens.not_stated;
+            let summary = &drink.balance.allergens;
+            let mut silent = speaker.allergen_silences(summary);
+            if !summary.not_stated.is_empty() {
+                silent.insert(0, speaker.ingredients(&summary.not_stated));
+            }
             if silent.is_empty() {
                 "—".to_owned()
             } else {
-                speaker.ingredients(silent)
+                silent.join("; ")
             }
         }),
         words("compare-vegan", &|drink| {

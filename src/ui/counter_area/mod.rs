@@ -55,6 +55,10 @@ impl AreaOfWork for CounterState {
                 Some(item) => self.show_in_list(item),
                 None => self.look_at(Kind::Shop),
             },
+            Navigation::Form(item) => match CounterItem::of(item) {
+                Some(item) => self.show(item),
+                None => self.look_at(Kind::Shop),
+            },
             _ => {}
         }
     }

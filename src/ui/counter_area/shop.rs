@@ -1,11 +1,11 @@
 //! What holds for the whole shop: its name and currency, temperatures, ice, tax, and how fine its tasters are.
 
-use egui::Ui;
+use egui::{Checkbox, Ui};
 
 use super::earlier;
 use super::item::Counter;
 use super::steps;
-use crate::book::{Instruments, ItemId, Settings, TemperatureWindow};
+use crate::book::{AllergenList, Instruments, ItemId, Settings, TemperatureWindow};
 use crate::edit::{Edit, FieldName};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
@@ -56,6 +56,9 @@ pub(super) fn editor_ui(
             temperatures_ui(ui, &mut sheet, settings);
             ice_ui(ui, &mut sheet, settings);
             instruments_ui(ui, &mut sheet, settings);
+            allergen_lists_ui(ui, &mut sheet, settings);
+            let item = ItemId::Settings;
+            sheet.other_languages(ui, speaker, &item, &mut view.other_language);
         }
         if at + 1 == widths.len() {
             way = earlier::earlier_ui(ui, counter, &mut sheet, &ItemId::Settings, |was, now| {
@@ -297,6 +300,33 @@ fn instruments_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Setting
         speaker.word("counter-shop-marks-unit"),
         |instruments, percent| instruments.jug_percent = percent,
     );
+}
+
+/// The lists of allergens that the shop names to its guests. One of them always holds.
+fn allergen_lists_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
+    let speaker = words::speaker(ui.ctx());
+    section_ui(ui, speaker.word("counter-shop-allergen-lists"));
+    quiet_ui(ui, speaker.word("counter-shop-allergen-lists-what"));
+    let lists = before.allergen_lists();
+    for list in AllergenList::ALL {
+        let mut chosen = lists.contains(&list);
+        let is_last = chosen && lists.len() == 1;
+        let name = speaker.allergen_list(list);
+        let checkbox = ui.add_enabled(!is_last, Checkbox::new(&mut chosen, name));
+        if checkbox.changed() {
+            let mut lists = lists.clone();
+            lists.retain(|other| *other != list);
+            if chosen {
+                lists.push(list);
+                lists.sort_unstable();
+            }
+            // What holds without a choice needs none.
+            if lists == [AllergenList::EuropeanUnion] {
+                lists.clear();
+            }
+            sheet.change("allergen-lists", |item| item.allergen_lists = lists);
+        }
+    }
 }
 
 /// What is wrong with the settings.

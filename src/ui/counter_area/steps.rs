@@ -84,7 +84,7 @@ fn as_table(settings: &Settings, speaker: Speaker<'_>, axes: &[Axis]) -> Table {
             Cell::words(&speaker.axis(axis)),
             Cell::figure(&digits(100.0 * step.fraction)),
             Cell::figure(&digits(step.floor)),
-            Cell::words(floor_unit(speaker.units, axis).symbol),
+            Cell::words(speaker.unit(floor_unit(speaker.units, axis).symbol)),
             Cell::figure(&digits(step.weight)),
             Cell::words(&whose),
         ]);
@@ -196,7 +196,7 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
                 move |item, value| own_step(item, &first).floor = value
             },
         );
-        words_ui(ui, unit.symbol, UNIT);
+        words_ui(ui, speaker.unit(unit.symbol), UNIT);
         number_ui(
             ui,
             sheet,

@@ -3,12 +3,13 @@
 use egui::{Label, RichText, Sense, Ui, vec2};
 
 use super::model;
-use crate::book::{Change, Line, LineId, Version};
+use crate::book::{Change, ItemId, Line, LineId, Version};
 use crate::edit::{Edit, FieldName};
 use crate::quantity::name_as_shown;
 use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::field::Field;
+use crate::ui::other_languages::other_languages_ui;
 use crate::ui::safekeeping::{ComparedApprovals, approvals_ui};
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::ViewState;
@@ -31,6 +32,7 @@ pub(super) fn history_ui(
         changes_ui(ui, screen, version);
     }
     note_ui(ui, screen, view, actions);
+    recipe_languages_ui(ui, screen, view, actions);
     approvals_ui(ui, screen, compared, view, actions);
 }
 
@@ -63,6 +65,18 @@ fn note_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut
         };
         actions.push(Action::edit(edit, key));
     }
+}
+
+fn recipe_languages_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let item = ItemId::Recipe(screen.recipe.id.clone());
+    ui.add_space(grid::EASY);
+    let (chosen, drafts) = (&mut view.other_language, &mut view.drafts);
+    other_languages_ui(ui, screen.speaker, &item, chosen, drafts, actions);
 }
 
 /// What the version changes of what it builds on.

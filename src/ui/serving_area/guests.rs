@@ -18,7 +18,7 @@ pub(super) fn guests_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
     let summary = &screen.balance.allergens;
     let speaker = screen.speaker;
     let is_silent = summary.contains.is_empty() && summary.may_contain.is_empty();
-    if is_silent && summary.not_stated.is_empty() {
+    if is_silent && summary.is_complete() {
         sheet::words_ui(ui, speaker.word("serving-guests-none"));
     }
     said_ui(
@@ -36,6 +36,9 @@ pub(super) fn guests_ui(ui: &mut Ui, screen: &Screen<'_>, serving: &Serving) {
         speaker.word("serving-guests-not-stated"),
         &speaker.ingredients(&summary.not_stated),
     );
+    for silence in speaker.allergen_silences(summary) {
+        sheet::words_ui(ui, words::capitalised(&silence));
+    }
     if let Some(words) = us_words(speaker, summary) {
         sheet::quiet_ui(ui, words);
     }

@@ -291,6 +291,7 @@ fn without_ui(ui: &mut Ui, screen: &Screen<'_>, demands: &mut Demands) {
     ui.horizontal_wrapped(|ui| {
         ui.label(speaker.word("swap-screen-must-without"));
         let of_drink = &screen.balance.allergens.contains;
+        let listed = screen.book.settings.listed_allergens();
         for allergen in Allergen::ALL {
             let is_asked = demands.without.contains(&allergen);
             if !is_asked && !of_drink.contains(&allergen) {
@@ -306,7 +307,7 @@ fn without_ui(ui: &mut Ui, screen: &Screen<'_>, demands: &mut Demands) {
             speaker.word("swap-screen-allergens"),
         ));
         menu.ui(ui, |ui| {
-            for allergen in Allergen::ALL {
+            for allergen in listed {
                 let mut wanted = demands.without.contains(&allergen);
                 let name = speaker.allergen(allergen);
                 let name = say!(speaker, "swap-screen-condition-without", allergen: name);

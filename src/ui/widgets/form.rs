@@ -7,9 +7,10 @@ use super::word_menu::{choice_ui, word_menu_ui};
 use crate::book::{Day, Evidence, Figure, ItemId};
 use crate::edit::{Edit, FieldName, FigurePart, Focus};
 use crate::quantity::{DisplayUnits, ShownUnit, parse_in_unit, parse_in_unit_up_to, show_editable};
-use crate::say::{Speaker, say};
+use crate::say::{Language, Speaker, say};
 use crate::ui::field::{Field, FieldOutcome, TypingError, draft_error_ui, take_keyboard};
 use crate::ui::glossary::{Explained as _, Term};
+use crate::ui::other_languages::other_languages_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::unseen::unseen_ui;
 use crate::ui::view_state::Drafts;
@@ -208,6 +209,18 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         let response = link_ui(ui, words);
         take_keyboard(ui, &self.focus(field), &response);
         response.clicked()
+    }
+
+    /// What the texts of the item are in other languages.
+    pub(in crate::ui) fn other_languages(
+        &mut self,
+        ui: &mut Ui,
+        speaker: Speaker<'_>,
+        item: &ItemId,
+        chosen: &mut Option<Language>,
+    ) {
+        ui.add_space(grid::NEAR);
+        other_languages_ui(ui, speaker, item, chosen, self.drafts, self.actions);
     }
 
     /// A row: quiet words, then fields in a line, then the sentences of fields that can't be read.

@@ -16,9 +16,8 @@ const CURDLING_ACID: f64 = 0.15;
 
 pub(super) fn allergens(facts: &Facts<'_>) -> Option<CautionFact> {
     let summary = &facts.claims.allergens;
-    let is_silent = summary.contains.is_empty()
-        && summary.may_contain.is_empty()
-        && summary.not_stated.is_empty();
+    let is_silent =
+        summary.contains.is_empty() && summary.may_contain.is_empty() && summary.is_complete();
     (!is_silent).then(|| CautionFact::Allergens(summary.clone()))
 }
 

@@ -91,6 +91,8 @@ pub(super) fn editor_ui(
         }
         if at == 0 {
             pack::allergens_ui(ui, speaker, &mut sheet);
+            let item = ItemId::Ingredient(id.clone());
+            sheet.other_languages(ui, speaker, &item, &mut view.other_language);
         }
         escaped |= sheet.escaped;
         if at == last {

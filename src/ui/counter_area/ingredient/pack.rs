@@ -3,7 +3,7 @@
 use egui::{Checkbox, Ui};
 
 use crate::balance::Verdict;
-use crate::book::{Allergen, AllergenStatement, Ingredient};
+use crate::book::{Allergen, AllergenStatement, Declared, Ingredient};
 use crate::edit::{FieldName, Which};
 use crate::say::{Speaker, say};
 use crate::ui::field::take_keyboard;
@@ -60,7 +60,7 @@ const NAME: f32 = 39.0 * grid::STEP;
 /// Width of a column of boxes, in points.
 const BOX: f32 = 12.0 * grid::STEP;
 
-/// The fourteen allergens in two columns, once the pack states them.
+/// The fourteen allergens in two columns, once the pack states them, and what else the lists of the shop name.
 pub(super) fn allergens_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredient>) {
     let allergens = speaker.word("ingredient-allergens");
     section_ui(ui, allergens);
@@ -95,9 +95,9 @@ pub(super) fn allergens_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<
     let Some(stated) = before else { return };
     let two = ui.available_width() >= 2.0 * (NAME + 2.0 * BOX) + grid::EASY;
     let rows = if two {
-        Allergen::ALL.len().div_ceil(2)
+        Allergen::ANNEX.len().div_ceil(2)
     } else {
-        Allergen::ALL.len()
+        Allergen::ANNEX.len()
     };
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 0.0;
@@ -114,9 +114,62 @@ pub(super) fn allergens_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<
     for row in 0..rows {
         ui.horizontal(|ui| {
             ui.spacing_mut().item_spacing.x = 0.0;
-            for allergen in Allergen::ALL.into_iter().skip(row).step_by(rows) {
+            for allergen in Allergen::ANNEX.into_iter().skip(row).step_by(rows) {
                 allergen_ui(ui, speaker, sheet, &stated, allergen);
             }
+        });
+    }
+    further_ui(ui, speaker, sheet, &stated);
+}
+
+/// What the lists of the shop name beyond the fourteen, and what the pack states all the same: a pack that states its allergens
+/// says nothing of these unless somebody has asked.
+fn further_ui(
+    ui: &mut Ui,
+    speaker: Speaker<'_>,
+    sheet: &mut Sheet<'_, Ingredient>,
+    stated: &AllergenStatement,
+) {
+    let asked: Vec<Allergen> = speaker.book.settings.further_allergens().collect();
+    let is_shown = |allergen: &Allergen| {
+        let lists = [&stated.contains, &stated.may_contain, &stated.free_of];
+        let is_stated = lists.iter().any(|list| list.contains(allergen));
+        !allergen.is_in_annex() && (is_stated || asked.contains(allergen))
+    };
+    let all = [
+        Declared::Contains,
+        Declared::MayContain,
+        Declared::Free,
+        Declared::NotStated,
+    ];
+    let word = |declared: &Declared| {
+        let message = match declared {
+            Declared::Contains => "ingredient-declared-contains",
+            Declared::MayContain => "ingredient-declared-may-contain",
+            Declared::Free => "ingredient-declared-free",
+            Declared::NotStated => "ingredient-declared-not-stated",
+        };
+        speaker.word(message).to_owned()
+    };
+    for allergen in Allergen::ALL.into_iter().filter(is_shown) {
+        let name = speaker.allergen(allergen);
+        ui.horizontal(|ui| {
+            ui.spacing_mut().item_spacing.x = 0.0;
+            words_ui(ui, name, NAME);
+            let declared = stated.says_of(allergen);
+            let field = FieldName::of("allergen", Which::Allergen(allergen));
+            sheet.choice(
+                ui,
+                &Entry::wide(field, name),
+                &declared,
+                &all,
+                word,
+                |item, declared| {
+                    if let Some(stated) = &mut item.allergens {
+                        stated.declare(allergen, declared);
+                    }
+                },
+            );
         });
     }
 }

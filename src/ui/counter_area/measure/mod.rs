@@ -67,6 +67,8 @@ pub(super) fn editor_ui(
         if at == 0 {
             what_it_is_ui(ui, &mut sheet, &found);
             readings::readings_ui(ui, counter, &mut sheet, &found);
+            let item = ItemId::Measure(id.clone());
+            sheet.other_languages(ui, counter.speaker, &item, &mut view.other_language);
         }
         if at + 1 == widths.len() {
             results::results_ui(ui, counter, &found);

@@ -71,6 +71,8 @@ pub(super) fn editor_ui(
             heat_ui(ui, counter, &mut sheet, &found);
             extras::closures_ui(ui, counter, &mut sheet, &found);
             extras::serviceware_ui(ui, counter, &mut sheet, &found);
+            let item = ItemId::Vessel(id.clone());
+            sheet.other_languages(ui, counter.speaker, &item, &mut view.other_language);
         }
         if at + 1 == widths.len() {
             drawing::drawing_ui(ui, &found, counter.speaker);

@@ -158,7 +158,8 @@ fn explain_on_hover(
         ui.label(egui::RichText::new(mark.sentence(speaker)).text_style(TypeStyle::Strong.into()));
         let unit = speaker.units.of(axis.axis.unit());
         let with_unit = |value: f64| {
-            let figure = format!("{}\u{a0}{}", show_fine(speaker, value), unit.symbol);
+            let symbol = speaker.unit(unit.symbol);
+            let figure = format!("{}\u{a0}{symbol}", show_fine(speaker, value));
             figure.trim_end().to_owned()
         };
         let figure = |value: Option<f64>| {
