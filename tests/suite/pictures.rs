@@ -89,7 +89,9 @@ fn every_area_looks_as_it_did() {
     retype(&mut window, "Folder for the files", "/cards");
     // The keyboard leaves the field, whose cursor blinks while the page is waited for.
     press(&mut window, Modifiers::NONE, Key::Tab);
-    eventually(&mut window, "the page", |window| says(window, "Page 1 of"));
+    eventually(&mut window, "the page of that day", |window| {
+        says(window, "Page 1 of") && !says(window, "being laid out")
+    });
     assert_screen(&mut window, "cards");
 }
 

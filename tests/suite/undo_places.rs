@@ -6,8 +6,9 @@ use egui::accesskit::Role;
 use egui::{Key, Modifiers};
 use egui_kittest::Node;
 use egui_kittest::kittest::NodeT as _;
-use evensip::book::{IngredientId, LineId, MeasureId, RecipeId, VesselId};
+use evensip::book::{Book, Figure, IngredientId, LineId, MeasureId, Nutrient, RecipeId, VesselId};
 use evensip::book_file::{built_in_book, write};
+use evensip::edit::{Edit, apply};
 use evensip::ui::Area;
 use evensip::ui::counter_area::{CounterItem, Kind};
 
@@ -21,7 +22,10 @@ const TYPED: [&str; 4] = ["7", "2024-05-04", "7 g", "3.40 for 800 g"];
 
 /// A window so high that everything is in sight, with a place of the book in front; a drink is in a cup with readings.
 fn window(go: impl Fn(&mut Window)) -> (Window, tempfile::TempDir) {
-    let mut book = built_in_book().unwrap();
+    window_with(built_in_book().unwrap(), go)
+}
+
+fn window_with(mut book: Book, go: impl Fn(&mut Window)) -> (Window, tempfile::TempDir) {
     let recipe = book.recipe(&RecipeId::new("hazelthwaite").unwrap());
     let mut recipe = recipe.unwrap().as_ref().clone();
     recipe.cup = Some(VesselId::new("stoneware-mug").unwrap());
@@ -145,7 +149,11 @@ fn menus_are_found_again(go: impl Fn(&mut Window)) -> Vec<String> {
 
 /// The same for a link that adds something.
 fn link_is_found_again(go: impl Fn(&mut Window), link: &str) {
-    let (mut window, _folder) = window(&go);
+    link_of_is_found_again(built_in_book().unwrap(), go, link);
+}
+
+fn link_of_is_found_again(book: Book, go: impl Fn(&mut Window), link: &str) {
+    let (mut window, _folder) = window_with(book, &go);
     click(&mut window, link);
     assert!(undo_label(&window).is_some());
     let led_to = undone_from_elsewhere(&mut window, &go);
@@ -198,6 +206,30 @@ fn what_is_filled_in_of_an_ingredient_is_found_again() {
     at_least(15, &menus_are_found_again(ingredient));
     at_least(20, &boxes_are_found_again(ingredient));
     link_is_found_again(ingredient, "Add a flavour");
+}
+
+/// A book in which the label of a product of an approved drink has changed since, and that product.
+fn relabelled() -> (Book, IngredientId) {
+    let book = built_in_book().unwrap();
+    let changed = book.ingredients.iter().find_map(|item| {
+        let (id, mut item) = (item.id.clone(), item.as_ref().clone());
+        let sugars = item.composition.get(Nutrient::Sugars)?;
+        let value = 0.9 * sugars.value;
+        item.composition
+            .state(Nutrient::Sugars, Figure { value, ..sugars });
+        let after = apply(&book, &Edit::PutIngredient(item)).ok()?;
+        let is_kept = after.ingredient(&id)?.earlier.latest().is_some();
+        is_kept.then_some((after, id))
+    });
+    changed.unwrap()
+}
+
+#[test]
+fn what_was_put_right_of_an_earlier_state_is_found_again() {
+    let (book, id) = relabelled();
+    let ingredient =
+        |window: &mut Window| at_the_counter(window, CounterItem::Ingredient(id.clone()));
+    link_of_is_found_again(book, ingredient, "The earlier figures were wrong");
 }
 
 #[test]

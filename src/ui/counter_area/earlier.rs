@@ -7,6 +7,7 @@ use crate::book::{EarlierState, ItemId, Tasted};
 use crate::edit::Edit;
 use crate::say::say;
 use crate::ui::area::Area;
+use crate::ui::field::take_keyboard;
 use crate::ui::theme::{self, grid};
 use crate::ui::widgets::form::{Entry, Sheet, link_ui, section_ui};
 use crate::ui::words::quiet_ui;
@@ -51,6 +52,7 @@ pub(super) fn earlier_ui<T: Tasted>(
     }
     since_ui(ui, counter, sheet, id, latest);
     let wrong = link_ui(ui, speaker.word("counter-earlier-wrong"));
+    take_keyboard(ui, &sheet.focus("earlier"), &wrong);
     let hint = speaker.word("counter-earlier-wrong-hint");
     if wrong.on_hover_text(hint).clicked() {
         sheet.edit("earlier", Edit::PutRight(id.clone()));
