@@ -31,6 +31,9 @@ pub trait Tasted: Clone {
     #[must_use]
     fn as_it_was(&self, was: &Self::Kept) -> Self;
 
+    /// A book of it alone, in which two states of it can be compared.
+    fn alone(self) -> Book;
+
     /// Whether a drink may come out otherwise with the other one.
     fn is_another_in_drinks(&self, other: &Self) -> bool {
         self.for_keeping() != other.for_keeping()
@@ -39,7 +42,7 @@ pub trait Tasted: Clone {
 
 /// How an item that has a field `earlier` is kept: some fields are emptied first, and taken from the item of today later.
 macro_rules! tasted {
-    ($type:ident without { $($field:ident: $nothing:expr),+ $(,)? }) => {
+    ($type:ident by $put:expr, without { $($field:ident: $nothing:expr),+ $(,)? }) => {
         impl Tasted for $type {
             type Kept = Self;
 
@@ -66,11 +69,18 @@ macro_rules! tasted {
                     ..was.clone()
                 }
             }
+
+            fn alone(self) -> Book {
+                let mut book = Book::default();
+                let put: fn(&mut Book, Self) = $put;
+                put(&mut book, self);
+                book
+            }
         }
     };
 }
 
-tasted!(Ingredient without {
+tasted!(Ingredient by |book, item| book.ingredients.put(item), without {
     supplier: String::new(),
     lot: String::new(),
     opened_life_hours: None,
@@ -80,20 +90,20 @@ tasted!(Ingredient without {
     translations: Vec::new(),
 });
 
-tasted!(Measure without {
+tasted!(Measure by |book, item| book.measures.put(item), without {
     increment: None,
     note: String::new(),
     translations: Vec::new(),
 });
 
-tasted!(Vessel without {
+tasted!(Vessel by |book, item| book.vessels.put(item), without {
     price: None,
     serviceware: Vec::new(),
     note: String::new(),
     translations: Vec::new(),
 });
 
-tasted!(Settings without {
+tasted!(Settings by |book, settings| book.settings = settings, without {
     shop: String::new(),
     note: String::new(),
     currency: String::new(),
@@ -138,6 +148,12 @@ impl Tasted for Recipe {
             earlier: EarlierStates::default(),
             ..self.clone()
         }
+    }
+
+    fn alone(self) -> Book {
+        let mut book = Book::default();
+        book.recipes.put(self);
+        book
     }
 }
 

@@ -15,7 +15,6 @@ mod cause;
 mod caution;
 mod cooling;
 mod differences;
-mod earlier;
 mod edits;
 mod exchange;
 mod figure;

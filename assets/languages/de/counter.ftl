@@ -345,10 +345,9 @@ counter-refusal = { $kind ->
 
 counter-earlier = Mit früheren Werten verkostet
 counter-earlier-about = Freigegebene Getränke behalten die Werte, mit denen sie verkostet wurden. Die letzte Änderung steht zuerst.
-# $changes ist eine Liste: „Zucker 48 → 62 g“ oder „Dichte“.
-counter-earlier-until = Bis { $day }: { $changes }
-counter-earlier-before = Früher: { $changes }
-counter-earlier-figure = { $figure } { $before } → { $now }
+# $changes ist eine Liste: „Zucker: 62 g statt 48 g“.
+counter-earlier-since = Seit { $day }: { $changes }
+counter-earlier-now = Jetzt: { $changes }
 counter-earlier-day = anders seit
 counter-earlier-day-named = Tag, seit dem es anders ist
 counter-earlier-lot = ab Charge

@@ -345,10 +345,9 @@ counter-refusal = { $kind ->
 
 counter-earlier = Tasted with earlier figures
 counter-earlier-about = Approved drinks keep the figures that they were tasted with. The latest change stands first.
-# $changes is a list: "sugars 48 → 62 g" or "density".
-counter-earlier-until = Until { $day }: { $changes }
-counter-earlier-before = Before: { $changes }
-counter-earlier-figure = { $figure } { $before } → { $now }
+# $changes is a list of clauses: "sugars: 62 g instead of 48 g".
+counter-earlier-since = Since { $day }: { $changes }
+counter-earlier-now = Now: { $changes }
 counter-earlier-day = different since
 counter-earlier-day-named = Day since which it has been different
 counter-earlier-lot = from lot

@@ -23,13 +23,12 @@ struct Since {
 /// Where the person goes from here.
 pub(super) type Way = Option<Area>;
 
-/// What was kept of an item, the latest first; nothing when nothing was. `differ` says in which fields two states differ.
-pub(super) fn earlier_ui<T: Tasted>(
+/// What was kept of an item, the latest first; nothing when nothing was.
+pub(super) fn earlier_ui<T: Tasted<Kept = T>>(
     ui: &mut Ui,
     counter: Counter<'_>,
     sheet: &mut Sheet<'_, T>,
     id: &ItemId,
-    differ: impl Fn(&T::Kept, &T::Kept) -> Vec<String>,
 ) -> Way {
     let speaker = counter.speaker;
     let earlier = sheet.item.earlier().clone();
@@ -37,15 +36,14 @@ pub(super) fn earlier_ui<T: Tasted>(
     let palette = theme::palette(ui.visuals());
     section_ui(ui, speaker.word("counter-earlier"));
     quiet_ui(ui, speaker.word("counter-earlier-about"));
-    let now = sheet.item.for_keeping();
-    let mut next = now;
+    let mut next = sheet.item.for_keeping().alone();
     for state in earlier.states.iter().rev() {
         // As it would be kept today: what does not enter drinks is not told.
-        let was = sheet.item.as_it_was(&state.was).for_keeping();
-        let changes = speaker.and(&differ(&was, &next));
+        let was = sheet.item.as_it_was(&state.was).for_keeping().alone();
+        let changes = speaker.and(&speaker.about(&next).item_changes(&was, id, &[]));
         let words = match &state.until {
-            Some(day) => say!(speaker, "counter-earlier-until", day: day, changes: changes),
-            None => say!(speaker, "counter-earlier-before", changes: changes),
+            Some(day) => say!(speaker, "counter-earlier-since", day: day, changes: changes),
+            None => say!(speaker, "counter-earlier-now", changes: changes),
         };
         ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
         next = was;

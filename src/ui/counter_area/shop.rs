@@ -61,10 +61,7 @@ pub(super) fn editor_ui(
             sheet.other_languages(ui, speaker, &item, &mut view.other_language);
         }
         if at + 1 == widths.len() {
-            way = earlier::earlier_ui(ui, counter, &mut sheet, &ItemId::Settings, |was, now| {
-                let fields = speaker.item_fields(&was.fields_changed_to(now));
-                fields.into_iter().map(str::to_owned).collect()
-            });
+            way = earlier::earlier_ui(ui, counter, &mut sheet, &ItemId::Settings);
             steps::steps_ui(ui, counter, &mut sheet, settings);
             findings_ui(ui, counter);
         }

@@ -96,9 +96,7 @@ pub(super) fn editor_ui(
         }
         escaped |= sheet.escaped;
         if at == last {
-            way = earlier::earlier_ui(ui, counter, &mut sheet, &tasted, |was, now| {
-                speaker.changes_of_ingredient(was, now)
-            });
+            way = earlier::earlier_ui(ui, counter, &mut sheet, &tasted);
             let wished = beside::beside_ui(ui, counter, &found);
             going = going.take().or(wished);
         }

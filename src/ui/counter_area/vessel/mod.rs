@@ -53,10 +53,6 @@ pub(super) fn editor_ui(
     let room = removal::commands_room(ui, counter, &item, state);
     let mut going = None;
     let (tasted, mut way) = (ItemId::Vessel(id.clone()), None);
-    let names = |fields: Vec<&str>| {
-        let fields = counter.speaker.item_fields(&fields).into_iter();
-        fields.map(str::to_owned).collect()
-    };
     ui.add_space(grid::TIGHT);
     let width = ui.available_width();
     let widths = if width >= TWO {
@@ -76,9 +72,7 @@ pub(super) fn editor_ui(
         }
         if at + 1 == widths.len() {
             drawing::drawing_ui(ui, &found, counter.speaker);
-            way = earlier::earlier_ui(ui, counter, &mut sheet, &tasted, |was, now| {
-                names(was.fields_changed_to(now))
-            });
+            way = earlier::earlier_ui(ui, counter, &mut sheet, &tasted);
             section_ui(ui, counter.speaker.word("counter-used-in"));
             let uses = counter.answers.to(&UsesOfBook);
             let used = removal::uses_ui(ui, counter, uses.list(&item));
