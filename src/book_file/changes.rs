@@ -15,9 +15,8 @@ use super::error::SaveError;
 use super::fingerprint::{Fingerprint, OnDisk, content_number, look_closely};
 use super::load::{Loaded, load};
 use super::parse::read_book;
-use super::recovery::WorkFault;
-use super::recovery::{NoteInFile, RecoveryNote};
 use super::save::{readable_text, replace, save_error};
+use super::work_note::{NoteInFile, RecoveryNote, WorkFault};
 use crate::book::{Book, Item, Shelf};
 
 const BEGINNING: &str = "// Unsaved changes of Evensip: ";

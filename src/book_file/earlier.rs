@@ -13,7 +13,7 @@ use jiff::Timestamp;
 use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
 
-use super::save::{folder_of, followed, sync_folder};
+use super::place::{folder_of, followed, sync_folder};
 
 /// How many of the newest copies are kept, whatever their age.
 const NEWEST: usize = 10;

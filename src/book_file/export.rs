@@ -5,7 +5,8 @@ use std::io::{self, Read as _};
 use std::path::{Path, PathBuf};
 
 use super::error::SaveError;
-use super::save::{followed, replace, save_error, write_new};
+use super::place::followed;
+use super::save::{replace, save_error, write_new};
 use super::scan;
 
 /// Longest list that is read, in bytes.

@@ -7,6 +7,7 @@
 //! What can't become a book is a [`LoadProblem`]; what a book may contain although it is wrong (a dangling id, an amount
 //! below zero) is a finding of the book, so that it can be opened and put right.
 
+mod built_in;
 mod changes;
 mod checker;
 mod earlier;
@@ -17,12 +18,15 @@ mod format_v1;
 mod layout;
 mod load;
 mod parse;
+mod place;
 mod put;
 mod recovery;
 mod save;
 mod scan;
+mod work_note;
 mod write;
 
+pub use built_in::{built_in, built_in_book};
 pub use changes::{ChangesFile, earlier_state};
 pub use earlier::{EarlierCopy, book_of_earlier_copy, earlier_copies, earlier_folder};
 pub use error::{
@@ -35,24 +39,13 @@ pub use export::{
 pub use fingerprint::{Fingerprint, OnDisk, look, look_closely};
 pub use load::{Loaded, load};
 pub use parse::parse;
-pub use recovery::{LeftWork, RecoveryNote, RecoveryPlace, SetAside, WorkFault, left_work};
+pub use recovery::{LeftWork, RecoveryPlace, SetAside, left_work};
 pub use save::{Saved, save, save_over};
+pub use work_note::{RecoveryNote, WorkFault};
 pub use write::{text_measure, write};
-
-use crate::book::Book;
 
 /// The format that this program writes, and the newest that it reads.
 pub const FORMAT: u64 = 1;
 
 /// Longest text that is read, in bytes. A book of ten thousand recipes like those of the samples has some 35 MB.
 pub const LONGEST_TEXT: u64 = 64 * 1024 * 1024;
-
-/// The text of the book that the program opens when none is named: an invented shop.
-pub fn built_in() -> &'static str {
-    include_str!("../../sample-books/harrowmere.ron")
-}
-
-/// The built-in book. Its text is part of the program and a test reads it, so a problem in it is a fault of the build.
-pub fn built_in_book() -> Result<Book, Vec<LoadProblem>> {
-    parse(built_in()).map(|(book, _)| book)
-}

@@ -10,17 +10,18 @@ use std::fs::{self, File, OpenOptions, TryLockError};
 use std::io::{self, ErrorKind};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::time::{Duration, SystemTime, UNIX_EPOCH};
+use std::time::Duration;
 
 use jiff::Timestamp;
 use serde::{Deserialize, Serialize};
 
 use super::changes::{ChangesFile, read_changes};
-use super::error::{LoadError, LoadProblem, SaveError};
-use super::fingerprint::{Fingerprint, content_number};
+use super::error::{LoadError, SaveError};
+use super::fingerprint::content_number;
 use super::load::read_text;
 use super::parse;
 use super::save::{readable_text, replace, save_error};
+use super::work_note::{Known, RecoveryNote, WorkFault};
 use crate::book::Book;
 
 /// A lock without work beside it is taken away when it is older than this.
@@ -34,19 +35,6 @@ const CHANGES: &str = "changes";
 
 const BEGINNING: &str = "// Unsaved work of Evensip: ";
 
-/// Whose work it is.
-#[derive(Clone, Debug, PartialEq)]
-pub struct RecoveryNote {
-    /// The file that the book was opened from; `None` when it was in none, or its path is not Unicode.
-    pub home: Option<PathBuf>,
-    /// The name of the book on the screen.
-    pub name: String,
-    /// The file as it was when it was last read or written.
-    pub known: Option<Fingerprint>,
-    /// When the work was kept.
-    pub kept: Timestamp,
-}
-
 /// The note as it stands in the file.
 #[derive(Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -57,70 +45,6 @@ struct Header {
     known: Option<Known>,
     /// The number of the text below the line: a file that lost its end is damaged although it may still be a book.
     content: u64,
-}
-
-/// The note of a record of changes.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(super) struct NoteInFile {
-    kept: String,
-    home: Option<String>,
-    name: String,
-    known: Option<Known>,
-}
-
-impl NoteInFile {
-    pub(super) fn new(note: &RecoveryNote) -> Self {
-        Self {
-            kept: note.kept.to_string(),
-            home: note
-                .home
-                .as_ref()
-                .and_then(|home| home.to_str())
-                .map(str::to_owned),
-            name: note.name.clone(),
-            known: note.known.map(Known::new),
-        }
-    }
-
-    /// The note; `None` when its time is damaged.
-    pub(super) fn to_note(&self) -> Option<RecoveryNote> {
-        Some(RecoveryNote {
-            home: self.home.clone().map(PathBuf::from),
-            name: self.name.clone(),
-            known: self.known.as_ref().map(Known::to_fingerprint),
-            kept: self.kept.parse().ok()?,
-        })
-    }
-}
-
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Known {
-    length: u64,
-    content: u64,
-    modified_nanoseconds: Option<u128>,
-}
-
-impl Known {
-    fn new(known: Fingerprint) -> Self {
-        let since = known
-            .modified
-            .and_then(|time| time.duration_since(UNIX_EPOCH).ok());
-        Self {
-            length: known.length,
-            content: known.content,
-            modified_nanoseconds: since.map(|since| since.as_nanos()),
-        }
-    }
-
-    fn to_fingerprint(&self) -> Fingerprint {
-        Fingerprint {
-            length: self.length,
-            modified: self.modified_nanoseconds.and_then(time_of),
-            content: self.content,
-        }
-    }
 }
 
 /// A place for unsaved work that belongs to this program as long as the value lives.
@@ -234,31 +158,6 @@ pub struct SetAside {
     pub path: PathBuf,
     /// What is wrong with it.
     pub reason: Arc<WorkFault>,
-}
-
-/// Why unsaved work, or a part of it, can't be read.
-#[derive(Debug)]
-pub enum WorkFault {
-    /// There is no whole change in it.
-    NoWholeChange,
-    /// It ends after its first line.
-    EndsEarly,
-    /// Its first line does not say whose work it is.
-    NoOwner,
-    /// Its first line is damaged.
-    FirstLineDamaged,
-    /// A part is missing or was changed.
-    PartMissing,
-    /// The time of the work is damaged.
-    TimeDamaged,
-    /// A change in the middle is damaged; those behind it are left out.
-    ChangeDamaged,
-    /// Its text is no book.
-    NoBook(Vec<LoadProblem>),
-    /// The file can't be read.
-    Unreadable(LoadError),
-    /// What the system says.
-    System(io::Error),
 }
 
 /// What programs have left in a folder, the newest first, and what of it could not be read.
@@ -453,11 +352,4 @@ fn header_line(note: &RecoveryNote, text: &str) -> ron::Result<String> {
         content,
     };
     Ok(format!("{BEGINNING}{}", ron::to_string(&header)?))
-}
-
-fn time_of(nanoseconds: u128) -> Option<SystemTime> {
-    const SECOND: u128 = 1_000_000_000;
-    let seconds = u64::try_from(nanoseconds / SECOND).ok()?;
-    let rest = u32::try_from(nanoseconds % SECOND).ok()?;
-    UNIX_EPOCH.checked_add(Duration::new(seconds, rest))
 }

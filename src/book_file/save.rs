@@ -1,7 +1,7 @@
 //! Saves a book so that there is never a half-written one.
 
 use std::ffi::OsStr;
-use std::fs::{self, File, OpenOptions};
+use std::fs::{self, OpenOptions};
 use std::io::{self, ErrorKind, Write as _};
 use std::path::{Path, PathBuf};
 use std::time::Duration;
@@ -10,12 +10,10 @@ use super::LONGEST_TEXT;
 use super::earlier;
 use super::error::SaveError;
 use super::fingerprint::{Fingerprint, OnDisk, look_closely};
+use super::place::{folder_of, followed, sync_folder};
 use super::put::{Put, put_expecting, put_new, put_over};
 use super::write::write_counting;
 use crate::book::Book;
-
-/// Longest chain of symbolic links that is followed, as on Linux.
-const LINKS: usize = 40;
 
 /// A file that a save has left half-written (the power was cut) is taken away after this time: no save takes so long.
 const LEFT_OVER: Duration = Duration::from_hours(1);
@@ -124,27 +122,6 @@ fn keep_earlier(target: &Path, text: &[u8]) -> io::Result<Option<PathBuf>> {
     earlier::keep(target).map(Some)
 }
 
-/// The file at the end of symbolic links, whether or not it exists.
-pub(super) fn followed(path: &Path) -> io::Result<PathBuf> {
-    let mut target = path.to_owned();
-    for _ in 0..LINKS {
-        match fs::read_link(&target) {
-            // A relative link is relative to the folder that it is in.
-            Ok(link) => target = folder_of(&target).join(link),
-            Err(_) => return Ok(target),
-        }
-    }
-    // Links that lead in a loop are an error of the system; a longer chain ends somewhere.
-    fs::canonicalize(path)
-}
-
-pub(super) fn folder_of(path: &Path) -> &Path {
-    match path.parent() {
-        Some(folder) if !folder.as_os_str().is_empty() => folder,
-        _ => Path::new("."),
-    }
-}
-
 /// Replaces a file in one step by one with these bytes, which are on the disk when this returns.
 pub(super) fn replace(target: &Path, bytes: &[u8]) -> io::Result<()> {
     written_beside(target, bytes)?
@@ -236,14 +213,6 @@ fn remove_left_over(target: &Path) {
         if entry.file_name().to_string_lossy().starts_with(&beginning) && is_old() {
             let _ = fs::remove_file(entry.path());
         }
-    }
-}
-
-/// Brings the new name onto the disk. The book itself is there by now, so that a folder that can't be synced (on a network
-/// or on Windows) is no reason to report a failure.
-pub(super) fn sync_folder(folder: &Path) {
-    if let Ok(folder) = File::open(folder) {
-        let _ = folder.sync_all();
     }
 }
 

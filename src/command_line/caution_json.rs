@@ -2,7 +2,7 @@
 
 use serde_json::{Value, json};
 
-use super::json::silent_on;
+use super::claims_json::silent_on;
 use crate::balance::{
     Against, CaffeineDose, Caution, CautionFact, Claim, Contradiction, Hot, KeptAt, NamedWords,
     NotKnown, ScaldBound, ScaldTime, Since, StatementKind, UseWithin,

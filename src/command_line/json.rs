@@ -2,10 +2,10 @@
 
 use serde_json::{Map, Value, json};
 
+use super::claims_json::{silent_on, verdict};
 use super::{facts, speaker};
 use crate::balance::{
-    AllergenSummary, Assumption, Balance, Component, Difference, Layer, LineShare, Measurand,
-    Reported, Verdict,
+    Assumption, Balance, Component, Difference, Layer, LineShare, Measurand, Reported,
 };
 use crate::book::{Axis, Book, Finding, IngredientId, VersionId};
 use crate::say::Speaker;
@@ -206,15 +206,6 @@ fn assumption(book: &Book, whose: &IngredientId, assumption: &Assumption) -> Val
     }))
 }
 
-/// "yes", "no", "not known".
-pub(super) fn verdict(verdict: Verdict) -> &'static str {
-    match verdict {
-        Verdict::Yes => "yes",
-        Verdict::No => "no",
-        Verdict::NotKnown => "not known",
-    }
-}
-
 fn allergens(balance: &Balance) -> Value {
     let words = |set: &std::collections::BTreeSet<crate::book::Allergen>| -> Vec<&str> {
         set.iter().map(|allergen| allergen.word()).collect()
@@ -238,15 +229,6 @@ fn allergens(balance: &Balance) -> Value {
         "not_stated": not_stated,
         "silent_on": silent_on(&balance.allergens),
     })
-}
-
-/// Ids of further ingredients that say nothing of an allergen outside the annex, by the word of the allergen.
-pub(super) fn silent_on(summary: &AllergenSummary) -> Value {
-    let silent = summary.silent_on.iter().map(|(allergen, ids)| {
-        let ids: Vec<&str> = ids.iter().map(AsRef::as_ref).collect();
-        (allergen.word().to_owned(), json!(ids))
-    });
-    Value::Object(silent.collect())
 }
 
 fn axes(balance: &Balance, difference: Option<&Difference>) -> Value {

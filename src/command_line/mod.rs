@@ -8,6 +8,7 @@ mod bring_in;
 mod card;
 mod caution_json;
 mod check;
+mod claims_json;
 mod facts;
 mod json;
 mod ladder;

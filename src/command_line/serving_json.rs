@@ -18,7 +18,7 @@ const STANDING_MINUTES: [f64; 3] = [5.0, 10.0, 20.0];
 pub(super) fn add(book: &Book, balance: &Balance, map: &mut Map<String, Value>) {
     map.insert(
         "dairy_free".to_owned(),
-        json!(super::json::verdict(balance.dairy_free)),
+        json!(super::claims_json::verdict(balance.dairy_free)),
     );
     map.insert("cooling".to_owned(), cooling_json(book, balance));
     map.insert("standing".to_owned(), standing_json(book, balance));

@@ -3,6 +3,7 @@
 //! Nothing here changes a book. Text becomes a list for a person to review, and what is accepted becomes edits.
 
 mod basis;
+mod delimiter;
 mod doubt;
 mod exchange_error;
 mod field;
@@ -18,6 +19,7 @@ mod table;
 mod text;
 
 pub use crate::quantity::DecimalSign;
+pub use delimiter::Delimiter;
 pub use doubt::{CellFault, Doubt, MOST_IN_CELL, Skip, UnitsOf};
 pub use exchange_error::RecipeExchangeError;
 pub use field::{Field, Mapping, guess_mapping};
@@ -33,5 +35,5 @@ pub use recipe_of_shop::{
 };
 pub use review::{FieldChange, Outcome, Review, ReviewLine, edits_of};
 pub use row_fault::RowFault;
-pub use table::{Delimiter, Encoding, MOST_ROWS, TableError, TextTable, read_table};
+pub use table::{Encoding, MOST_ROWS, TableError, TextTable, read_table};
 pub use text::{NotUtf8, utf8_text};

@@ -11,7 +11,7 @@ use std::sync::Arc;
 
 use super::exchange_error::RecipeExchangeError;
 use super::in_grams::{ForeignEntry, in_grams as entries_in_grams, lines_in_grams};
-use super::renamed::put_theirs;
+use super::renamed::{plain_recipe, put_theirs};
 use crate::balance::{
     Difference, Measurand, Slots, balance, difference, per_gram, portion, standard_balance,
 };
@@ -122,18 +122,6 @@ fn without_price(ingredient: &Ingredient) -> Ingredient {
         lot: String::new(),
         earlier: EarlierStates::default(),
         ..ingredient.clone()
-    }
-}
-
-pub(super) fn plain_recipe(recipe: &Recipe, name: String, resolved: &Resolved) -> Recipe {
-    Recipe {
-        entries: resolved.entries.clone(),
-        cup: resolved.cup.clone(),
-        shaker: resolved.shaker.clone(),
-        strained: resolved.strained,
-        drinking_temperature: resolved.drinking_temperature,
-        translations: recipe.translations.clone(),
-        ..Recipe::new(recipe.id.clone(), name)
     }
 }
 

@@ -1,8 +1,8 @@
 //! The things of another shop beside ours, under ids that nothing of ours has.
 
-use super::recipe_of_shop::plain_recipe;
 use crate::book::{
-    Amount, Book, Entry, IngredientId, Measure, MeasureId, RecipeId, Resolved, Vessel, VesselId,
+    Amount, Book, Entry, IngredientId, Measure, MeasureId, Recipe, RecipeId, Resolved, Vessel,
+    VesselId,
 };
 
 /// What their ids have become.
@@ -49,6 +49,19 @@ impl Renamed {
             reading.ingredient = reading.ingredient.as_ref().map(|id| self.ingredient(id));
         }
         renamed
+    }
+}
+
+/// A recipe of these lines under another name, without its versions and approvals.
+pub(super) fn plain_recipe(recipe: &Recipe, name: String, resolved: &Resolved) -> Recipe {
+    Recipe {
+        entries: resolved.entries.clone(),
+        cup: resolved.cup.clone(),
+        shaker: resolved.shaker.clone(),
+        strained: resolved.strained,
+        drinking_temperature: resolved.drinking_temperature,
+        translations: recipe.translations.clone(),
+        ..Recipe::new(recipe.id.clone(), name)
     }
 }
 

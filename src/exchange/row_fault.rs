@@ -1,6 +1,6 @@
 //! Rows of a table that are not what they seem: a quote that swallows the next row, a number that its own comma divides.
 
-use super::table::Delimiter;
+use super::delimiter::Delimiter;
 
 /// Why a row is not taken for what it seems.
 #[derive(Clone, Debug, PartialEq, Eq)]

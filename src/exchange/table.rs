@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use super::delimiter::Delimiter;
 use super::row_fault::{RowFault, quote_fault};
 
 /// Most rows that are read: a price list of a wholesaler has some ten thousand.
@@ -16,33 +17,6 @@ pub enum Encoding {
     Utf16,
     /// One byte a letter, as older office programs write: taken for Windows-1252.
     SingleByte,
-}
-
-/// The sign between cells.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-pub enum Delimiter {
-    /// `,`
-    Comma,
-    /// `;`
-    Semicolon,
-    /// Tab.
-    Tab,
-    /// `|`
-    Bar,
-}
-
-impl Delimiter {
-    /// All of them, in the order in which they are offered.
-    pub const ALL: [Self; 4] = [Self::Comma, Self::Semicolon, Self::Tab, Self::Bar];
-
-    pub(super) fn byte(self) -> u8 {
-        match self {
-            Self::Comma => b',',
-            Self::Semicolon => b';',
-            Self::Tab => b'\t',
-            Self::Bar => b'|',
-        }
-    }
 }
 
 /// A table of texts.

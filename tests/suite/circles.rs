@@ -13,7 +13,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
 /// Folders without circles.
-const IN_LINE: [&str; 9] = [
+const IN_LINE: [&str; 11] = [
     "quantity",
     "optimiser",
     "book",
@@ -23,6 +23,8 @@ const IN_LINE: [&str; 9] = [
     "cards",
     "workbench",
     "ui",
+    "exchange",
+    "book_file",
 ];
 
 /// A module by its path below `src`.

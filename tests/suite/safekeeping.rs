@@ -18,8 +18,8 @@ use evensip::ui::counter_area::CounterItem;
 use evensip::workbench::Home;
 
 use crate::at_the_window::{
-    MIDDLE, Window, WindowBuilder, at_the_counter, click, eventually, focus, press, retype, says,
-    show, type_into, undo,
+    MIDDLE, Size, TALL, Window, WindowBuilder, at_the_counter, click, eventually, focus, press,
+    retype, says, show, type_into, undo,
 };
 
 /// A folder with the sample book in a file.
@@ -46,7 +46,11 @@ impl Shop {
 
     /// The file on the screen, with what is not saved beside it.
     pub(crate) fn builder(&self) -> WindowBuilder {
-        WindowBuilder::of(MIDDLE)
+        self.builder_of(MIDDLE)
+    }
+
+    fn builder_of(&self, size: Size) -> WindowBuilder {
+        WindowBuilder::of(size)
             .with_file(&self.path)
             .keeping_work_in(self.data())
     }
@@ -456,7 +460,7 @@ fn an_earlier_copy_opens_by_itself_and_is_never_saved_over() {
 #[test]
 fn approvals_say_who_why_and_what_changed_and_lead_back() {
     let shop = Shop::new();
-    let mut window = shop.window();
+    let mut window = shop.builder_of(TALL).open();
     show(&mut window, "hob-and-ember", None);
     assert!(says(&window, "2026-10-12 — original, by Maren and Idris"));
     assert!(says(&window, "Half a scoop more creamer"));
