@@ -177,6 +177,18 @@ impl Book {
         })
     }
 
+    /// Whether anything in it is otherwise than it was when a drink was tasted.
+    pub fn keeps_earlier_states(&self) -> bool {
+        fn has_some<T: Item + Tasted>(shelf: &Shelf<T>) -> bool {
+            shelf.iter().any(|item| item.earlier().latest().is_some())
+        }
+        self.settings.earlier.latest().is_some()
+            || has_some(&self.ingredients)
+            || has_some(&self.measures)
+            || has_some(&self.vessels)
+            || has_some(&self.recipes)
+    }
+
     /// What enters an approved drink and has changed since it was tasted, in the order in which it is met.
     pub fn changed_since(&self, approval: &Approval) -> Vec<ItemId> {
         let then = Walk::as_tasted(self, approval);

@@ -44,6 +44,9 @@ pub fn drifted(book: &Book) -> Vec<Drifted> {
 /// The same, watched from outside.
 pub fn drifted_watched(book: &Book, watch: &Watch) -> Vec<Drifted> {
     let mut found = Vec::new();
+    if !book.keeps_earlier_states() {
+        return found;
+    }
     for recipe in &book.recipes {
         let mut balances = VersionBalances::new(book, recipe);
         let versions = recipe.versions.iter().map(|version| Some(&version.id));

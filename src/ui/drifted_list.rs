@@ -5,6 +5,7 @@ use egui::{Label, RichText, Ui};
 use super::area::Area;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::{AskedSwap, ViewState};
+use super::widgets::form::link_ui;
 use super::widgets::level::overall_words;
 use super::words::{capitalised, heading_ui, quiet_ui};
 use crate::quantity::name_as_shown;
@@ -54,11 +55,7 @@ fn drink_ui(ui: &mut Ui, speaker: Speaker<'_>, drink: &Drifted, view: &mut ViewS
     ui.add(Label::new(small.color(palette.text_normal)).wrap());
     if let Some(question) = drink.question() {
         let way = say!(speaker, "shell-drifted-bring-back", name: name_as_shown(&name));
-        let words = RichText::new(way).color(palette.accent);
-        if ui
-            .add(egui::Button::new(words).frame_when_inactive(false))
-            .clicked()
-        {
+        if link_ui(ui, &way).clicked() {
             view.show(Shown {
                 recipe: drink.recipe.clone(),
                 version: drink.version.clone(),
