@@ -45,6 +45,8 @@ pub struct Standard {
     pub reason: String,
     /// Which version was approved.
     pub version: Option<VersionId>,
+    /// Whether it knows what it was tasted with; one from before that was kept has the first figures that were.
+    pub knows_its_figures: bool,
     /// Its balance with the figures that it was tasted with.
     pub balance: Balance,
     /// How the version that was asked for differs from it.
@@ -63,6 +65,7 @@ impl BookQuestion for StandardOf {
             date: approval.date.clone(),
             by: approval.by.clone(),
             reason: approval.reason.clone(),
+            knows_its_figures: approval.tasted_with.is_some(),
             version: approval.version.clone(),
             difference: difference(&book.settings, &standard, &balance),
             balance: standard,

@@ -61,6 +61,7 @@ shell-no-recipes-what = Legen Sie Ihr erstes Rezept an, oder öffnen Sie ein Bei
 shell-the-standard = der Standard
 shell-compared-with = Verglichen mit { $version }, freigegeben am { $date } von { $by }
 shell-compared-with-original = Verglichen mit dem Originalrezept, freigegeben am { $date } von { $by }
+shell-standard-of-first-figures = Freigegeben, bevor die Werte der Zutaten aufbewahrt wurden: Es gelten die ersten, die dieses Buch aufbewahrt hat.
 shell-no-standard = Noch kein Standard
 shell-no-standard-empty = Dieses Getränk hat noch keine Zutaten. Schreiben Sie das Rezept, verkosten Sie es und geben Sie es frei: Dann wird es zum Standard für jede Version.
 shell-no-standard-why = Noch keine Version ist freigegeben. Geben Sie diese frei, um sie zum Standard für die anderen zu machen.

@@ -61,6 +61,8 @@ shell-no-recipes-what = Add your first recipe, or open a sample book to look aro
 shell-the-standard = the standard
 shell-compared-with = Compared with { $version }, approved { $date } by { $by }
 shell-compared-with-original = Compared with the original recipe, approved { $date } by { $by }
+# Of an approval that was made before the book kept what drinks were tasted with.
+shell-standard-of-first-figures = Approved before the figures of its ingredients were kept: it takes the first ones that this book has kept.
 shell-no-standard = No standard yet
 shell-no-standard-empty = This drink has no ingredients yet. Write the recipe, taste it and approve it: it then becomes the standard for every version.
 shell-no-standard-why = No version has been approved. Approve this one to make it the standard for the others.

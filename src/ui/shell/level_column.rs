@@ -96,8 +96,15 @@ fn standard_ui(ui: &mut Ui, screen: &Screen<'_>, standard: &Standard) {
     let response = ui
         .add(Label::new(quiet(words)).wrap())
         .explained(Term::Standard);
+    let mut more = Vec::new();
     if !standard.reason.is_empty() {
-        response.on_hover_text(&standard.reason);
+        more.push(standard.reason.as_str());
+    }
+    if !standard.knows_its_figures {
+        more.push(speaker.word("shell-standard-of-first-figures"));
+    }
+    if !more.is_empty() {
+        response.on_hover_text(more.join("\n"));
     }
     ui.add_space(grid::TIGHT);
 }
