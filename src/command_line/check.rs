@@ -215,14 +215,7 @@ fn statement_json(book: &Book, finding: &StatementFinding) -> Value {
 /// An approved drink that no longer tastes as it was approved: no fault of the book, but what its owner would want to know.
 fn drifted_text(book: &Book, drink: &Drifted) -> String {
     let (about, speaker) = (Speaker::new(book), speaker());
-    let recipe = about.recipe(&drink.recipe);
-    let named = match &drink.version {
-        None => recipe,
-        Some(id) => {
-            let version = about.version(&drink.recipe, id);
-            say!(speaker, "swap-screen-recipe-and-version", recipe: recipe, version: version)
-        }
-    };
+    let named = about.drink(&drink.recipe, drink.version.as_ref());
     let causes: Vec<String> = drink.causes.iter().map(|item| about.item(item)).collect();
     let causes = about.and(&causes);
     match drink.difference.distance {

@@ -1,6 +1,6 @@
 //! Names of what is in the book. An id that names nothing is told as it is.
 
-use super::Speaker;
+use super::{Speaker, say};
 use crate::book::{IngredientId, ItemId, MeasureId, RecipeId, VersionId, VesselId};
 use crate::quantity::name_as_shown;
 
@@ -48,6 +48,18 @@ impl Speaker<'_> {
             recipe.map(|recipe| self.recipe_text(recipe, &recipe.name)),
             id,
         )
+    }
+
+    /// The name of a drink: "Hazelthwaite, iced". A version that the recipe lacks is left out.
+    pub fn drink(&self, recipe: &RecipeId, version: Option<&VersionId>) -> String {
+        let name = self.recipe(recipe);
+        let known = self.book.recipe(recipe);
+        match version.filter(|id| known.is_some_and(|known| known.version(id).is_some())) {
+            None => name,
+            Some(id) => {
+                say!(self, "drink-and-version", recipe: name, version: self.version(recipe, id))
+            }
+        }
     }
 
     /// The name of an item of any kind.

@@ -32,21 +32,9 @@ pub(super) fn drifted_ui(
     }
 }
 
-/// "Hob & Ember, iced".
-fn name(speaker: Speaker<'_>, drink: &Drifted) -> String {
-    let recipe = speaker.recipe(&drink.recipe);
-    match &drink.version {
-        None => recipe,
-        Some(id) => {
-            let version = speaker.version(&drink.recipe, id);
-            say!(speaker, "swap-screen-recipe-and-version", recipe: recipe, version: version)
-        }
-    }
-}
-
 fn drink_ui(ui: &mut Ui, speaker: Speaker<'_>, drink: &Drifted, view: &mut ViewState) {
     let palette = theme::palette(ui.visuals());
-    let name = name(speaker, drink);
+    let name = speaker.drink(&drink.recipe, drink.version.as_ref());
     ui.add(Label::new(RichText::new(&name).color(palette.text_strong)).wrap());
     let causes: Vec<String> = drink.causes.iter().map(|item| speaker.item(item)).collect();
     let off = overall_words(&drink.difference, speaker);

@@ -204,7 +204,7 @@ swap-screen-review-added = { $count ->
 swap-screen-review-all = Select all
 swap-screen-review-none-selected = Select none
 # "Hazelthwaite, iced": a recipe and a version of it.
-swap-screen-recipe-and-version = { $recipe }, { $version }
+drink-and-version = { $recipe }, { $version }
 
 # Tables that are copied: their columns and what stands in them.
 swap-screen-yes = yes

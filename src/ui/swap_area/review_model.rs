@@ -30,20 +30,9 @@ pub(super) fn place(item: &ReviewItem) -> Reviewed {
 
 /// "Hazelthwaite, iced" and "approved".
 pub(super) fn title(speaker: Speaker<'_>, item: &ReviewItem) -> (String, &'static str) {
-    let name = speaker.recipe(&item.recipe);
+    let name = speaker.drink(&item.recipe, item.version.as_ref());
     let Some(recipe) = speaker.book.recipe(&item.recipe) else {
         return (name, "");
-    };
-    let version = item
-        .version
-        .as_ref()
-        .filter(|id| recipe.version(id).is_some());
-    let name = match version {
-        Some(id) => {
-            let version = speaker.version(&item.recipe, id);
-            say!(speaker, "swap-screen-recipe-and-version", recipe: name, version: version)
-        }
-        None => name,
     };
     let state = recipe.state_of(item.version.as_ref());
     (name, state.map_or("", |state| speaker.state(state)))
