@@ -68,22 +68,10 @@ pub enum Allergen {
 
 impl Allergen {
     /// The fourteen of the annex, in its order.
-    pub const ANNEX: [Self; 14] = [
-        Self::Gluten,
-        Self::Crustaceans,
-        Self::Eggs,
-        Self::Fish,
-        Self::Peanuts,
-        Self::Soybeans,
-        Self::Milk,
-        Self::Nuts,
-        Self::Celery,
-        Self::Mustard,
-        Self::Sesame,
-        Self::Sulphites,
-        Self::Lupin,
-        Self::Molluscs,
-    ];
+    pub const ANNEX: [Self; 14] = match Self::ALL.first_chunk() {
+        Some(annex) => *annex,
+        None => unreachable!(),
+    };
 
     /// All that there are, those of the annex first.
     pub const ALL: [Self; 30] = [
@@ -119,7 +107,7 @@ impl Allergen {
         Self::Beef,
     ];
 
-    /// The word on screens and in reports.
+    /// Its key in reports and in the names of messages.
     pub fn word(self) -> &'static str {
         match self {
             Self::Gluten => "cereals containing gluten",
