@@ -224,10 +224,7 @@ impl Book {
             ItemId::Vessel(id) => {
                 lines.cup.as_ref() == Some(id) || lines.shaker.as_ref() == Some(id)
             }
-            _ => lines.lines().any(|line| {
-                is_measured_with(line, item)
-                    || ingredients_of(line).any(|id| is_ingredient(item, id) || within.contains(id))
-            }),
+            _ => lines.lines().any(|line| is_in_line(item, &within, line)),
         };
         let approvals = self.recipes.iter().flat_map(|recipe| &recipe.approvals);
         let with_it = approvals.filter(|approval| may_be_in(&approval.resolved));
@@ -251,11 +248,6 @@ impl Book {
         loop {
             let before = within.len();
             for (id, recipe) in &made {
-                let is_in = |line: &Line| {
-                    is_measured_with(line, item)
-                        || ingredients_of(line)
-                            .any(|id| is_ingredient(item, id) || within.contains(id))
-                };
                 let is_made_so = matches!(item, ItemId::Recipe(id) if id == *recipe)
                     || self.recipe(recipe).is_some_and(|recipe| {
                         let kept = recipe
@@ -264,7 +256,7 @@ impl Book {
                             .iter()
                             .flat_map(|state| &state.was.entries);
                         let mut lines = recipe.entries.iter().chain(kept).filter_map(Entry::line);
-                        lines.any(is_in)
+                        lines.any(|line| is_in_line(item, &within, line))
                     });
                 if is_made_so {
                     within.insert((*id).clone());
@@ -277,12 +269,17 @@ impl Book {
     }
 }
 
-fn is_ingredient(item: &ItemId, id: &IngredientId) -> bool {
-    matches!(item, ItemId::Ingredient(wanted) if wanted == id)
-}
-
-fn is_measured_with(line: &Line, item: &ItemId) -> bool {
-    matches!((&line.amount, item), (Amount::Count(_, measure), ItemId::Measure(id)) if measure == id)
+/// Whether an item, or something of the house that it is in, is in a line.
+fn is_in_line(item: &ItemId, within: &BTreeSet<IngredientId>, line: &Line) -> bool {
+    let is_it = |id: &IngredientId| match item {
+        ItemId::Ingredient(wanted) => wanted == id,
+        _ => false,
+    };
+    let measures_it = match (&line.amount, item) {
+        (Amount::Count(_, measure), ItemId::Measure(id)) => measure == id,
+        _ => false,
+    };
+    measures_it || ingredients_of(line).any(|id| is_it(id) || within.contains(id))
 }
 
 fn ingredients_of(line: &Line) -> impl Iterator<Item = &IngredientId> {
