@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use super::kept_states::date_kept;
 use super::{Edit, EditError, Focus, apply_soundly};
 use crate::book::{Book, LimitPassed, TextMeasure, Written};
 
@@ -29,6 +30,7 @@ pub struct History {
     /// Whether the next step that does the same at the same focus may join the last one.
     open: bool,
     measure: Option<TextMeasure>,
+    today: Option<fn() -> String>,
     /// The book that was measured last.
     measured: Option<(Arc<Book>, Written)>,
 }
@@ -42,6 +44,7 @@ impl History {
             undone: Vec::new(),
             open: false,
             measure: None,
+            today: None,
             measured: None,
         }
     }
@@ -50,6 +53,13 @@ impl History {
     #[must_use]
     pub fn measured_by(mut self, measure: TextMeasure) -> Self {
         self.measure = Some(measure);
+        self
+    }
+
+    /// Notes the day, `2026-05-04`, from now on where a step keeps what an item was.
+    #[must_use]
+    pub fn dated_by(mut self, today: fn() -> String) -> Self {
+        self.today = Some(today);
         self
     }
 
@@ -88,7 +98,15 @@ impl History {
     /// A step joins the last one when that is still open, does the same and has the same focus: typing `12` into a field is
     /// one step, not two.
     pub fn perform(&mut self, edits: Vec<Edit>, focus: Focus) -> Result<(), EditError> {
-        let book = Arc::new(apply_soundly(&self.now, &edits)?);
+        let mut book = apply_soundly(&self.now, &edits)?;
+        // Another state of the whole book has a history of its own.
+        let takes_whole_book = |edit: &Edit| matches!(edit, Edit::PutBook { .. });
+        if let Some(today) = self.today
+            && !edits.iter().any(takes_whole_book)
+        {
+            date_kept(&self.now, &mut book, today);
+        }
+        let book = Arc::new(book);
         if book == self.now {
             return Ok(());
         }

@@ -150,3 +150,37 @@ pub(super) fn revise(book: &mut Book, id: &ItemId, how: &Revising<'_>) -> Option
         ItemId::Recipe(id) => on_shelf::<Recipe>(book, id, how),
     }
 }
+
+/// Says of everything that another state of a book keeps more of than the one before that it has been otherwise since today, and
+/// since the lot in use. That is no edit of its own: a step is called by what somebody did, and joined by it.
+pub(super) fn date_kept(before: &Book, after: &mut Book, today: fn() -> String) {
+    fn keeps_more<T: Tasted>(before: &T, after: &T) -> bool {
+        after.earlier().states.len() > before.earlier().states.len()
+    }
+    fn on_shelf<T: OnShelf>(before: &Book, after: &Book, lot: fn(&T) -> &str, dated: &mut Dated) {
+        for item in T::shelf(after).unlike(T::shelf(before)) {
+            let was = T::shelf(before).get(item.id());
+            if was.is_some_and(|was| keeps_more(was.as_ref(), item.as_ref())) {
+                dated.push((T::item_id(item.id()), lot(item).to_owned()));
+            }
+        }
+    }
+    let mut dated = Dated::new();
+    on_shelf::<Ingredient>(before, after, |item| &item.lot, &mut dated);
+    on_shelf::<Measure>(before, after, |_| "", &mut dated);
+    on_shelf::<Vessel>(before, after, |_| "", &mut dated);
+    on_shelf::<Recipe>(before, after, |_| "", &mut dated);
+    if keeps_more(&before.settings, &after.settings) {
+        dated.push((ItemId::Settings, String::new()));
+    }
+    for (item, lot) in dated {
+        let how = Revising::Date {
+            until: Some(&today()),
+            lot: &lot,
+        };
+        revise(after, &item, &how);
+    }
+}
+
+/// Items, and the lots of them that are in use.
+type Dated = Vec<(ItemId, String)>;

@@ -5,6 +5,7 @@ use std::sync::Arc;
 use super::action::{Home, Unfiled};
 use super::derived::BookStamp;
 use super::kept_file::KeptFile;
+use super::moments::today;
 use crate::book::Book;
 use crate::book_file;
 use crate::edit::History;
@@ -27,7 +28,9 @@ impl Document {
     pub(super) fn new(book: Book, home: Home, text_has_comments: bool) -> Self {
         let book = Arc::new(book);
         Self {
-            history: History::new(book.clone()).measured_by(book_file::text_measure()),
+            history: History::new(book.clone())
+                .measured_by(book_file::text_measure())
+                .dated_by(today),
             stamp: BookStamp(1),
             file: KeptFile::new(home, book, text_has_comments),
         }

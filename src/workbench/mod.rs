@@ -18,7 +18,6 @@ mod job;
 mod jobs;
 mod keeper;
 mod kept_file;
-mod kept_states;
 mod left_work;
 mod list_in_hand;
 mod moments;

@@ -8,7 +8,6 @@ use super::disk_desk::DiskDesk;
 use super::document::Document;
 use super::job::{Job, Wake};
 use super::jobs::Jobs;
-use super::kept_states::with_dates;
 use super::picker::{FilePicker, PickRequest};
 use super::redirect::redirect_from_approved;
 use super::theirs::DiskChange;
@@ -195,7 +194,6 @@ impl Workbench {
             return;
         }
         let before = self.book().clone();
-        let edits = with_dates(&before, edits, &super::today());
         match self.document.history.perform(edits, focus) {
             Ok(()) => {
                 self.told.show = draft.or(self.told.show.take());

@@ -237,6 +237,12 @@ fn the_window_tells_what_has_drifted_and_takes_a_change_for_a_correction() {
     let states = kept(&window).states;
     assert_eq!(states.len(), 1);
     assert!(states[0].until.is_some(), "the day is kept");
+    let step = window.state().workbench().undo_label().unwrap();
+    assert!(step.contains("Tambrel chestnut powder"), "{step}");
+    assert!(
+        !step.contains("since when"),
+        "what was typed names the step: {step}"
+    );
 
     retype(&mut window, "First lot that was different", "T6-0519");
     press(&mut window, Modifiers::NONE, Key::Tab);
