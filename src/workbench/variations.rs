@@ -10,7 +10,7 @@ use super::searches::{Review, SwapFound, Variation, VariationKind};
 use crate::book::{Book, Recipe, Resolved, Role, Stage, VesselId, VesselKind, resolve};
 use crate::swap::{
     Adapted, Demands, Drifted, Ladder, Nearby, Question, ReviewItem, Unadaptable, Watch,
-    answer_watched, drifted_watched, everywhere_watched, hot, ice_level_watched, iced_watched,
+    all_brought_back, answer_watched, drifted_watched, everywhere_watched, hot, ice_level_watched, iced_watched,
     ladder_watched, resize_watched,
 };
 
@@ -51,6 +51,21 @@ impl Workbench {
         let (look, begun) = searches
             .drifted
             .look(book, stamp, &(), &self.jobs.wake, find);
+        self.count_engine_calls(begun);
+        look
+    }
+
+    /// What brings each of them back.
+    pub fn all_brought_back(&mut self, demands: &Demands) -> Look<Vec<ReviewItem>> {
+        let find = |book: &Arc<Book>, demands: &Demands, watch: &Watch| {
+            all_brought_back(book, demands, watch)
+        };
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let searches = &mut self.jobs.searches;
+        let (look, begun) =
+            searches
+                .brought_back
+                .look(book, stamp, demands, &self.jobs.wake, find);
         self.count_engine_calls(begun);
         look
     }
