@@ -5,13 +5,15 @@
     reason = "a test ends at the first thing that is not as expected"
 )]
 
+use std::sync::Arc;
+
 use egui::{Key, Modifiers};
 use evensip::balance::{Balance, Measurand, standard_balance};
 use evensip::book::{
     Amount, Book, Entry, Figure, IngredientId, ItemId, Nutrient, Recipe, RecipeId, VersionId,
 };
 use evensip::book_file::{built_in_book, parse, write};
-use evensip::edit::{Edit, apply, apply_all};
+use evensip::edit::{Edit, Focus, History, WholeBook, apply, apply_all};
 use evensip::swap::{answer, drifted};
 use evensip::ui::Area;
 use evensip::ui::counter_area::CounterItem;
@@ -330,4 +332,28 @@ fn the_recipe_of_a_batch_tells_how_it_was_made_for_approved_drinks() {
     assert_eq!(until(&window).as_deref(), Some("2026-02-28"));
     click(&mut window, "The earlier figures were wrong");
     assert_eq!(book(&window).recipe(&id).unwrap().earlier.states.len(), 0);
+}
+
+/// What a list changes of a product is kept as what a form changes is: with the day.
+#[test]
+fn what_a_list_changes_is_dated() {
+    let sample = built_in_book().unwrap();
+    let id = IngredientId::new("tambrel-chestnut").unwrap();
+    let mut sweeter = sample.ingredient(&id).unwrap().as_ref().clone();
+    let sugars = sweeter.composition.get(Nutrient::Sugars).unwrap();
+    let value = sugars.value + 14.0;
+    sweeter
+        .composition
+        .state(Nutrient::Sugars, Figure { value, ..sugars });
+    let mut taken = sample.clone();
+    taken.ingredients.put(sweeter);
+    let edit = Edit::PutBook {
+        book: Arc::new(taken),
+        reason: WholeBook::Ingredients(1),
+    };
+    let mut history = History::new(Arc::new(sample)).dated_by(|| "2026-05-04".to_owned());
+    history.perform(vec![edit], Focus::Book).unwrap();
+    let states = &history.book().ingredient(&id).unwrap().earlier.states;
+    assert_eq!(states.len(), 1);
+    assert_eq!(states[0].until.as_deref(), Some("2026-05-04"));
 }
