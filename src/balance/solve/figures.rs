@@ -16,8 +16,11 @@ pub(in crate::balance) const REFERENCE_CELSIUS: f64 = 20.0;
 /// A fill amount is found when a step changes the volume by less than this, ml.
 const FILL_TOLERANCE: f64 = 1e-6;
 
-/// Doublings of what a fill amount may take before it counts as out of reach: from a cup to a thousand of them.
-const MOST_DOUBLINGS: u32 = 10;
+/// How many times what it fills a fill amount may take, g per ml, before it counts as out of reach.
+const MOST_PER_MILLILITRE: f64 = 1000.0;
+
+/// Steps of the search after which every second one halves the bracket: a secant that creeps along a kink does not get there.
+const SECANTS: u32 = 8;
 
 /// The figures of a drink as plain numbers.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -326,36 +329,41 @@ fn sums_with(
         loose_ice: 0.0,
     };
     for (at, line) in prepared.lines.iter().enumerate() {
-        let count = match filled {
-            Some(filled) if filled.line == at => filled.count,
+        let (count, is_poured) = match filled {
+            Some(filled) if filled.line == at => (filled.count, filled.is_poured),
             // A second amount that fills has nothing left to take.
-            _ if line.fill.is_some() => 0.0,
-            _ => count(line, at),
+            _ if line.fill.is_some() => (0.0, true),
+            _ => (count(line, at), true),
         };
-        if line.is_ice {
-            sums.loose_ice += line.per_unit.get(Component::Ice) * count;
-        }
-        let sum = sums.stage_of(line);
-        sum.add_times(&line.per_unit, count);
-        if let Some(off) = off {
-            // Who pours to a mark believes the mark: it is the eye that is off, not the search for it.
-            let believes = filled.is_some_and(|filled| filled.line == at && !filled.is_poured);
-            let felt = |scaling: Scaling| scaling != Scaling::Once || !believes;
-            for sensitivity in line
-                .sensitivities
-                .iter()
-                .filter(|sensitivity| felt(sensitivity.scaling))
-            {
-                let times = off.times(sensitivity.cause);
-                sum.add_times(&sensitivity.change, sensitivity.scaling.of(count) * times);
-            }
-        }
+        sums.add(line, count, off, is_poured);
     }
     sums
 }
 
-/// How many units the amount that fills takes: volume grows with the count, so a secant search in a bracket finds it. The bracket is
-/// widened until it holds the answer; `None` when nothing does. 0 when the other lines already fill the volume.
+impl Sums {
+    /// Adds so many units of a line; `is_poured` is whether the count has been found, where it is searched.
+    fn add(&mut self, line: &PreparedLine, count: f64, off: Option<Off<'_>>, is_poured: bool) {
+        if line.is_ice {
+            self.loose_ice += line.per_unit.get(Component::Ice) * count;
+        }
+        let sum = self.stage_of(line);
+        sum.add_times(&line.per_unit, count);
+        let Some(off) = off else { return };
+        // Who pours to a mark believes the mark: it is the eye that is off, not the search for it.
+        let felt = |scaling: Scaling| scaling != Scaling::Once || is_poured;
+        for sensitivity in line
+            .sensitivities
+            .iter()
+            .filter(|sensitivity| felt(sensitivity.scaling))
+        {
+            let times = off.times(sensitivity.cause);
+            sum.add_times(&sensitivity.change, sensitivity.scaling.of(count) * times);
+        }
+    }
+}
+
+/// How many units the amount that fills takes: volume grows with the count, nearly straight, so a secant search in a bracket finds it.
+/// The bracket is widened until it holds the answer; `None` when nothing does. 0 when the other lines already fill the volume.
 fn fill_count(
     prepared: &Prepared,
     setup: &Setup,
@@ -371,17 +379,15 @@ fn fill_count(
         Fill::Volume(millilitres) => millilitres,
         Fill::Rim => setup.capacity? - setup.head_room,
     };
+    let nothing_yet = Filled {
+        line: filling,
+        count: 0.0,
+        is_poured: false,
+    };
+    let others = sums_with(prepared, count, off, Some(nothing_yet));
     let short = |units: f64| {
-        let sums = sums_with(
-            prepared,
-            count,
-            off,
-            Some(Filled {
-                line: filling,
-                count: units,
-                is_poured: false,
-            }),
-        );
+        let mut sums = others;
+        sums.add(line, units, off, false);
         let poured = pour(&sums, setup);
         target - reached(&sums, &poured, setup, line, fill)
     };
@@ -389,36 +395,39 @@ fn fill_count(
     if at_low <= 0.0 {
         return Some(0.0);
     }
-    let mut high = target.max(1.0) / line.grams_per_unit * 1.3;
+    // As if a gram took a millilitre, and a little more.
+    let mut high = (at_low * 1.1).max(1.0) / line.grams_per_unit;
     let mut at_high = short(high);
-    let mut doublings = 0;
+    let most = target.max(1.0) * MOST_PER_MILLILITRE / line.grams_per_unit;
     while at_high > 0.0 {
-        if doublings == MOST_DOUBLINGS {
+        if high >= most {
             return None;
         }
         (low, at_low) = (high, at_high);
         high *= 2.0;
         at_high = short(high);
-        doublings += 1;
     }
-    for _ in 0..80 {
-        let secant = (low * at_high - high * at_low) / (at_high - at_low);
-        let middle = f64::midpoint(low, high);
-        // A secant that creeps along one end is pulled towards the middle.
-        let next = if secant > low && secant < high {
-            0.9 * secant + 0.1 * middle
+    // The two counts tried last, and what was short with them.
+    let (mut before, mut last) = ((low, at_low), (high, at_high));
+    for step in 0..100 {
+        let slope = (last.1 - before.1) / (last.0 - before.0);
+        let secant = last.0 - last.1 / slope;
+        let creeps = step > SECANTS && step % 2 == 0;
+        let next = if secant > low && secant < high && !creeps {
+            secant
         } else {
-            middle
+            f64::midpoint(low, high)
         };
         let at_next = short(next);
         if at_next.abs() < FILL_TOLERANCE || (high - low) * line.grams_per_unit < FILL_TOLERANCE {
             return Some(next);
         }
         if at_next > 0.0 {
-            (low, at_low) = (next, at_next);
+            low = next;
         } else {
-            (high, at_high) = (next, at_next);
+            high = next;
         }
+        (before, last) = (last, (next, at_next));
     }
     Some(f64::midpoint(low, high))
 }

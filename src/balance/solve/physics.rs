@@ -18,7 +18,10 @@ const TEMPERATURE_RANGE: (f64, f64) = (-60.0, 130.0);
 /// Newton stops when a step is smaller than this, K.
 const TEMPERATURE_TOLERANCE: f64 = 1e-9;
 
-/// Heat that may be left over from the bisection on the mass of ice, kJ; more means that everything is frozen.
+/// Newton stops when a step is smaller than this, g of ice.
+const ICE_TOLERANCE: f64 = 1e-9;
+
+/// Heat that may be left over when all water is ice, kJ; more means that everything is frozen and colder still.
 const FROZEN_THROUGH_KJ: f64 = 1e-6;
 
 /// The masses that hold heat and take room, g; ice apart.
@@ -195,7 +198,7 @@ pub struct Equilibrium {
 ///
 /// Without ice H is monotone and a bracketed Newton iteration finds T to 1e-9 K. When everything would come out colder
 /// than its freezing point, ice is left: then T is the freezing point of what has melted, and the mass of ice follows from
-/// the same balance by bisection. An empty mix has the temperature of the wall.
+/// the same balance in the same way. An empty mix has the temperature of the wall.
 pub fn equilibrium(mix: &Mix, wall: Wall, freezing: Freezing) -> Equilibrium {
     if mix.get(Component::Mass) <= 0.0 {
         return Equilibrium {
@@ -206,10 +209,12 @@ pub fn equilibrium(mix: &Mix, wall: Wall, freezing: Freezing) -> Equilibrium {
     let heat = mix.get(Component::Heat) + wall.heat_capacity * wall.celsius;
     let ice = mix.get(Component::Ice);
     let all_melted = Substances::of(mix, ice);
-    let celsius = temperature(&all_melted, wall.heat_capacity, heat);
-    if celsius >= freezing_point(mix, ice, freezing) {
+    // What is melted holds more heat the warmer it is: there is ice when it would hold too much where it freezes.
+    let freezes = freezing_point(mix, ice, freezing);
+    let too_much = all_melted.enthalpy(freezes) + wall.heat_capacity * freezes - heat;
+    if too_much <= 0.0 {
         return Equilibrium {
-            celsius,
+            celsius: temperature(&all_melted, wall.heat_capacity, heat),
             ice_left: 0.0,
         };
     }
@@ -263,34 +268,63 @@ fn temperature(substances: &Substances, wall: f64, heat: f64) -> f64 {
     celsius
 }
 
+/// Ice beside what has melted: the mass of ice by a Newton iteration in a bracket.
 fn part_frozen(mix: &Mix, wall: f64, heat: f64, freezing: Freezing) -> Equilibrium {
     let ice = mix.get(Component::Ice);
     let water = mix.get(Component::Water) + ice;
+    // The temperature, how much more heat there would be than there is, kJ, and how that grows with the ice, kJ/g.
     let excess = |left: f64| {
         let celsius = freezing_point(mix, ice - left, freezing);
         let liquid = Substances::of(mix, ice - left);
-        let frozen = left * water::ice_enthalpy_kj_per_kg(celsius) / 1000.0;
-        (
-            celsius,
-            liquid.enthalpy(celsius) + frozen + wall * celsius - heat,
-        )
+        let of_ice = water::ice_enthalpy_kj_per_kg(celsius) / 1000.0;
+        let heat_capacity = liquid.heat_capacity(celsius)
+            + left * water::ice_specific_heat_kj_per_kg_k(celsius) / 1000.0
+            + wall;
+        // The particles stay in less and less water.
+        let colder = if celsius > LOWEST_FREEZING_POINT_CELSIUS {
+            (celsius + freezing.kelvin) / (water - left)
+        } else {
+            0.0
+        };
+        let slope =
+            of_ice - water::enthalpy_kj_per_kg(celsius) / 1000.0 + heat_capacity * colder;
+        let more = liquid.enthalpy(celsius) + left * of_ice + wall * celsius - heat;
+        (celsius, more, slope)
     };
     // More ice holds less heat, so the excess falls as `left` grows.
+    let (coldest, left_over, _) = excess(water);
+    if left_over > FROZEN_THROUGH_KJ {
+        return frozen_through(mix, wall, heat, coldest);
+    }
     let (mut least, mut most) = (0.0, water);
-    for _ in 0..60 {
-        let left = f64::midpoint(least, most);
-        if excess(left).1 > 0.0 {
+    let mut left = ice.min(water) / 2.0;
+    for _ in 0..80 {
+        let (celsius, more, slope) = excess(left);
+        if more > 0.0 {
             least = left;
         } else {
             most = left;
         }
+        let newton = left - more / slope;
+        let next = if newton > least && newton < most {
+            newton
+        } else {
+            f64::midpoint(least, most)
+        };
+        let step = (next - left).abs();
+        left = next;
+        if step < ICE_TOLERANCE {
+            // The temperature moves with the last step by less than a step is worth.
+            return Equilibrium {
+                celsius,
+                ice_left: left,
+            };
+        }
     }
-    let ice_left = f64::midpoint(least, most);
-    let (celsius, left_over) = excess(ice_left);
-    if left_over > FROZEN_THROUGH_KJ {
-        return frozen_through(mix, wall, heat, celsius);
+    Equilibrium {
+        celsius: freezing_point(mix, ice - left, freezing),
+        ice_left: left,
     }
-    Equilibrium { celsius, ice_left }
 }
 
 /// A cup of ice that is colder than any liquid in it could be: all water is frozen, and the temperature follows.
