@@ -124,6 +124,7 @@ impl Workbench {
         let searches = &self.jobs.searches;
         searches.swap.is_running()
             || searches.review.is_running()
+            || searches.brought_back.is_running()
             || searches.ladder.is_running()
             || searches.variations.is_running()
             || self.jobs.bringing_in.is_searching()
@@ -133,6 +134,7 @@ impl Workbench {
     pub(super) fn stop_searching(&mut self) {
         self.jobs.searches.swap.stop();
         self.jobs.searches.review.stop();
+        self.jobs.searches.brought_back.stop();
         self.jobs.searches.ladder.stop();
         self.jobs.searches.variations.stop();
     }
@@ -141,6 +143,7 @@ impl Workbench {
     pub(super) fn search_again(&mut self) {
         self.jobs.searches.swap.go_on();
         self.jobs.searches.review.go_on();
+        self.jobs.searches.brought_back.go_on();
         self.jobs.searches.ladder.go_on();
         self.jobs.searches.variations.go_on();
     }

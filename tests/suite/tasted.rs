@@ -267,11 +267,12 @@ fn the_window_tells_what_has_drifted_and_takes_a_change_for_a_correction() {
     settle(&mut window);
     assert!(says(&window, "Every approved drink that has drifted"));
     let versions = |window: &Window| -> usize {
-        let recipes = book(window).recipes.iter();
+        let book = book(window);
+        let recipes = book.recipes.iter();
         recipes.map(|recipe| recipe.versions.len()).sum()
     };
     let before = versions(&window);
-    let count = drifted(book(&window)).len();
+    let count = drifted(&book(&window)).len();
     assert!(count > 1, "two approved drinks have it");
     click(&mut window, &format!("Add {count} new versions"));
     assert_eq!(versions(&window), before + count);
