@@ -85,6 +85,7 @@ mod sentences;
 mod serving;
 mod side_by_side;
 mod signs;
+mod slopes;
 mod swap_proofs;
 mod swap_screen;
 mod swap_steps;
