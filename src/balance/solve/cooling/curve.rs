@@ -329,7 +329,12 @@ impl CoolingCurve {
         let beyond = BEYOND * (unseen(from, first.max(to)) + unseen(last.min(from), to)) / minutes;
         let parts = [cover, fill, beyond, self.doubt];
         let rates = cup.max(0.0) + parts.map(|part| part * part).iter().sum::<f64>();
-        (rates.sqrt(), room.abs())
+        if rates.is_finite() && room.is_finite() {
+            (rates.sqrt(), room.abs())
+        } else {
+            // A cup that takes longer than numbers go does not cool.
+            (self.doubt, 0.0)
+        }
     }
 
     fn law(&self, room: f64) -> Law {
