@@ -202,22 +202,6 @@ pub(super) fn spoken(speaker: Speaker<'_>, row: &LineRow<'_>, lens: Lens) -> Str
     )
 }
 
-/// The length that a full bar stands for: the whole for what adds up, the largest for heat that comes and goes.
-pub(super) fn full_scale(balance: &Balance, lens: Lens) -> f64 {
-    let shares = || {
-        balance
-            .lines
-            .iter()
-            .filter_map(|line| line.through(lens))
-            .map(f64::abs)
-    };
-    if lens == Lens::Heat {
-        shares().fold(0.0, f64::max)
-    } else {
-        shares().sum()
-    }
-}
-
 /// The change that moves an entry one place up; `None` when it stands first.
 pub(super) fn move_up(entries: &[Entry], id: &LineId) -> Option<Change> {
     let at = entries.iter().position(|entry| entry.id() == id)?;

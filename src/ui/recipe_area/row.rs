@@ -469,7 +469,6 @@ fn share_ui(
 ) {
     let through = share.and_then(|share| share.through(screen.lens));
     let text = model::share_words(screen.speaker, through, screen.lens);
-    let full_scale = model::full_scale(screen.balance, screen.lens);
     let mut child = ui.new_child(
         UiBuilder::new()
             .max_rect(rect)
@@ -478,7 +477,7 @@ fn share_ui(
     share_bar::share_bar_ui(
         &mut child,
         through,
-        full_scale,
+        screen.balance.whole_through(screen.lens),
         screen.lens == Lens::Heat,
         &text,
         colour,
