@@ -1,7 +1,7 @@
 //! A job each, from the first click to the figures at its end, the way a person does it in the window.
 
 use egui::{Key, Modifiers, Role};
-use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use egui_kittest::kittest::Queryable as _;
 use evensip::balance::{Balance, Measurand, balance_version};
 use evensip::book::{Amount, Book, IngredientId, LineId, RecipeId, State, VersionId, resolve};
 
@@ -145,8 +145,8 @@ fn a_trainer_picks_a_swap_lets_the_group_expect_and_reveals_it_to_the_end() {
     }
     assert!(steps > 1);
     assert!(says(&window, &format!("{steps} of {steps}")));
-    let end = window.get_by_role_and_label(Role::Button, "That was the last step");
-    assert!(end.accesskit_node().is_disabled());
+    assert!(!rows(&window, "In all steps ").is_empty());
+    assert!(!rows(&window, "Next drink: ").is_empty());
     assert_eq!(*book(&window), *before, "a lesson changes nothing");
     click(&mut window, "Another swap");
     assert!(says(&window, "First choose the ingredient to replace."));

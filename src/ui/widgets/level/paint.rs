@@ -2,20 +2,19 @@
 
 use std::sync::Arc;
 
-use egui::{Align2, Color32, Galley, Painter, Pos2, Rect, Shape, Stroke, Ui, pos2, vec2};
+use egui::{Align2, Color32, Galley, Painter, Rect, Shape, Stroke, Ui, pos2, vec2};
 
-use super::labels::{Labels, arrange_labels};
-use super::model::{LevelMark, MOST_STEPS, MarkStanding};
+use super::labels::{Labels, LevelWords, arrange_labels};
+use super::model::{LevelMark, MarkStanding};
 use crate::say::Speaker;
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
 
 /// Height of one noticeable step, in points.
-const STEP_HEIGHT: f32 = 12.0;
-/// Above and below the outermost marks: an open end and its number.
-const BEYOND: f32 = 30.0;
+const STEP_HEIGHT: f32 = 28.0;
+/// The steps from top to bottom: the band takes two, a third of the height.
+const STEPS_IN_SIGHT: f32 = 6.0;
 /// Height of the drawing, in points: the same whatever the marks are, so that one level can be read against another.
-#[expect(clippy::cast_possible_truncation, reason = "a handful of steps")]
-const PLOT_HEIGHT: f32 = 2.0 * (MOST_STEPS as f32 * STEP_HEIGHT + BEYOND);
+const PLOT_HEIGHT: f32 = STEPS_IN_SIGHT * STEP_HEIGHT;
 /// Thickness of an axis's stretch of the line, in points.
 const STRETCH: f32 = 4.0;
 /// Part of a column that its stretch takes: all of it, but for a seam.
@@ -30,8 +29,6 @@ const WHISKER_END: f32 = 3.0;
 const SAMPLE: f32 = 18.0;
 /// A mark that moves less is still, in steps.
 const SAME_PLACE: f64 = 0.05;
-/// Height of one step in the compact level, in points.
-const STRIP_STEP_HEIGHT: f32 = 3.0;
 
 /// Where a mark is drawn.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -50,7 +47,6 @@ pub(super) struct Drawing<'marks> {
     legend: [Arc<Galley>; 2],
     legend_rows: usize,
     overall: Arc<Galley>,
-    speaker: Speaker<'marks>,
 }
 
 impl<'marks> Drawing<'marks> {
@@ -60,6 +56,7 @@ impl<'marks> Drawing<'marks> {
         width: f32,
         standard_words: &str,
         overall: &str,
+        words: LevelWords,
         speaker: Speaker<'marks>,
     ) -> Self {
         let palette = theme::palette(ui.visuals());
@@ -93,11 +90,10 @@ impl<'marks> Drawing<'marks> {
         Self {
             marks,
             width,
-            labels: arrange_labels(ui, marks, column, palette, speaker),
+            labels: arrange_labels(ui, marks, column, words, palette, speaker),
             legend,
             legend_rows: if needed > width { 2 } else { 1 },
             overall,
-            speaker,
         }
     }
 
@@ -114,7 +110,7 @@ impl<'marks> Drawing<'marks> {
     }
 
     fn labels_height(&self) -> f32 {
-        self.labels.rows as f32 * self.labels.row_height
+        self.labels.height()
     }
 
     fn plot(&self, rect: Rect) -> Rect {
@@ -142,6 +138,16 @@ impl<'marks> Drawing<'marks> {
         )
     }
 
+    /// What the line and the band are, for the pointer.
+    pub(super) fn legend(&self, rect: Rect) -> Rect {
+        rect.with_max_y(rect.top() + self.legend_height())
+    }
+
+    /// The sentence beneath, for the pointer.
+    pub(super) fn overall(&self, rect: Rect) -> Rect {
+        rect.with_min_y(rect.bottom() - self.overall.size().y)
+    }
+
     pub(super) fn paint(&self, painter: &Painter, rect: Rect, palette: &Palette, drawn: &[Drawn]) {
         let plot = self.plot(rect);
         self.paint_legend(painter, rect, palette);
@@ -162,9 +168,6 @@ impl<'marks> Drawing<'marks> {
                 frame.ghost(was, mark.drawn_at().unwrap_or(was), *x);
             }
             frame.mark(mark, *x, *drawn);
-            if mark.is_beyond() || (mark.standing == MarkStanding::Off && !self.labels.with_words) {
-                frame.number(mark, *x, self.speaker);
-            }
         }
         self.paint_labels(painter, rect, palette);
         let below = pos2(
@@ -215,11 +218,7 @@ impl<'marks> Drawing<'marks> {
                 painter.vline(x, top..=y, Stroke::new(grid::HAIRLINE, palette.line));
             }
             for galley in galleys {
-                painter.galley(
-                    pos2(x - galley.size().x / 2.0, y),
-                    galley.clone(),
-                    palette.text_normal,
-                );
+                painter.galley(pos2(x, y), galley.clone(), palette.text_normal);
                 y += galley.size().y;
             }
         }
@@ -354,37 +353,6 @@ impl Frame<'_> {
         self.painter
             .add(Shape::line(points, Stroke::new(LINE, colour)));
     }
-
-    /// The number beyond the mark and its whisker.
-    fn number(&self, mark: &LevelMark, x: f32, speaker: Speaker<'_>) {
-        let Some(at) = mark.drawn_at() else { return };
-        let up = at > 0.0;
-        let end = mark
-            .whisker()
-            .map_or(at, |(low, high)| if up { high } else { low });
-        let distance = if mark.is_beyond() {
-            STRETCH + 7.0
-        } else {
-            STRETCH
-        };
-        let (place, align) = if up {
-            (self.y(end) - distance, Align2::CENTER_BOTTOM)
-        } else {
-            (self.y(end) + distance, Align2::CENTER_TOP)
-        };
-        let font = TypeStyle::Small.font_id();
-        let colour = match mark.standing {
-            MarkStanding::NotCounted => self.palette.text_quiet,
-            _ => colour_of_mark(mark, self.palette),
-        };
-        self.painter.text(
-            Pos2::new(x, place),
-            align,
-            mark.signed_number(speaker),
-            font,
-            colour,
-        );
-    }
 }
 
 /// The compact level: line, band and marks only.
@@ -394,7 +362,7 @@ pub(super) fn paint_strip(painter: &Painter, rect: Rect, marks: &[LevelMark], pa
         painter,
         palette,
         plot: rect,
-        step_height: STRIP_STEP_HEIGHT,
+        step_height: rect.height() / STEPS_IN_SIGHT,
         stretch: column * STRETCH_PART,
     };
     let centres: Vec<f32> = (0..marks.len())
