@@ -6,6 +6,7 @@
 mod display_units;
 mod grams;
 mod number_text;
+mod pack;
 mod rounding;
 mod typed_amount;
 mod uncertain;
@@ -18,6 +19,7 @@ pub use number_text::{
     DecimalSign, NumberError, beyond_digits, decimal_sign_of, parse_number, parse_up_to,
     parse_with_sign, show_compact, show_count, show_editable, show_grouped, show_number,
 };
+pub use pack::{Pack, PackError, PackUnit, parse_pack};
 pub use rounding::{Beside, Rounded, rounded, rounded_at_most, rounded_beside};
 pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount};
 pub use uncertain::Uncertain;
