@@ -6,6 +6,7 @@
 mod display_units;
 mod grams;
 mod number_text;
+mod pack;
 mod rounding;
 mod temperature;
 mod typed_amount;
@@ -19,6 +20,7 @@ pub use number_text::{
     DecimalSign, NumberError, beyond_digits, decimal_sign_of, parse_number, parse_up_to,
     parse_with_sign, show_compact, show_count, show_editable, show_grouped, show_number,
 };
+pub use pack::{Pack, PackError, PackUnit, parse_pack};
 pub use rounding::{Beside, Rounded, rounded, rounded_at_most, rounded_beside};
 pub use temperature::Temperature;
 pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount, parse_amounts};
