@@ -6,7 +6,8 @@ use egui::{Key, Modifiers, Role};
 use egui_kittest::kittest::Queryable as _;
 use evensip::balance::{Lens, standard_balance};
 use evensip::book::{
-    Axis, Book, EarlierPrice, IngredientId, MeasureId, Reading, RecipeId, StepSetting,
+    Axis, Book, EarlierPrice, IngredientId, MeasureId, Reading, ReadingAmount, RecipeId,
+    StepSetting,
 };
 use evensip::book_file::write;
 use evensip::exchange::write_recipe;
@@ -102,7 +103,7 @@ fn the_readings_of_a_measure_are_copied_and_one_that_is_not_weighed_has_no_mass(
         measure.readings.push(Reading {
             ingredient: None,
             uses: 10,
-            grams: 0.0,
+            amount: ReadingAmount::Grams(0.0),
             date: None,
         });
         book.measures.put(measure);

@@ -94,5 +94,6 @@ mod swaps;
 mod tasted;
 mod teas;
 mod translations;
+mod typed_readings;
 mod undo_places;
 mod widgets;

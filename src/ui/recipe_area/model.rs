@@ -3,7 +3,7 @@
 use crate::balance::{Balance, Component, Lens, LineShare};
 use crate::book::{
     Amount, Carried, Change, Entry, Evidence, Form, Ingredient, IngredientId, Line, LineId,
-    Measure, Role,
+    Measure, Role, Temperature,
 };
 use crate::quantity::{Uncertain, name_as_shown, show_number};
 use crate::say::{Speaker, say};
@@ -28,8 +28,8 @@ pub(super) struct LineRow<'frame> {
     pub carried: Option<&'frame LineShare>,
     /// "2½ scoops".
     pub amount: String,
-    /// Its temperature in °C, and whether the line states it itself.
-    pub temperature: Option<(f64, bool)>,
+    /// Its temperature, and whether the line states it itself.
+    pub temperature: Option<(Temperature, bool)>,
 }
 
 /// The rows of a balance, in order, with the entries that they belong to.
@@ -51,7 +51,13 @@ pub(super) fn line_row<'frame>(
         share,
         carried: of_line(true),
         amount: speaker.amount(&line.amount),
-        temperature: share.map(|share| (share.celsius, line.temperature.is_some())),
+        temperature: share.map(|share| {
+            let stated = speaker.book.stated_temperature(line);
+            (
+                stated.unwrap_or(share.celsius.into()),
+                line.temperature.is_some(),
+            )
+        }),
     }
 }
 

@@ -431,8 +431,8 @@ fn second_line_ui(
     let palette = theme::palette(ui.visuals());
     let Some(share) = row.share else { return };
     let (mass, spread) = model::mass_words(speaker, share);
-    let temperature = row.temperature.map(|(celsius, _)| {
-        let temperature = speaker.temperature(celsius, 0);
+    let temperature = row.temperature.map(|(stated, _)| {
+        let temperature = speaker.stated_temperature(stated, 0);
         say!(speaker, "recipe-sheet-at-temperature", temperature: temperature)
     });
     let figures = format!("{mass} {spread}");
