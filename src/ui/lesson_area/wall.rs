@@ -83,6 +83,8 @@ impl View {
             spacing.interact_size.y = self.row();
             spacing.button_padding = vec2(1.5 * grid::STEP, 1.0);
             spacing.item_spacing = vec2(grid::TIGHT, grid::TIGHT / 2.0);
+            // Nothing moves aside when a bar comes: it lies in the margin.
+            spacing.scroll.floating_allocated_width = 0.0;
         }
     }
 }

@@ -45,7 +45,8 @@ pub(super) struct Drawing<'marks> {
     width: f32,
     labels: Labels,
     legend: [Arc<Galley>; 2],
-    legend_rows: usize,
+    /// Whether the parts of the legend stand one below the other.
+    is_stacked: bool,
     overall: Arc<Galley>,
 }
 
@@ -61,14 +62,11 @@ impl<'marks> Drawing<'marks> {
     ) -> Self {
         let palette = theme::palette(ui.visuals());
         let small = TypeStyle::Small.font_id();
-        let text = |text: &str| {
-            ui.painter()
-                .layout_no_wrap(text.to_owned(), small.clone(), palette.text_quiet)
-        };
-        let legend = [
-            text(standard_words),
-            text(speaker.word("widget-level-band")),
-        ];
+        let legend = [standard_words, speaker.word("widget-level-band")].map(|text| {
+            let room = width - SAMPLE - grid::TIGHT;
+            let (text, font) = (text.to_owned(), small.clone());
+            ui.painter().layout(text, font, palette.text_quiet, room)
+        });
         let needed = legend
             .iter()
             .map(|galley| galley.size().x + SAMPLE + grid::NEAR)
@@ -92,7 +90,7 @@ impl<'marks> Drawing<'marks> {
             width,
             labels: arrange_labels(ui, marks, column, words, palette, speaker),
             legend,
-            legend_rows: if needed > width { 2 } else { 1 },
+            is_stacked: needed > width,
             overall,
         }
     }
@@ -106,7 +104,13 @@ impl<'marks> Drawing<'marks> {
     }
 
     fn legend_height(&self) -> f32 {
-        self.legend[0].size().y * self.legend_rows as f32 + grid::TIGHT
+        let [line, band] = self.legend.each_ref().map(|galley| galley.size().y);
+        let height = if self.is_stacked {
+            line + band
+        } else {
+            line.max(band)
+        };
+        height + grid::TIGHT
     }
 
     fn labels_height(&self) -> f32 {
@@ -178,7 +182,7 @@ impl<'marks> Drawing<'marks> {
     }
 
     fn paint_legend(&self, painter: &Painter, rect: Rect, palette: &Palette) {
-        let row = self.legend[0].size().y;
+        let row = self.legend[0].rows.first().map_or(0.0, |row| row.height());
         let mut at = rect.left_top();
         let middle = at.y + row / 2.0;
         let stroke = Stroke::new(LINE, palette.accent);
@@ -188,10 +192,10 @@ impl<'marks> Drawing<'marks> {
             self.legend[0].clone(),
             palette.text_quiet,
         );
-        if self.legend_rows == 1 {
-            at.x = rect.left() + self.width - self.legend[1].size().x - SAMPLE - grid::TIGHT;
+        if self.is_stacked {
+            at.y += self.legend[0].size().y;
         } else {
-            at.y += row;
+            at.x = rect.left() + self.width - self.legend[1].size().x - SAMPLE - grid::TIGHT;
         }
         let sample = Rect::from_min_size(at + vec2(0.0, 3.0), vec2(SAMPLE, row - 6.0));
         painter.rect_filled(sample, 2.0, palette.level_band);
