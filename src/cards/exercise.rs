@@ -4,7 +4,7 @@ use super::document::{Block, Column, Document, Fact, Table};
 use super::figure_words::{step_words, with_uncertainty};
 use super::recipe_blocks::{Made, footnotes};
 use super::request::{CardError, TaughtSwap};
-use crate::balance::{Balance, Taste, Difference};
+use crate::balance::{Balance, Difference, Taste};
 use crate::say::{Speaker, say};
 use crate::swap::{Answer, Demands, Question, WalkMove, WalkStep, answer_with, walk};
 
@@ -14,7 +14,11 @@ pub(super) fn document(speaker: Speaker<'_>, swap: &TaughtSwap) -> Result<Docume
     let (answer, steps) = walked(speaker, swap)?;
     let to_fill_in = ["training-name", "training-day"];
     let mut blocks = vec![
-        Block::Facts(to_fill_in.map(|name| Fact::to_fill_in(speaker.word(name))).to_vec()),
+        Block::Facts(
+            to_fill_in
+                .map(|name| Fact::to_fill_in(speaker.word(name)))
+                .to_vec(),
+        ),
         Block::Paragraphs(vec![
             say!(
                 speaker,
@@ -96,7 +100,9 @@ fn heading(speaker: Speaker<'_>, answer: &Answer, at: usize, step: &WalkStep) ->
 fn crosses(speaker: &Speaker<'_>, difference: &Difference) -> Table {
     let rows = difference.counted().map(|axis| {
         let answers = Taste::ALL.map(|band| speaker.taste(band, &axis.axis));
-        std::iter::once(speaker.axis(&axis.axis)).chain(answers).collect()
+        std::iter::once(speaker.axis(&axis.axis))
+            .chain(answers)
+            .collect()
     });
     let answers = ["exercise-less", "exercise-the-same", "exercise-more"];
     let mut columns = vec![Column::text(speaker.word("column-axis"))];

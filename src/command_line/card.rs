@@ -13,8 +13,8 @@ use super::{
 use crate::book::Book;
 use crate::book_file;
 use crate::cards::{
-    BatchItem, CardError, CardOptions, CardRequest, Document, Drink, Fonts, Paper, TaughtSwap, Typesetter,
-    card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown, pdf,
+    BatchItem, CardError, CardOptions, CardRequest, Document, Drink, Fonts, Paper, TaughtSwap,
+    Typesetter, card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown, pdf,
 };
 use crate::exchange::write_recipe;
 use crate::quantity::excerpt;

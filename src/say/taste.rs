@@ -1,7 +1,7 @@
 //! How drinks differ in taste, and amounts as the counter says them.
 
 use super::{Argument, Speaker, say};
-use crate::balance::{AxisDifference, Taste, CautionKind, Measurand};
+use crate::balance::{AxisDifference, CautionKind, Measurand, Taste};
 use crate::book::{Axis, Role};
 
 impl Speaker<'_> {
@@ -57,7 +57,11 @@ impl Speaker<'_> {
     /// "sweeter by 1.9 steps", for a change that is more than nothing.
     pub fn axis_change(&self, axis: &Axis, steps: f64) -> String {
         let change = self.comparative(axis, steps);
-        let tens = if decimals_of_steps(steps) == 2 { 100.0 } else { 10.0 };
+        let tens = if decimals_of_steps(steps) == 2 {
+            100.0
+        } else {
+            10.0
+        };
         let count = Argument::Count((tens * steps.abs()).round() / tens);
         say!(self, "axis-changes", change: change, count: count, steps: self.steps(steps))
     }

@@ -54,7 +54,8 @@ pub fn driver(standard: &Balance, drink: &Balance, axis: &AxisDifference) -> Opt
         now: brings(drink, id),
     });
     let moved = |driver: &Driver| {
-        let amount = |side: &Option<(IngredientId, f64)>| side.as_ref().map_or(0.0, |(_, amount)| *amount);
+        let amount =
+            |side: &Option<(IngredientId, f64)>| side.as_ref().map_or(0.0, |(_, amount)| *amount);
         sign * (amount(&driver.now) - amount(&driver.before))
     };
     drivers

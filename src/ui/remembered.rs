@@ -201,13 +201,26 @@ mod tests {
             ..ViewState::default()
         };
         let mut memory = Memory::default();
-        write(&mut memory, &view, &Home::Nowhere(crate::workbench::Unfiled::New), &ctx);
-        assert_eq!(window_zoom(&memory), Some(2.25), "the window is made as large as it was");
+        write(
+            &mut memory,
+            &view,
+            &Home::Nowhere(crate::workbench::Unfiled::New),
+            &ctx,
+        );
+        assert_eq!(
+            window_zoom(&memory),
+            Some(2.25),
+            "the window is made as large as it was"
+        );
         zoom_to(1.0);
         let mut after = ViewState::default();
         read(&memory, &mut after, &ctx);
         zoom_to(ctx.zoom_factor());
-        assert!((ctx.zoom_factor() - 1.25).abs() < 1e-6, "{}", ctx.zoom_factor());
+        assert!(
+            (ctx.zoom_factor() - 1.25).abs() < 1e-6,
+            "{}",
+            ctx.zoom_factor()
+        );
         assert_eq!(after.own_zoom, None);
     }
 

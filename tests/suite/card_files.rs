@@ -343,13 +343,22 @@ fn an_exercise_asks_for_every_step_and_its_answers_have_a_sheet_of_their_own() {
         std::fs::read_to_string(&out).unwrap()
     };
     let sheet = written("exercise");
-    assert!(sheet.contains("☐ sweeter") && sheet.contains("☐ the same"), "{sheet}");
+    assert!(
+        sheet.contains("☐ sweeter") && sheet.contains("☐ the same"),
+        "{sheet}"
+    );
     assert!(sheet.contains("- name: \\_"), "{sheet}");
-    assert!(!sheet.contains("steps |") && !sheet.contains("answer"), "{sheet}");
+    assert!(
+        !sheet.contains("steps |") && !sheet.contains("answer"),
+        "{sheet}"
+    );
     let answers = written("answers");
     assert!(answers.contains("answers for the trainer"), "{answers}");
     assert!(answers.contains("sweeter by 1.9 steps"), "{answers}");
-    assert!(answers.contains("g/100 ml") && !answers.contains('☐'), "{answers}");
+    assert!(
+        answers.contains("g/100 ml") && !answers.contains('☐'),
+        "{answers}"
+    );
     let refused = run("exercise", "copper-plum-syrup-that-is-not-there");
     assert_eq!(refused.status.code(), Some(2), "{refused:?}");
 }

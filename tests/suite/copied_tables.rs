@@ -327,7 +327,10 @@ fn the_guesses_of_a_lesson_are_copied_beside_what_came_and_only_that() {
     // Less sweet than the step before, and held to the standard: nobody tastes what is left.
     let left = of(&table, "2", "sweetness");
     let steps = |row: &[String]| -> f64 { row[5].parse().unwrap() };
-    assert!(steps(&left) < steps(&sweetness) && left[4] == "the same", "{left:?}");
+    assert!(
+        steps(&left) < steps(&sweetness) && left[4] == "the same",
+        "{left:?}"
+    );
 }
 
 #[test]

@@ -42,15 +42,24 @@ fn agree(difference: &Difference) {
         let taste = axis.taste();
         let what = format!("{axis:?}: {said}, {:?}", mark.standing);
         match mark.standing {
-            MarkStanding::NotKnown => assert_eq!((taste, said.as_str()), (None, "not known"), "{what}"),
+            MarkStanding::NotKnown => {
+                assert_eq!((taste, said.as_str()), (None, "not known"), "{what}")
+            }
             MarkStanding::Level | MarkStanding::Within => {
-                assert_eq!((taste, said.as_str()), (Some(Taste::Same), "the same"), "{what}");
+                assert_eq!(
+                    (taste, said.as_str()),
+                    (Some(Taste::Same), "the same"),
+                    "{what}"
+                );
             }
             MarkStanding::Off => {
                 let more = axis.steps.is_some_and(|steps| steps > 0.0);
                 let expected = if more { Taste::More } else { Taste::Less };
                 assert_eq!(taste, Some(expected), "{what}");
-                assert!(said.starts_with(&speaker.taste(expected, &axis.axis)), "{what}");
+                assert!(
+                    said.starts_with(&speaker.taste(expected, &axis.axis)),
+                    "{what}"
+                );
                 assert!(!said.contains(" 1.0 "), "{what}");
                 // The words under the level have the same number.
                 let number = speaker.steps(axis.steps.unwrap());
@@ -128,7 +137,10 @@ fn every_step_of_a_swap_is_judged_by_the_band_and_its_cause_points_the_way_it_we
                 let amount = |side: Option<f64>| side.unwrap_or(0.0);
                 let before = amount(driver.before.as_ref().map(|(_, amount)| *amount));
                 let now = amount(driver.now.as_ref().map(|(_, amount)| *amount));
-                assert!((now - before) * axis.steps.unwrap() > 0.0, "{axis:?} {driver:?}");
+                assert!(
+                    (now - before) * axis.steps.unwrap() > 0.0,
+                    "{axis:?} {driver:?}"
+                );
                 if step.does == WalkMove::PlainSwap && axis.axis == Axis::Sweetness {
                     let names = [&driver.before, &driver.now].map(|side| side.clone().unwrap().0);
                     assert_eq!(names, [question.replace.clone(), question.with.clone()]);
@@ -150,13 +162,22 @@ fn bars_hold(balance: &Balance, what: &str) {
         if !parts.iter().sum::<f64>().is_finite() {
             continue;
         }
-        assert!(whole.is_finite() && whole >= 0.0, "{what} {lens:?}: {whole}");
+        assert!(
+            whole.is_finite() && whole >= 0.0,
+            "{what} {lens:?}: {whole}"
+        );
         let most = parts.iter().map(|part| part.abs()).fold(0.0, f64::max);
-        assert!(most <= whole * (1.0 + 1e-9) + 1e-9, "{what} {lens:?}: {most} of {whole}");
+        assert!(
+            most <= whole * (1.0 + 1e-9) + 1e-9,
+            "{what} {lens:?}: {most} of {whole}"
+        );
         let brought: f64 = parts.iter().filter(|part| **part > 0.0).sum();
         assert!(brought <= whole * (1.0 + 1e-9) + 1e-9, "{what} {lens:?}");
         if parts.iter().all(|part| *part >= 0.0) {
-            assert!((brought - whole).abs() < 1e-9 * (1.0 + whole), "{what} {lens:?}: {brought} of {whole}");
+            assert!(
+                (brought - whole).abs() < 1e-9 * (1.0 + whole),
+                "{what} {lens:?}: {brought} of {whole}"
+            );
         }
     }
 }

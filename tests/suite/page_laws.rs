@@ -73,7 +73,9 @@ fn no_page_has_nothing_but_small_print() {
                     _ => None,
                 });
                 let texts: Vec<String> = texts.collect();
-                let own = texts.iter().any(|text| text.starts_with("line ") || text == "Hob");
+                let own = texts
+                    .iter()
+                    .any(|text| text.starts_with("line ") || text == "Hob");
                 assert!(own, "{paper:?} with {lines} lines: {texts:?}");
             }
         }

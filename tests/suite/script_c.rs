@@ -133,12 +133,22 @@ fn four_learners_expect_at_the_wall_the_reveal_says_why_and_the_next_drink_is_on
     let (clicks, texts) = done(&window);
     // Two predictions, a reveal and a step on for each step; nothing is typed.
     let most = 3 + 4 * u32::try_from(steps.len()).unwrap();
-    assert!(clicks <= most && texts == 0, "{clicks} of {most}, {texts} texts");
+    assert!(
+        clicks <= most && texts == 0,
+        "{clicks} of {most}, {texts} texts"
+    );
     let next = row(&window, "Next drink: ");
-    assert_eq!(next, "Next drink: Barley Mill", "the next that has this powder");
+    assert_eq!(
+        next, "Next drink: Barley Mill",
+        "the next that has this powder"
+    );
     click(&mut window, &next);
     assert!(says(&window, "Barley Mill: Aldgrave roasted barley powder"));
-    assert!(rows(&window, "1 of ").iter().any(|words| words.contains("Plain swap")));
+    assert!(
+        rows(&window, "1 of ")
+            .iter()
+            .any(|words| words.contains("Plain swap"))
+    );
     assert_eq!(*book(&window), *before, "a lesson changes nothing");
     go(&mut window, Area::Recipe);
     assert!((window.ctx.zoom_factor() - 1.0).abs() < 1e-6);
@@ -159,7 +169,8 @@ fn texts(document: &Document) -> String {
 }
 
 #[test]
-fn the_exercise_for_four_is_one_sheet_with_boxes_and_a_line_for_the_name_and_the_answers_are_another() {
+fn the_exercise_for_four_is_one_sheet_with_boxes_and_a_line_for_the_name_and_the_answers_are_another()
+ {
     let book = millrace();
     for code in ["en", "vi", "de", "zh-Hans"] {
         let options = options(code);
@@ -168,7 +179,9 @@ fn the_exercise_for_four_is_one_sheet_with_boxes_and_a_line_for_the_name_and_the
         let answers = card(&book, &CardRequest::Answers(barley()), &options).unwrap();
         let name = speaker.word("training-name");
         let has_line = sheet.blocks.iter().any(|block| match block {
-            Block::Facts(facts) => facts.iter().any(|fact| fact.is_to_fill_in && fact.name == name),
+            Block::Facts(facts) => facts
+                .iter()
+                .any(|fact| fact.is_to_fill_in && fact.name == name),
             _ => false,
         });
         assert!(has_line, "{code}");
@@ -182,7 +195,10 @@ fn the_exercise_for_four_is_one_sheet_with_boxes_and_a_line_for_the_name_and_the
         }
         let cautions = |document: &Document| {
             let blocks = document.blocks.iter();
-            blocks.filter(|block| matches!(block, Block::Cautions(_))).cloned().collect::<Vec<_>>()
+            blocks
+                .filter(|block| matches!(block, Block::Cautions(_)))
+                .cloned()
+                .collect::<Vec<_>>()
         };
         assert_eq!(cautions(&sheet), cautions(&answers), "{code}");
         if code.starts_with("zh") {
@@ -192,7 +208,9 @@ fn the_exercise_for_four_is_one_sheet_with_boxes_and_a_line_for_the_name_and_the
             let mut setter = Typesetter::new(Fonts::bundled(), code);
             let pages = setter.pages(&sheet, paper);
             let boxes = pages.iter().flat_map(|page| &page.marks);
-            let boxes = boxes.filter(|mark| matches!(mark, Mark::Frame { .. })).count();
+            let boxes = boxes
+                .filter(|mark| matches!(mark, Mark::Frame { .. }))
+                .count();
             let rows: usize = steps(&book).iter().map(Vec::len).sum();
             assert_eq!(boxes, 3 * rows, "{code} {paper:?}");
         }
@@ -206,8 +224,14 @@ fn the_training_sheet_is_there_in_vietnamese_and_in_english() {
         let request = CardRequest::Training(barley().drink);
         let sheet = card(&book, &request, &options(code)).unwrap();
         let speaker = Speaker::new(&book).in_language(options(code).language);
-        assert!(texts(&sheet).contains(speaker.word("training-how")), "{code}");
-        assert!(!texts(&sheet).contains("____"), "{code}: a line to write on is drawn");
+        assert!(
+            texts(&sheet).contains(speaker.word("training-how")),
+            "{code}"
+        );
+        assert!(
+            !texts(&sheet).contains("____"),
+            "{code}: a line to write on is drawn"
+        );
     }
 }
 

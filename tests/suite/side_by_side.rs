@@ -119,7 +119,10 @@ fn the_wall_screen_is_twice_as_large_without_the_frame_and_ends_when_another_are
         click(&mut window, "Show on a wall screen");
         let times = window.ctx.zoom_factor() / before;
         assert!((2.0..=2.5).contains(&times), "{times}");
-        assert!(!has(&window, "Keyboard") && !has(&window, "Book"), "no strip");
+        assert!(
+            !has(&window, "Keyboard") && !has(&window, "Book"),
+            "no strip"
+        );
         match leave {
             "key" => press(&mut window, Modifiers::NONE, Key::Escape),
             "button" => click(&mut window, "Leave the wall screen"),
@@ -175,8 +178,18 @@ fn the_end_has_a_score_over_all_steps_and_the_next_drink_is_one_click_away() {
     let next = row(&window, "Next drink: ");
     click(&mut window, &next);
     let shown = window.state().view().shown.clone().unwrap();
-    let name = window.state().workbench().book().recipe(&shown.recipe).unwrap().name.clone();
+    let name = window
+        .state()
+        .workbench()
+        .book()
+        .recipe(&shown.recipe)
+        .unwrap()
+        .name
+        .clone();
     assert!(next.contains(&name), "{next}, {name}");
     assert!(says(&window, "1 of "), "the same swap, from its first step");
-    assert!(says(&window, "Ketterby chestnut powder for Tambrel chestnut powder"));
+    assert!(says(
+        &window,
+        "Ketterby chestnut powder for Tambrel chestnut powder"
+    ));
 }

@@ -137,7 +137,8 @@ impl LineShare {
     /// not known, and for the temperature, which is no sum of what lines bring.
     pub fn brings_to(&self, axis: &Axis, flavours: &[String]) -> Option<f64> {
         self.grams?;
-        let known = |component: Component| self.mix.knows(component).then(|| self.mix.get(component));
+        let known =
+            |component: Component| self.mix.knows(component).then(|| self.mix.get(component));
         match axis {
             Axis::Sweetness => self.sweetness,
             Axis::TeaStrength => self.tea,

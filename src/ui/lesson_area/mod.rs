@@ -371,10 +371,7 @@ fn next_drink_ui(
     };
     let name = speaker.drink(&next.recipe, next.version.as_ref());
     let words = RichText::new(say!(speaker, "lesson-next-drink", drink: name));
-    if ui
-        .button(words.font(TypeStyle::Strong.font_id()))
-        .clicked()
-    {
+    if ui.button(words.font(TypeStyle::Strong.font_id())).clicked() {
         view.show(next);
         state.begin_again();
         ui.request_repaint();

@@ -127,7 +127,10 @@ mod tests {
             assert_eq!(guesses.is_right(1, &came(axis, steps)), right);
         }
         guesses.toggle(1, &Axis::Body, Taste::Same);
-        assert_eq!(guesses.is_right(1, &came(Axis::Body, Some(-1.0))), Some(true));
+        assert_eq!(
+            guesses.is_right(1, &came(Axis::Body, Some(-1.0))),
+            Some(true)
+        );
         guesses.toggle(1, &Axis::Body, Taste::Same);
         assert_eq!(guesses.is_right(1, &came(Axis::Body, Some(-1.0))), None);
     }

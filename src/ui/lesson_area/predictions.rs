@@ -3,8 +3,8 @@
 use egui::{Align, Button, Grid, Label, Layout, RichText, Ui, vec2};
 
 use super::model::Score;
-use super::wall::View;
 use super::state::{Lesson, LessonState};
+use super::wall::View;
 use super::why;
 use crate::balance::{AxisDifference, Taste};
 use crate::quantity::{name_as_shown, show_number};
@@ -16,7 +16,12 @@ use crate::ui::widgets::level::marks_of;
 use crate::ui::words::{capitalised, quiet_ui};
 
 /// What the group expects of each axis and, once revealed, what came.
-pub(super) fn predictions_ui(ui: &mut Ui, lesson: &Lesson<'_>, view: View, state: &mut LessonState) {
+pub(super) fn predictions_ui(
+    ui: &mut Ui,
+    lesson: &Lesson<'_>,
+    view: View,
+    state: &mut LessonState,
+) {
     let palette = theme::palette(ui.visuals());
     let speaker = lesson.speaker();
     let asked = if state.is_revealed {
@@ -58,7 +63,8 @@ fn guesses_ui(ui: &mut Ui, lesson: &Lesson<'_>, view: View, state: &mut LessonSt
     };
     let widths = Taste::ALL.map(|guess| {
         let all = outcomes.iter().map(|axis| words(guess, axis));
-        all.map(|words| width_of(ui, &words)).fold(view.guess(), f32::max)
+        all.map(|words| width_of(ui, &words))
+            .fold(view.guess(), f32::max)
     });
     Grid::new("guesses")
         .num_columns(4)
@@ -273,7 +279,11 @@ fn as_table(lesson: &Lesson<'_>, state: &LessonState) -> Table {
             let expected = taken.map(|guess| speaker.taste(guess, &came.axis));
             let steps = came.steps.map(|steps| show_number(steps, 2));
             let judged = state.guesses.is_right(at, came).map(|is_right| {
-                speaker.word(if is_right { "verdict-yes" } else { "verdict-no" })
+                speaker.word(if is_right {
+                    "verdict-yes"
+                } else {
+                    "verdict-no"
+                })
             });
             table.row([
                 Cell::figure(&at.to_string()),

@@ -106,7 +106,9 @@ pub(super) fn side_by_side_ui(
                 for (ui, drink) in columns.iter_mut().zip(drinks) {
                     ui.with_layout(Layout::top_down(Align::Min), |ui| {
                         filled_up(ui, heights.title, |ui| title_ui(ui, drink).rect.height());
-                        drink_ui(ui, screen, answer, drink, &heights, is_current, state, actions);
+                        drink_ui(
+                            ui, screen, answer, drink, &heights, is_current, state, actions,
+                        );
                     });
                 }
             });
@@ -163,9 +165,9 @@ fn changes_height(ui: &Ui, drink: &AnsweredDrink<'_>, width: f32) -> f32 {
     let gap = ui.spacing().item_spacing.y;
     let font = TypeStyle::Body.font_id();
     let heights = drink.changes.iter().map(|change| {
-        let laid_out = ui
-            .painter()
-            .layout(change.clone(), font.clone(), Color32::PLACEHOLDER, width);
+        let laid_out =
+            ui.painter()
+                .layout(change.clone(), font.clone(), Color32::PLACEHOLDER, width);
         laid_out.size().y + gap
     });
     heights.sum()

@@ -22,7 +22,10 @@ pub use type_scale::TypeStyle;
 pub fn install(ctx: &egui::Context) {
     ctx.set_fonts(type_scale::font_definitions());
     for appearance in [Appearance::Light, Appearance::Dark] {
-        ctx.set_style_of(appearance.egui_theme(), widget_look::style(appearance, Marks::default()));
+        ctx.set_style_of(
+            appearance.egui_theme(),
+            widget_look::style(appearance, Marks::default()),
+        );
     }
 }
 

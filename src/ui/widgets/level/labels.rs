@@ -72,7 +72,8 @@ pub(super) fn arrange_labels(
         .min_by(|one, other| one.height().total_cmp(&other.height()))
         .unwrap_or_else(|| {
             let labels = texts.iter().map(|texts| {
-                let cut = |(text, colour): &(String, Color32)| shortened(ui, text, *colour, room(2));
+                let cut =
+                    |(text, colour): &(String, Color32)| shortened(ui, text, *colour, room(2));
                 texts.iter().map(cut).collect()
             });
             Labels::new(labels.collect(), 2)
@@ -155,7 +156,8 @@ mod tests {
         ctx.run_ui(egui::RawInput::default(), |ui| {
             let palette = crate::ui::theme::palette(ui.visuals());
             for code in ["en", "de"] {
-                let speaker = Speaker::without_book().in_language(Language::from_code(code).unwrap());
+                let speaker =
+                    Speaker::without_book().in_language(Language::from_code(code).unwrap());
                 for width in (224..=840).step_by(7) {
                     let column = width as f32 / (marks.len() as f32 + 1.0);
                     for words in [LevelWords::Below, LevelWords::Beside] {
@@ -165,7 +167,11 @@ mod tests {
                         let room = column * labels.rows as f32;
                         for galley in labels.galleys.iter().flatten() {
                             let wide = galley.size().x;
-                            assert!(wide <= room, "{code} {width}: {} is {wide} of {room}", galley.text());
+                            assert!(
+                                wide <= room,
+                                "{code} {width}: {} is {wide} of {room}",
+                                galley.text()
+                            );
                         }
                     }
                 }

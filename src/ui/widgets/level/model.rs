@@ -1,6 +1,6 @@
 //! What the level shows, as plain values: one mark for each axis, and the words that go with it.
 
-use crate::balance::{AxisDifference, Taste, Difference};
+use crate::balance::{AxisDifference, Difference, Taste};
 use crate::book::Axis;
 use crate::say::{Speaker, say};
 
