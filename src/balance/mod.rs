@@ -65,7 +65,7 @@ pub use report::nutrition::{NutritionRow, PrintedValue, declaration, printed};
 pub use report::share::{Lens, LineShare};
 pub use report::standing::{ASSUMED_MELT_RATE, MeltRate, Standing, standing};
 pub use report::taste_difference::{
-    AxisDifference, Difference, LEVEL_STEPS, difference, figure_difference, overall_distance,
+    AxisDifference, Difference, LEVEL_STEPS, Taste, difference, figure_difference, overall_distance,
 };
 pub use report::unstated::Unstated;
 pub use report::yardsticks::{

@@ -52,5 +52,5 @@ pub use resize::{resize, resize_watched};
 pub use shortfall::{Hindrance, Shortfall};
 pub use suggestion::{Answer, Suggestion, SuggestionKind};
 pub use unheld::{Bound, Unheld};
-pub use walk::{AxisMove, NOT_TASTED, WalkMove, WalkStep, axis_moves, walk};
+pub use walk::{Driver, WalkMove, WalkStep, driver, walk};
 pub use watch::Watch;

@@ -165,6 +165,8 @@ pub struct ViewState {
     pub units: DisplayUnits,
     /// The language of the window.
     pub language: Language,
+    /// The zoom of the window while everything is larger on a wall: what comes back, and what is remembered.
+    pub(super) own_zoom: Option<f32>,
     /// Whether the list of drinks is open; by the width of the window while nobody has chosen.
     pub list_open: Option<bool>,
     /// The line whose details are open.

@@ -217,6 +217,32 @@ impl Balance {
             (sum + share, size + share.abs())
         })
     }
+
+    /// What a drink has through a lens beside what its lines bring: the heat of cup and shaker, the price of what it is handed
+    /// over in. `None` where everything is of the lines.
+    pub fn rest_through(&self, lens: Lens) -> Option<f64> {
+        match lens {
+            Lens::Heat => Some(self.heat_of_vessels),
+            Lens::Cost => {
+                let (lines, _) = self.total_through(Lens::Cost);
+                Some(self.figures.of[Measurand::Cost.slot()] - lines)
+            }
+            _ => None,
+        }
+    }
+
+    /// The whole that the shares through a lens are parts of, the rest among them. Heat comes and goes: what is brought, or
+    /// what is taken where that is more.
+    pub fn whole_through(&self, lens: Lens) -> f64 {
+        let lines = self.lines.iter().filter_map(|line| line.through(lens));
+        let (brought, taken) = lines.chain(self.rest_through(lens)).fold(
+            (0.0, 0.0),
+            |(brought, taken): (f64, f64), share| {
+                (brought + share.max(0.0), taken - share.min(0.0))
+            },
+        );
+        brought.max(taken)
+    }
 }
 
 fn reason(measurand: Measurand) -> NoFigure {

@@ -119,12 +119,13 @@ const AXIS_WEIGHT: FigureRange = FigureRange::new(0.0, 100.0, "");
 
 fn settings(book: &Book, list: &mut Checklist) {
     let settings = &book.settings;
+    list.temperature_in_range(
+        &Place::Settings,
+        &FigureName::RoomTemperature,
+        settings.room_temperature,
+        DRINKING_TEMPERATURE,
+    );
     for (what, value, range) in [
-        (
-            FigureName::RoomTemperature,
-            settings.room_temperature,
-            DRINKING_TEMPERATURE,
-        ),
         (
             FigureName::RefrigeratorTemperature,
             settings.refrigerator_temperature,

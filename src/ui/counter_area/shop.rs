@@ -102,16 +102,12 @@ fn money_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
 fn temperatures_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
     let speaker = words::speaker(ui.ctx());
     section_ui(ui, speaker.word("counter-shop-temperatures"));
-    celsius_ui(
-        ui,
-        sheet,
-        speaker.word("counter-shop-room"),
-        ("room", speaker.word("counter-shop-room-named")),
-        before.room_temperature,
-        |item, celsius| {
-            item.room_temperature = celsius;
-        },
-    );
+    sheet.row(ui, speaker.word("counter-shop-room"), |sheet, ui| {
+        let spot = Entry::number("room", speaker.word("counter-shop-room-named"));
+        sheet.required_temperature(ui, &spot, before.room_temperature, |item, stated| {
+            item.room_temperature = stated;
+        });
+    });
     let names = (
         "refrigerator",
         speaker.word("counter-shop-refrigerator-named"),

@@ -168,7 +168,7 @@ fn change_words(screen: &Screen<'_>, change: &Change) -> String {
             speaker,
             "recipe-sheet-change-temperature",
             line: line_name(id),
-            temperature: celsius(*to),
+            temperature: speaker.stated_temperature(*to, 1),
         ),
         Change::Temperature(id, None) => {
             say!(speaker, "recipe-sheet-change-temperature-stored", line: line_name(id))

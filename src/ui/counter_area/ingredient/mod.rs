@@ -164,7 +164,7 @@ fn what_it_is_ui(
         .speaker
         .units
         .of("°C")
-        .trimmed(counter.book.settings.room_temperature, 1);
+        .trimmed(counter.book.settings.room_temperature.celsius(), 1);
     let room = speaker.digits(&room);
     let temperature = speaker.word("ingredient-temperature");
     sheet.row(ui, temperature, |sheet, ui| {

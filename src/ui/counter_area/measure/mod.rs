@@ -62,7 +62,7 @@ pub(super) fn editor_ui(
     columns_ui(ui, &widths, |ui, at| {
         if at == 0 {
             what_it_is_ui(ui, &mut sheet, &found);
-            readings::readings_ui(ui, counter, &mut sheet, &found);
+            readings::readings_ui(ui, counter, &mut sheet, &found, &mut state.next_readings);
             let item = ItemId::Measure(id.clone());
             sheet.other_languages(ui, counter.speaker, &item, &mut view.other_language);
         }
@@ -132,14 +132,9 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
         sheet.row(ui, speaker.word("counter-measure-pours"), |sheet, ui| {
             let spot = Entry::number("temperature", speaker.word("counter-measure-pours-named"))
                 .hint(speaker.word("counter-measure-pours-hint"));
-            sheet.number(
-                ui,
-                &spot.metric("°C"),
-                before.temperature,
-                |item, celsius| {
-                    item.temperature = celsius;
-                },
-            );
+            sheet.temperature(ui, &spot, before.temperature, |item, stated| {
+                item.temperature = stated;
+            });
         });
     }
     sheet.row(ui, speaker.word("counter-note"), |sheet, ui| {

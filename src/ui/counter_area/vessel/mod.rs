@@ -237,7 +237,7 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
         .speaker
         .units
         .of("°C")
-        .trimmed(counter.book.settings.room_temperature, 1);
+        .trimmed(counter.book.settings.room_temperature.celsius(), 1);
     sheet.row(
         ui,
         speaker.word("counter-vessel-temperature"),
