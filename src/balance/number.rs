@@ -66,11 +66,7 @@ pub trait Number:
 
     /// A smooth function of it, and the slope of that.
     #[must_use]
-    fn through(
-        self,
-        function: impl FnOnce(f64) -> f64,
-        slope: impl FnOnce(f64) -> f64,
-    ) -> Self;
+    fn through(self, function: impl FnOnce(f64) -> f64, slope: impl FnOnce(f64) -> f64) -> Self;
 }
 
 impl Number for f64 {
@@ -174,7 +170,9 @@ impl<const CAUSES: usize> Mul for Slopes<CAUSES> {
 
     fn mul(self, other: Self) -> Self {
         let (value, with) = (self.value, other.value);
-        self.each(other, value * with, |own, others| own * with + others * value)
+        self.each(other, value * with, |own, others| {
+            own * with + others * value
+        })
     }
 }
 
@@ -268,11 +266,7 @@ impl<const CAUSES: usize> Number for Slopes<CAUSES> {
         left_over(Self::from(value)).scaled(value, -slope.recip())
     }
 
-    fn through(
-        self,
-        function: impl FnOnce(f64) -> f64,
-        slope: impl FnOnce(f64) -> f64,
-    ) -> Self {
+    fn through(self, function: impl FnOnce(f64) -> f64, slope: impl FnOnce(f64) -> f64) -> Self {
         self.scaled(function(self.value), slope(self.value))
     }
 }

@@ -10,8 +10,8 @@ use super::searches::{Review, SwapFound, Variation, VariationKind};
 use crate::book::{Book, Recipe, Resolved, Role, Stage, VesselId, VesselKind, resolve};
 use crate::swap::{
     Adapted, Demands, Drifted, Ladder, Nearby, Question, ReviewItem, Unadaptable, Watch,
-    all_brought_back, answer_watched, drifted_watched, everywhere_watched, hot, ice_level_watched, iced_watched,
-    ladder_watched, resize_watched,
+    all_brought_back, answer_watched, drifted_watched, everywhere_watched, hot, ice_level_watched,
+    iced_watched, ladder_watched, resize_watched,
 };
 
 impl Workbench {
@@ -62,10 +62,9 @@ impl Workbench {
         };
         let (book, stamp) = (self.document.history.book(), self.stamp());
         let searches = &mut self.jobs.searches;
-        let (look, begun) =
-            searches
-                .brought_back
-                .look(book, stamp, demands, &self.jobs.wake, find);
+        let (look, begun) = searches
+            .brought_back
+            .look(book, stamp, demands, &self.jobs.wake, find);
         self.count_engine_calls(begun);
         look
     }

@@ -21,8 +21,8 @@ use proptest::prelude::*;
 
 use crate::arbitrary_book::{self as arbitrary, Dice};
 use crate::at_the_window::{
-    TALL, Window, WindowBuilder, at_the_counter, book, click, go, press, retype, says, settle, show,
-    undo, window_of,
+    TALL, Window, WindowBuilder, at_the_counter, book, click, go, press, retype, says, settle,
+    show, undo, window_of,
 };
 
 /// All figures of a drink but what it costs: prices are of today. As text, because a figure may be not equal to itself.
@@ -309,7 +309,10 @@ fn the_recipe_of_a_batch_tells_how_it_was_made_for_approved_drinks() {
         })
     };
     let batch = sample.recipes.iter().find(|recipe| approved(&recipe.id));
-    let id = batch.expect("an approved drink has a batch in it").id.clone();
+    let id = batch
+        .expect("an approved drink has a batch in it")
+        .id
+        .clone();
     let mut otherwise = sample.recipe(&id).unwrap().as_ref().clone();
     let line = otherwise.entries.iter_mut().find_map(|entry| match entry {
         Entry::Line(line) => Some(line),
@@ -323,12 +326,24 @@ fn the_recipe_of_a_batch_tells_how_it_was_made_for_approved_drinks() {
     assert!(says(&window, "321"));
     let until = |window: &Window| {
         let recipe = book(window).recipe(&id).unwrap().clone();
-        recipe.earlier.states.first().and_then(|state| state.until.clone())
+        recipe
+            .earlier
+            .states
+            .first()
+            .and_then(|state| state.until.clone())
     };
-    retype(&mut window, "Day since which it has been different", "2026-02-31");
+    retype(
+        &mut window,
+        "Day since which it has been different",
+        "2026-02-31",
+    );
     press(&mut window, Modifiers::NONE, Key::Tab);
     assert_eq!(until(&window), None, "a day that there is not is refused");
-    retype(&mut window, "Day since which it has been different", "2026-02-28");
+    retype(
+        &mut window,
+        "Day since which it has been different",
+        "2026-02-28",
+    );
     press(&mut window, Modifiers::NONE, Key::Tab);
     assert_eq!(until(&window).as_deref(), Some("2026-02-28"));
     click(&mut window, "The earlier figures were wrong");

@@ -60,10 +60,7 @@ pub fn density_kg_per_m3<N: Number>(mass_fraction: N, t_celsius: N) -> N {
     let w = mass_fraction.clamp(0.0, 1.0);
     let x = (t_celsius.clamp(0.0, 100.0) - 20.0) / 100.0;
     let excess = DENSITY_COEFFICIENTS.iter().rev().fold(N::ZERO, |sum, row| {
-        let in_fraction = row
-            .iter()
-            .rev()
-            .fold(N::ZERO, |inner, a| (inner + *a) * w);
+        let in_fraction = row.iter().rev().fold(N::ZERO, |inner, a| (inner + *a) * w);
         sum * x + in_fraction
     });
     water::density_kg_per_m3(t_celsius) + excess

@@ -485,7 +485,11 @@ pub fn pour<N: Number>(sums: &Sums<N>, setup: &Setup<N>) -> Poured<N> {
         let ice = drink.get(Component::Ice);
         let (water, kept) = (
             ice - mixed.ice_left,
-            if setup.strained { N::ZERO } else { mixed.ice_left },
+            if setup.strained {
+                N::ZERO
+            } else {
+                mixed.ice_left
+            },
         );
         drink.set(Component::Water, drink.get(Component::Water) + water);
         drink.set(Component::Ice, kept);

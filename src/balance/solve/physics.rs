@@ -233,11 +233,7 @@ pub fn equilibrium<N: Number>(
 
 /// The temperature of the liquid while so many grams of ice have not melted yet, °C: ice at its melting point beside a liquid that
 /// is warmer, with the heat of both conserved.
-pub(super) fn temperature_beside_ice<N: Number>(
-    mix: &Mix<N>,
-    wall: Wall<N>,
-    ice_left: N,
-) -> N {
+pub(super) fn temperature_beside_ice<N: Number>(mix: &Mix<N>, wall: Wall<N>, ice_left: N) -> N {
     let heat = mix.get(Component::Heat) + wall.heat_capacity * wall.celsius
         - ice_left * (water::ice_enthalpy_kj_per_kg(0.0) / 1000.0);
     let liquid = Substances::of(mix, mix.get(Component::Ice) - ice_left);
@@ -369,8 +365,7 @@ impl Frozen<'_> {
             0.0
         };
         let slope = of_ice - water::enthalpy_kj_per_kg(celsius) / 1000.0 + heat_capacity * colder;
-        let more =
-            liquid.enthalpy(celsius) + left * of_ice + self.wall * celsius - self.heat;
+        let more = liquid.enthalpy(celsius) + left * of_ice + self.wall * celsius - self.heat;
         (celsius, more, slope)
     }
 

@@ -39,9 +39,8 @@ pub(in crate::balance) fn effects_on_layers(prepared: &Prepared) -> Vec<[Effect;
         unknown_whole: 0,
         not_given: 0,
     };
-    let slopes = |sums: &Sums<Moving>, setup: &Setup<Moving>| {
-        layers_of(sums, setup).unwrap_or([nothing; 2])
-    };
+    let slopes =
+        |sums: &Sums<Moving>, setup: &Setup<Moving>| layers_of(sums, setup).unwrap_or([nothing; 2]);
     let tried = |cause, times| layers_when_off(prepared, Some((cause, times)));
     each_cause(prepared, slopes, tried)
 }
@@ -122,7 +121,12 @@ impl<'prepared> Solved<'prepared> {
             count: 0.0,
             is_poured: false,
         });
-        let others = sums_with(prepared, &|line: &PreparedLine, _| line.count, None, without);
+        let others = sums_with(
+            prepared,
+            &|line: &PreparedLine, _| line.count,
+            None,
+            without,
+        );
         let filling = at.map(|at| {
             let solved = prepared.lines[at].fill.zip(solved_count(prepared, at));
             let filling = solved.map(|(fill, count)| Filling {
@@ -142,7 +146,12 @@ impl<'prepared> Solved<'prepared> {
     /// The sums and how they move with the causes from one on.
     fn sums(&self, setup: &Setup<Moving>, first: usize) -> Sums<Moving> {
         let mut sums = Sums::lifted(&self.others);
-        for line in self.prepared.lines.iter().filter(|line| line.fill.is_none()) {
+        for line in self
+            .prepared
+            .lines
+            .iter()
+            .filter(|line| line.fill.is_none())
+        {
             add_slopes(&mut sums, line, line.count, first, true);
         }
         let Some((at, Some(filling))) = self.filling else {

@@ -25,9 +25,7 @@ pub use nearest::nearest;
 pub use recipe::LARGEST_AMOUNT;
 pub use since::{new_errors, new_errors_of};
 
-use super::{
-    Book, FigureName, FigureRange, Finding, Instruments, Place, Tasted, Unfinished,
-};
+use super::{Book, FigureName, FigureRange, Finding, Instruments, Place, Tasted, Unfinished};
 use crate::quantity::excerpt;
 use checklist::Checklist;
 use ranges::{DRINKING_TEMPERATURE, NAME};
