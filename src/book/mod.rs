@@ -78,7 +78,7 @@ pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
 pub use merge::{Conflict, Merge, MergeNote, Part, merge};
 pub use nutrient::{Evidence, Figure, Nutrient};
 pub use price::{EarlierPrice, Price};
-pub use price_change::PriceInTime;
+pub use price_change::{PriceInTime, is_same_content};
 pub use recipe::{Approval, MOST_LINES, Recipe, State, Version};
 pub use resolve::resolve;
 pub use resolved::Resolved;

@@ -69,6 +69,7 @@ mod nothing_lost;
 mod numbers;
 mod opening;
 mod own_words;
+mod packs;
 mod page_laws;
 mod picture;
 mod pictures;

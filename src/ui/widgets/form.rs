@@ -36,6 +36,7 @@ pub(in crate::ui) struct Entry<'entry> {
     align: Align,
     metric: &'static str,
     several_rows: bool,
+    by_tab: bool,
 }
 
 impl<'entry> Entry<'entry> {
@@ -49,6 +50,7 @@ impl<'entry> Entry<'entry> {
             align: Align::Min,
             metric: "",
             several_rows: false,
+            by_tab: false,
         }
     }
 
@@ -74,6 +76,14 @@ impl<'entry> Entry<'entry> {
     /// For a number of this metric unit: it is typed in the unit that the person reads, whose symbol stands behind.
     pub(in crate::ui) fn metric(self, metric: &'static str) -> Self {
         Self { metric, ..self }
+    }
+
+    /// Reached by Tab and not by Enter: what is asked for seldom is no stop on the way through a form.
+    pub(in crate::ui) fn by_tab(self) -> Self {
+        Self {
+            by_tab: true,
+            ..self
+        }
     }
 
     /// With its text broken into rows.
@@ -259,10 +269,16 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         }
         .hint(entry.hint)
         .underlined();
-        self.show_field(ui, field, entry.width)
+        self.show_field(ui, field, entry.width, entry.by_tab)
     }
 
-    fn show_field(&mut self, ui: &mut Ui, field: Field<'_>, width: f32) -> FieldOutcome {
+    fn show_field(
+        &mut self,
+        ui: &mut Ui,
+        field: Field<'_>,
+        width: f32,
+        by_tab: bool,
+    ) -> FieldOutcome {
         let width = width.min(ui.available_width() - grid::TIGHT).max(grid::FAR);
         let height = if field.several_rows {
             field.height(ui, self.drafts, width)
@@ -273,10 +289,11 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         };
         self.in_row.push(field.key.clone());
         // A label is typed figure after figure: what is doubted of one is asked for by Tab only.
-        let is_passed_over = matches!(
+        let is_doubt = matches!(
             &field.key,
             Focus::Field(_, name) if name.part == FigurePart::Uncertainty
         );
+        let is_passed_over = by_tab || is_doubt;
         let outcome = field.show_in(ui, vec2(width, height), self.drafts, self.actions);
         self.escaped |= outcome.escaped;
         if self.goes_on && !is_passed_over {
@@ -313,7 +330,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         let field = Field::new(self.focus(entry.field.clone()), entry.name, shown)
             .hint(entry.hint)
             .style(TypeStyle::Heading);
-        let outcome = self.show_field(ui, field, entry.width);
+        let outcome = self.show_field(ui, field, entry.width, false);
         let speaker = words::speaker(ui.ctx());
         if let Some(text) = outcome.read(self.drafts, |text| name(speaker, text)) {
             self.typed(outcome.focus.clone(), |item| put(item, text));
