@@ -39,7 +39,9 @@ pub(super) fn price_ui(
     });
     let Some(price) = &before.price else { return };
     sheet.row(ui, speaker.word("ingredient-waste"), |sheet, ui| {
-        let spot = Entry::number("waste", speaker.word("ingredient-waste-named")).width(44.0);
+        let spot = Entry::number("waste", speaker.word("ingredient-waste-named"))
+            .width(44.0)
+            .aside();
         sheet.required(ui, &spot, price.waste_percent, |item, percent| {
             if let Some(price) = &mut item.price {
                 price.waste_percent = percent;
@@ -49,7 +51,8 @@ pub(super) fn price_ui(
         let shown = price.date.clone().unwrap_or_default();
         let spot = Entry::wide("price-date", speaker.word("ingredient-price-day-named"))
             .width(96.0)
-            .hint(speaker.word("ingredient-no-day"));
+            .hint(speaker.word("ingredient-no-day"))
+            .aside();
         sheet.read(
             ui,
             &spot,
