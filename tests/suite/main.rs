@@ -87,6 +87,7 @@ mod sentences;
 mod serving;
 mod side_by_side;
 mod signs;
+mod slopes;
 mod swap_proofs;
 mod swap_screen;
 mod swap_steps;

@@ -80,6 +80,7 @@ shell-drifted-about = Seit der Freigabe hat sich etwas darin geändert. Ihr Stan
 # $off ist ein Satz, wie weit das Getränk vom Standard entfernt ist; $causes eine Liste von Zutaten, Dosierhilfen, Gefäßen oder Einstellungen.
 shell-drifted-why = { $off }. Seither geändert: { $causes }
 shell-drifted-bring-back = { $name } zurückholen
+shell-drifted-bring-all-back = Alle zurückholen
 
 # What is wrong with the book.
 shell-findings = Befunde

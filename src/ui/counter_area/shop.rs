@@ -2,11 +2,11 @@
 
 use egui::{Checkbox, Ui};
 
-use super::earlier;
 use super::item::Counter;
 use super::steps;
 use crate::book::{AllergenList, Instruments, ItemId, Settings, TemperatureWindow};
 use crate::edit::{Edit, FieldName};
+use crate::ui::earlier_states::{Since, earlier_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::form::{Entry, Sheet, columns_ui, section_ui};
@@ -61,7 +61,8 @@ pub(super) fn editor_ui(
             sheet.other_languages(ui, speaker, &item, &mut view.other_language);
         }
         if at + 1 == widths.len() {
-            way = earlier::earlier_ui(ui, counter, &mut sheet, &ItemId::Settings);
+            let since = sheet.beside(Since::of(settings, &ItemId::Settings), Since::edit);
+            way = earlier_ui(ui, speaker, settings, &ItemId::Settings, since);
             steps::steps_ui(ui, counter, &mut sheet, settings);
             findings_ui(ui, counter);
         }

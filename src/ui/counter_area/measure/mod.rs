@@ -5,13 +5,13 @@ mod results;
 
 use egui::Ui;
 
-use super::earlier;
 use super::item::{Counter, CounterItem};
 use super::removal;
 use super::state::CounterState;
 use super::uses::UsesOfBook;
 use crate::book::{Filling, ItemId, Measure, MeasureId, MeasureKind, Nominal};
 use crate::edit::{Edit, FieldName};
+use crate::ui::earlier_states::{Since, earlier_ui};
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::form::{Entry, Sheet, columns_ui, section_ui};
@@ -68,7 +68,8 @@ pub(super) fn editor_ui(
         }
         if at + 1 == widths.len() {
             results::results_ui(ui, counter, &found);
-            way = earlier::earlier_ui(ui, counter, &mut sheet, &tasted);
+            let since = sheet.beside(Since::of(&*found, &tasted), Since::edit);
+            way = earlier_ui(ui, counter.speaker, &*found, &tasted, since);
             section_ui(ui, counter.speaker.word("counter-used-in"));
             let uses = counter.answers.to(&UsesOfBook);
             let used = removal::uses_ui(ui, counter, uses.list(&item));
