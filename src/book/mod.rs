@@ -99,7 +99,7 @@ pub use vessel::{
 };
 pub use well_formed::{
     CalledSize, EnergyRange, Held, LARGEST_AMOUNT, Miscalled, NamedUnit, energy_of_composition,
-    findings, miscalled, nearest, new_errors, new_errors_of,
+    findings, millilitres_in_name, miscalled, nearest, new_errors, new_errors_of,
 };
 
 pub use crate::quantity::Temperature;

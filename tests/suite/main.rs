@@ -83,6 +83,7 @@ mod sample_drinks;
 mod saving;
 mod scale;
 mod screens;
+mod script_a;
 mod script_c;
 mod sentences;
 mod serving;

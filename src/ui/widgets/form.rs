@@ -36,7 +36,7 @@ pub(in crate::ui) struct Entry<'entry> {
     align: Align,
     metric: &'static str,
     several_rows: bool,
-    by_tab: bool,
+    is_aside: bool,
 }
 
 impl<'entry> Entry<'entry> {
@@ -50,7 +50,7 @@ impl<'entry> Entry<'entry> {
             align: Align::Min,
             metric: "",
             several_rows: false,
-            by_tab: false,
+            is_aside: false,
         }
     }
 
@@ -78,18 +78,18 @@ impl<'entry> Entry<'entry> {
         Self { metric, ..self }
     }
 
-    /// Reached by Tab and not by Enter: what is asked for seldom is no stop on the way through a form.
-    pub(in crate::ui) fn by_tab(self) -> Self {
-        Self {
-            by_tab: true,
-            ..self
-        }
-    }
-
     /// With its text broken into rows.
     pub(in crate::ui) fn several_rows(self) -> Self {
         Self {
             several_rows: true,
+            ..self
+        }
+    }
+
+    /// One that is filled in already as it mostly is: Enter goes past it, and Tab leads to it.
+    pub(in crate::ui) fn aside(self) -> Self {
+        Self {
+            is_aside: true,
             ..self
         }
     }
@@ -269,7 +269,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         }
         .hint(entry.hint)
         .underlined();
-        self.show_field(ui, field, entry.width, entry.by_tab)
+        self.show_field(ui, field, entry.width, entry.is_aside)
     }
 
     fn show_field(
@@ -277,7 +277,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         ui: &mut Ui,
         field: Field<'_>,
         width: f32,
-        by_tab: bool,
+        is_aside: bool,
     ) -> FieldOutcome {
         let width = width.min(ui.available_width() - grid::TIGHT).max(grid::FAR);
         let height = if field.several_rows {
@@ -293,10 +293,9 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
             &field.key,
             Focus::Field(_, name) if name.part == FigurePart::Uncertainty
         );
-        let is_passed_over = by_tab || is_doubt;
         let outcome = field.show_in(ui, vec2(width, height), self.drafts, self.actions);
         self.escaped |= outcome.escaped;
-        if self.goes_on && !is_passed_over {
+        if self.goes_on && !is_doubt && !is_aside {
             outcome.response.request_focus();
             ui.ctx().request_repaint();
             self.goes_on = false;
@@ -330,7 +329,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         let field = Field::new(self.focus(entry.field.clone()), entry.name, shown)
             .hint(entry.hint)
             .style(TypeStyle::Heading);
-        let outcome = self.show_field(ui, field, entry.width, false);
+        let outcome = self.show_field(ui, field, entry.width, entry.is_aside);
         let speaker = words::speaker(ui.ctx());
         if let Some(text) = outcome.read(self.drafts, |text| name(speaker, text)) {
             self.typed(outcome.focus.clone(), |item| put(item, text));

@@ -44,7 +44,7 @@ pub(super) fn price_ui(
         };
         let spot = Entry::number("waste", speaker.word("ingredient-waste-named"))
             .width(44.0)
-            .by_tab();
+            .aside();
         sheet.required(ui, &spot, price.waste_percent, |item, percent| {
             if let Some(price) = &mut item.price {
                 price.waste_percent = percent;
@@ -55,7 +55,7 @@ pub(super) fn price_ui(
         let spot = Entry::wide("price-date", speaker.word("ingredient-price-day-named"))
             .width(96.0)
             .hint(speaker.word("ingredient-no-day"))
-            .by_tab();
+            .aside();
         sheet.read(
             ui,
             &spot,
