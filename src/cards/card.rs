@@ -27,7 +27,7 @@ pub fn card(
             replace,
             with,
         } => exercise::document(speaker, drink, replace, with)?,
-        CardRequest::Menu => menu_matrix::document(speaker)?,
+        CardRequest::Menu(on_menu) => menu_matrix::document(speaker, *on_menu)?,
         CardRequest::Ladder(drink) => ladder_table::document(speaker, drink)?,
         CardRequest::Comparison(drinks) => comparison_sheet::document(speaker, drinks)?,
         CardRequest::Batch(items) => batch_sheet::document(speaker, items)?,

@@ -58,6 +58,7 @@ pub(super) fn document(
         title: made.recipe_name().to_owned(),
         subtitle: say!(speaker, "exercise-subtitle", version: made.version_name()),
         revision: made.revision(),
+        is_unapproved: !made.is_approved(),
         blocks,
         ..Document::default()
     })

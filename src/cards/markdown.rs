@@ -11,6 +11,11 @@ pub fn markdown(document: &Document) -> String {
     if !document.subtitle.is_empty() {
         let _ = writeln!(text, "**{}**\n", plain(&document.subtitle));
     }
+    if document.is_unapproved {
+        let _ = writeln!(text, "> **{}**\n", plain(&document.revision));
+    } else if !document.revision.is_empty() {
+        let _ = writeln!(text, "{}\n", plain(&document.revision));
+    }
     let speaker = document.speaker();
     for block in &document.blocks {
         write_block(&mut text, &speaker, block);
@@ -26,7 +31,12 @@ fn write_block(text: &mut String, speaker: &Speaker<'_>, block: &Block) {
         }
         Block::Facts(facts) => {
             for fact in facts {
-                let _ = writeln!(text, "- {}: **{}**", plain(&fact.name), plain(&fact.value));
+                let (name, value) = (plain(&fact.name), plain(&fact.value));
+                let _ = if fact.is_strong {
+                    writeln!(text, "- **{name}: {value}**")
+                } else {
+                    writeln!(text, "- {name}: {value}")
+                };
             }
             text.push('\n');
         }
@@ -110,7 +120,14 @@ fn write_table(text: &mut String, table: &Table) {
         }
     })));
     for cells in &table.rows {
-        text.push_str(&row(&mut cells.iter().map(|cell| plain(cell))));
+        let cells = cells.iter().zip(&table.columns).map(|(cell, column)| {
+            if column.is_strong(cell) {
+                format!("**{}**", plain(cell))
+            } else {
+                plain(cell)
+            }
+        });
+        text.push_str(&row(&mut { cells }));
     }
     text.push('\n');
 }

@@ -13,7 +13,7 @@ use super::{
 use crate::book::Book;
 use crate::book_file;
 use crate::cards::{
-    BatchItem, CardError, CardOptions, CardRequest, Document, Drink, Fonts, Paper, Typesetter,
+    BatchItem, CardError, CardOptions, CardRequest, Document, Drink, Fonts, OnMenu, Paper, Typesetter,
     card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown, pdf,
 };
 use crate::exchange::write_recipe;
@@ -70,6 +70,10 @@ pub(super) enum PaperArgument {
     A4,
     /// 8.5 × 11 in
     Letter,
+    /// A4 in large type, for a wall
+    Wall,
+    /// 8.5 × 11 in in large type, for a wall
+    LetterWall,
 }
 
 impl FormatArgument {
@@ -178,7 +182,8 @@ fn exercise(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failu
 
 fn request(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failure> {
     Ok(match arguments.kind {
-        KindArgument::Menu => CardRequest::Menu,
+        KindArgument::Menu if arguments.unapproved => CardRequest::Menu(OnMenu::All),
+        KindArgument::Menu => CardRequest::Menu(OnMenu::Approved),
         KindArgument::Training => CardRequest::Training(named_drink(book, arguments)?),
         KindArgument::Exercise => exercise(book, arguments)?,
         KindArgument::Ladder => CardRequest::Ladder(named_drink(book, arguments)?),
@@ -231,6 +236,8 @@ fn paper(arguments: &CardArguments, document: &Document) -> Paper {
         Some(PaperArgument::HalfLetter) => Paper::HalfLetter,
         Some(PaperArgument::A4) => Paper::A4,
         Some(PaperArgument::Letter) => Paper::Letter,
+        Some(PaperArgument::Wall) => Paper::Wall,
+        Some(PaperArgument::LetterWall) => Paper::LetterWall,
         None => Paper::usual(document.kind, false),
     }
 }
