@@ -15,8 +15,10 @@ pub enum CardKind {
     Menu,
     /// The levels of sugar, each with its amounts.
     Ladder,
-    /// A swap for a group that learns: what is expected, and what came.
+    /// A swap for a group that learns: what is expected.
     Exercise,
+    /// What came of it, for whoever teaches.
+    Answers,
     /// Two to four versions beside each other.
     Comparison,
     /// What so many drinks need: to buy, and to make beforehand.
@@ -25,10 +27,11 @@ pub enum CardKind {
 
 impl CardKind {
     /// All kinds, in the order in which they are offered.
-    pub const ALL: [Self; 7] = [
+    pub const ALL: [Self; 8] = [
         Self::Counter,
         Self::Training,
         Self::Exercise,
+        Self::Answers,
         Self::Menu,
         Self::Ladder,
         Self::Comparison,
@@ -41,6 +44,7 @@ impl CardKind {
             Self::Counter => "card-kind-counter",
             Self::Training => "card-kind-training",
             Self::Exercise => "card-kind-exercise",
+            Self::Answers => "card-kind-answers",
             Self::Menu => "card-kind-menu",
             Self::Ladder => "card-kind-ladder",
             Self::Comparison => "card-kind-comparison",
@@ -54,6 +58,7 @@ impl CardKind {
             Self::Counter => "counter",
             Self::Training => "training",
             Self::Exercise => "exercise",
+            Self::Answers => "answers",
             Self::Menu => "menu",
             Self::Ladder => "ladder",
             Self::Comparison => "comparison",
@@ -111,7 +116,9 @@ impl Document {
     pub(super) fn stage_level(&self) -> u8 {
         let headings = self.blocks.iter();
         let before = headings.take_while(|block| !matches!(block, Block::Steps(_)));
-        let below_one = before.into_iter().any(|block| matches!(block, Block::Heading(_)));
+        let below_one = before
+            .into_iter()
+            .any(|block| matches!(block, Block::Heading(_)));
         if below_one { 3 } else { 2 }
     }
 
@@ -155,6 +162,8 @@ pub struct Fact {
     pub value: String,
     /// Whether someone's health may hang on it: it is set bold, and nothing else among the facts is.
     pub is_strong: bool,
+    /// Whether it is written in by hand: a line to write on in place of a value.
+    pub is_to_fill_in: bool,
 }
 
 impl Fact {
@@ -164,6 +173,7 @@ impl Fact {
             name: name.into(),
             value: value.into(),
             is_strong: false,
+            is_to_fill_in: false,
         }
     }
 
@@ -172,6 +182,14 @@ impl Fact {
         Self {
             is_strong: true,
             ..Self::new(name, value)
+        }
+    }
+
+    /// A fact that is written in by hand.
+    pub fn to_fill_in(name: impl Into<String>) -> Self {
+        Self {
+            is_to_fill_in: true,
+            ..Self::new(name, String::new())
         }
     }
 }
@@ -195,6 +213,8 @@ pub struct Column {
     pub align: Align,
     /// The words of a cell that are set bold: what somebody looks for. Empty for none.
     pub strong: String,
+    /// Whether each of its cells has a box to be crossed in front of its words.
+    pub has_boxes: bool,
 }
 
 impl Column {
@@ -204,6 +224,15 @@ impl Column {
             title: title.into(),
             align: Align::Start,
             strong: String::new(),
+            has_boxes: false,
+        }
+    }
+
+    /// A column of boxes to be crossed, each with its words.
+    pub fn boxes(title: impl Into<String>) -> Self {
+        Self {
+            has_boxes: true,
+            ..Self::text(title)
         }
     }
 
@@ -226,6 +255,7 @@ impl Column {
             title: title.into(),
             align: Align::Right,
             strong: String::new(),
+            has_boxes: false,
         }
     }
 }

@@ -41,7 +41,10 @@ fn block(block: &Block) -> Value {
             "type": "facts",
             "facts": facts
                 .iter()
-                .map(|fact| json!({ "name": fact.name, "value": fact.value, "is_strong": fact.is_strong }))
+                .map(|fact| {
+                    let value = (!fact.is_to_fill_in).then_some(&fact.value);
+                    json!({ "name": fact.name, "value": value, "is_strong": fact.is_strong })
+                })
                 .collect::<Vec<_>>(),
         }),
         Block::Table(table) => json!({
@@ -50,7 +53,7 @@ fn block(block: &Block) -> Value {
             "columns": table
                 .columns
                 .iter()
-                .map(|column| json!({ "title": column.title, "number": column.align == Align::Right }))
+                .map(|column| json!({ "title": column.title, "number": column.align == Align::Right, "boxes": column.has_boxes }))
                 .collect::<Vec<_>>(),
             "rows": table.rows,
         }),

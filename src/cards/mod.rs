@@ -51,5 +51,5 @@ pub use pdf::{PdfError, pdf};
 pub use picture::{Picture, picture};
 pub use recognised::is_card_like;
 pub use request::{
-    BatchItem, CardError, CardOptions, CardRequest, Drink, OnMenu, drinks_of_menu,
+    BatchItem, CardError, CardOptions, CardRequest, Drink, OnMenu, TaughtSwap, drinks_of_menu,
 };

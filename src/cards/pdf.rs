@@ -6,6 +6,7 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
+use krilla::SerializeSettings;
 use krilla::color::luma;
 use krilla::configure::{Accessibility, Configuration, ConfigurationBuilder};
 use krilla::destination::XyzDestination;
@@ -16,7 +17,6 @@ use krilla::num::NormalizedF32;
 use krilla::outline::{Outline, OutlineNode};
 use krilla::page::PageSettings;
 use krilla::paint::{Fill, FillRule, Stroke};
-use krilla::SerializeSettings;
 use krilla::surface::Surface;
 use krilla::tagging::{Artifact, ArtifactType, ContentTag, Identifier, SpanTag};
 use krilla::text::{Font, GlyphId, KrillaGlyph, Tag};

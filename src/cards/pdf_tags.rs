@@ -3,7 +3,9 @@
 use std::collections::BTreeMap;
 use std::num::NonZeroU16;
 
-use krilla::tagging::{Identifier, ListNumbering, TableHeaderScope, Tag, TagGroup, TagKind, TagTree};
+use krilla::tagging::{
+    Identifier, ListNumbering, TableHeaderScope, Tag, TagGroup, TagKind, TagTree,
+};
 
 use super::pages::{Element, Page, Text, words};
 use crate::quantity::excerpt;

@@ -138,18 +138,22 @@ impl<'book> Made<'book> {
         }
     }
 
-    /// The temperature that somebody has to bring about, °C: that of the line, that of water, that of what comes hot. What
-    /// comes cold comes from its shelf.
-    fn told_temperature(&self, line: &Line) -> Option<f64> {
-        let comes_at = self.share(line, false).map(|share| share.celsius);
-        let celsius = line.temperature.or(comes_at)?;
-        let beyond_room = celsius - self.speaker.book.settings.room_temperature;
-        let is_told = if line.temperature.is_some() || line.role == Role::Water {
+    /// The temperature that somebody has to bring about: that of the line, that of water, that of what comes hot. What comes
+    /// cold comes from its shelf.
+    fn told_temperature(&self, line: &Line) -> Option<String> {
+        let room = self.speaker.book.settings.room_temperature.celsius();
+        if let Some(stated) = line.temperature {
+            let is_told = (stated.celsius() - room).abs() > SAME_TEMPERATURE;
+            return is_told.then(|| self.speaker.stated_temperature(stated, 0));
+        }
+        let celsius = self.share(line, false)?.celsius;
+        let beyond_room = celsius - room;
+        let is_told = if line.role == Role::Water {
             beyond_room.abs() > SAME_TEMPERATURE
         } else {
             beyond_room > SAME_TEMPERATURE
         };
-        is_told.then_some(celsius)
+        is_told.then(|| self.speaker.temperature(celsius, 0))
     }
 
     fn step(&self, line: &Line) -> StepRow {
@@ -158,8 +162,7 @@ impl<'book> Made<'book> {
             _ => String::new(),
         };
         let mut remarks = Vec::new();
-        if let Some(celsius) = self.told_temperature(line) {
-            let temperature = self.speaker.temperature(celsius, 0);
+        if let Some(temperature) = self.told_temperature(line) {
             remarks.push(say!(self.speaker, "line-at-temperature", temperature: temperature));
         }
         if let Some(carried) = &line.carried {

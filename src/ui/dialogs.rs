@@ -52,7 +52,8 @@ pub(super) fn dialogs_ui(
         let answered = actions.iter().any(|action| {
             matches!(
                 action,
-                Action::Command(Command::SaveThenDo
+                Action::Command(
+                    Command::SaveThenDo
                         | Command::DiscardThenDo
                         | Command::StayHere
                         | Command::PickSave

@@ -46,7 +46,10 @@ impl Workbench {
             Some((PickRequest::List, Ok(Some(path)))) => self.read_list(path),
             // The system has no dialog: nobody cancels one so soon.
             Some((PickRequest::Save, Ok(None) | Err(BrokeDown)))
-                if self.told.asked.is_some_and(|since| since.elapsed() < NO_DIALOG) =>
+                if self
+                    .told
+                    .asked
+                    .is_some_and(|since| since.elapsed() < NO_DIALOG) =>
             {
                 self.told.wants_typed_path = true;
                 (self.jobs.wake)();

@@ -59,17 +59,22 @@ fn every_card_is_read_in_the_order_of_its_document_on_any_paper() {
         for paper in Paper::ALL {
             let pages = pages(&document, paper);
             let elements = reading(&pages);
-            let all: Vec<String> = elements.iter().map(|element| said(element, &pages)).collect();
+            let all: Vec<String> = elements
+                .iter()
+                .map(|element| said(element, &pages))
+                .collect();
             let all = all.join(" ");
             let mut rest = words(&all).into_iter();
             let is_caption = |text: &str| {
-                document.blocks.iter().any(
-                    |block| matches!(block, Block::Table(table) if table.caption == text),
-                )
+                document
+                    .blocks
+                    .iter()
+                    .any(|block| matches!(block, Block::Table(table) if table.caption == text))
             };
             let at_the_end = [&document.shop, &document.revision, &document.date];
             let above = document.texts().into_iter();
-            let above = above.filter(|text| !is_caption(text) && !at_the_end.contains(&&(*text).to_owned()));
+            let above = above
+                .filter(|text| !is_caption(text) && !at_the_end.contains(&&(*text).to_owned()));
             let foot = document.foot();
             for text in above.chain([foot.as_str()]) {
                 for word in words(text) {
@@ -137,11 +142,19 @@ fn tags_of(bytes: &[u8]) -> (BTreeMap<String, usize>, usize) {
         let Ok(dictionary) = object.as_dict() else {
             continue;
         };
-        if !dictionary.get_type().is_ok_and(|kind| kind == b"StructElem") {
+        if !dictionary
+            .get_type()
+            .is_ok_and(|kind| kind == b"StructElem")
+        {
             continue;
         }
-        let kind = dictionary.get(b"S").and_then(lopdf::Object::as_name).unwrap();
-        *kinds.entry(String::from_utf8_lossy(kind).into_owned()).or_default() += 1;
+        let kind = dictionary
+            .get(b"S")
+            .and_then(lopdf::Object::as_name)
+            .unwrap();
+        *kinds
+            .entry(String::from_utf8_lossy(kind).into_owned())
+            .or_default() += 1;
         directed += usize::from(format!("{:?}", dictionary.get(b"A")).contains("Scope"));
     }
     (kinds, directed)
@@ -167,7 +180,10 @@ fn the_pdf_of_every_card_is_tagged_and_says_that_it_is_accessible() {
         let heads: usize = tables.iter().map(|(columns, rows)| columns + rows).sum();
         assert_eq!(count("TH"), heads);
         assert_eq!(directed, heads);
-        let cells: usize = tables.iter().map(|(columns, rows)| (columns - 1) * rows).sum();
+        let cells: usize = tables
+            .iter()
+            .map(|(columns, rows)| (columns - 1) * rows)
+            .sum();
         assert_eq!(count("TD"), cells);
         let items = elements.iter().map(|element| match element {
             Element::List(items) => items.len(),
@@ -191,7 +207,8 @@ fn a_character_without_a_font_is_no_reason_to_write_no_pdf() {
 
 /// Headings skip no level, every table has a caption, every head of a table says what it is the head of.
 fn has_a_sound_outline(page: &str) -> Result<(), TestCaseError> {
-    let dom = html5ever::parse_document(RcDom::default(), html5ever::ParseOpts::default()).one(page);
+    let dom =
+        html5ever::parse_document(RcDom::default(), html5ever::ParseOpts::default()).one(page);
     let mut elements = Vec::new();
     collect(&dom.document, &mut elements);
     let mut before = 0;
@@ -218,9 +235,12 @@ fn has_a_sound_outline(page: &str) -> Result<(), TestCaseError> {
 fn collect(handle: &Handle, elements: &mut Vec<(String, BTreeMap<String, String>)>) {
     if let NodeData::Element { name, attrs, .. } = &handle.data {
         let attributes = attrs.borrow();
-        let attributes = attributes
-            .iter()
-            .map(|attribute| (attribute.name.local.to_string(), attribute.value.to_string()));
+        let attributes = attributes.iter().map(|attribute| {
+            (
+                attribute.name.local.to_string(),
+                attribute.value.to_string(),
+            )
+        });
         elements.push((name.local.to_string(), attributes.collect()));
     }
     for child in handle.children.borrow().iter() {

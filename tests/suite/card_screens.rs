@@ -101,7 +101,11 @@ fn a_card_is_written_where_one_says_and_nothing_freezes() {
 fn what_was_written_is_said_beside_its_own_card_only() {
     let folder = tempfile::tempdir().unwrap();
     let mut window = window();
-    retype(&mut window, "Folder for the files", &folder.path().display().to_string());
+    retype(
+        &mut window,
+        "Folder for the files",
+        &folder.path().display().to_string(),
+    );
     click(&mut window, "Write the card");
     eventually(&mut window, "the file", |window| says(window, "Written: "));
     assert!(has(&window, "Open to print"));
@@ -126,7 +130,9 @@ impl FilePicker for PicksFolder {
 fn the_folder_is_chosen_in_the_dialog_of_the_system() {
     let folder = tempfile::tempdir().unwrap();
     let picker = Arc::new(PicksFolder(folder.path().to_owned()));
-    let mut window = WindowBuilder::of([1360.0, 1200.0]).with_picker(picker).open();
+    let mut window = WindowBuilder::of([1360.0, 1200.0])
+        .with_picker(picker)
+        .open();
     go(&mut window, Area::Cards);
     click(&mut window, "Choose the folder for the files");
     let path = folder.path().display().to_string();

@@ -28,20 +28,34 @@ fn a_card_of_what_is_not_approved_says_so_below_its_title_in_every_format() {
     assert!(!approved.is_empty() && !others.is_empty());
     for drink in approved.into_iter().chain(others) {
         let document = counter(&book, drink.clone());
-        let state = book.recipe(&drink.recipe).unwrap().state_of(drink.version.as_ref());
+        let state = book
+            .recipe(&drink.recipe)
+            .unwrap()
+            .state_of(drink.version.as_ref());
         if state != Some(State::Approved) {
             assert!(document.is_unapproved, "{drink:?}");
-            assert!(document.revision.contains("not approved"), "{}", document.revision);
+            assert!(
+                document.revision.contains("not approved"),
+                "{}",
+                document.revision
+            );
         }
         let pages = Typesetter::new(Fonts::bundled(), "en").pages(&document, Paper::A5);
-        let framed = pages[0].marks.iter().any(|mark| matches!(mark, Mark::Frame { .. }));
+        let framed = pages[0]
+            .marks
+            .iter()
+            .any(|mark| matches!(mark, Mark::Frame { .. }));
         assert_eq!(framed, document.is_unapproved, "{drink:?}");
         let page = html(&document, Paper::A5);
-        assert_eq!(page.contains("class=\"unapproved\""), document.is_unapproved);
+        assert_eq!(
+            page.contains("class=\"unapproved\""),
+            document.is_unapproved
+        );
         assert_eq!(markdown(&document).contains("> **"), {
-            let cautions = document.blocks.iter().any(
-                |block| matches!(block, Block::Cautions(cautions) if !cautions.is_empty()),
-            );
+            let cautions = document
+                .blocks
+                .iter()
+                .any(|block| matches!(block, Block::Cautions(cautions) if !cautions.is_empty()));
             document.is_unapproved || cautions
         });
     }
@@ -62,7 +76,9 @@ fn the_menu_has_the_approved_drinks_and_names_the_others() {
     assert_eq!(rows(&short).len(), approved.len());
     assert!(!short.is_unapproved);
     let texts = short.texts();
-    let left_out = texts.iter().find(|text| text.starts_with("Not on this sheet"));
+    let left_out = texts
+        .iter()
+        .find(|text| text.starts_with("Not on this sheet"));
     let left_out = left_out.unwrap();
     for drink in &others {
         let name = &book.recipe(&drink.recipe).unwrap().name;
@@ -71,7 +87,9 @@ fn the_menu_has_the_approved_drinks_and_names_the_others() {
     let long = menu(OnMenu::All);
     assert_eq!(rows(&long).len(), approved.len() + others.len());
     assert!(long.is_unapproved);
-    let marked = rows(&long).into_iter().filter(|name| name.contains("approv"));
+    let marked = rows(&long)
+        .into_iter()
+        .filter(|name| name.contains("approv"));
     assert_eq!(marked.count(), others.len());
     let mut drafts = book.clone();
     for recipe in book.recipes.iter() {
@@ -84,13 +102,16 @@ fn the_menu_has_the_approved_drinks_and_names_the_others() {
         drafts.recipes.put(recipe);
     }
     let request = CardRequest::Menu(OnMenu::Approved);
-    assert_eq!(card(&drafts, &request, &options()), Err(CardError::NothingApproved));
+    assert_eq!(
+        card(&drafts, &request, &options()),
+        Err(CardError::NothingApproved)
+    );
 }
 
 #[test]
 fn water_says_how_hot_it_is_and_what_comes_from_a_shelf_does_not() {
     let book = sample();
-    let room = book.settings.room_temperature;
+    let room = book.settings.room_temperature.celsius();
     let mut told = 0;
     for drink in drinks_of_menu(&book) {
         let recipe = book.recipe(&drink.recipe).unwrap();
@@ -105,7 +126,10 @@ fn water_says_how_hot_it_is_and_what_comes_from_a_shelf_does_not() {
             StepRow::Instruction(_) => None,
         });
         for (line, remarks) in balance.resolved.lines().zip(rows) {
-            let share = balance.lines.iter().find(|share| share.line == line.id && !share.carried);
+            let share = balance
+                .lines
+                .iter()
+                .find(|share| share.line == line.id && !share.carried);
             let celsius = share.unwrap().celsius;
             let says = remarks.iter().any(|remark| remark.ends_with("°C"));
             let is_hot = celsius > room + 0.5;
@@ -127,7 +151,10 @@ fn what_a_drink_contains_is_bold_and_the_facts_beside_it_are_not() {
         for block in counter(&book, drink).blocks {
             if let Block::Facts(facts) = block {
                 for fact in facts {
-                    assert_eq!(fact.is_strong, fact.name == "contains" && !fact.value.starts_with("none"));
+                    assert_eq!(
+                        fact.is_strong,
+                        fact.name == "contains" && !fact.value.starts_with("none")
+                    );
                     contain += usize::from(fact.is_strong);
                 }
             }
@@ -143,13 +170,18 @@ fn what_a_drink_contains_is_bold_and_the_facts_beside_it_are_not() {
 /// The smallest words of a page apart from its foot and the small print, pt.
 fn size_of_words(document: &Document, paper: Paper) -> (usize, f32) {
     let pages = Typesetter::new(Fonts::bundled(), "en").pages(document, paper);
-    let runs = pages.iter().flat_map(|page| &page.marks).filter_map(|mark| match mark {
-        Mark::Glyphs(run) => Some(run),
-        _ => None,
-    });
+    let runs = pages
+        .iter()
+        .flat_map(|page| &page.marks)
+        .filter_map(|mark| match mark {
+            Mark::Glyphs(run) => Some(run),
+            _ => None,
+        });
     // The facts and the steps are set in the size of the page.
     let names = ["serving temperature", "cup"];
-    let sizes = runs.filter(|run| names.contains(&&*run.text)).map(|run| run.size);
+    let sizes = runs
+        .filter(|run| names.contains(&&*run.text))
+        .map(|run| run.size);
     (pages.len(), sizes.fold(f32::INFINITY, f32::min))
 }
 
@@ -161,7 +193,10 @@ fn a_card_for_the_wall_is_read_from_where_one_stands() {
         let (_, beside) = size_of_words(&document, Paper::A5);
         for wall in [Paper::Wall, Paper::LetterWall] {
             let (pages, size) = size_of_words(&document, wall);
-            assert!(size >= 12.5 && size >= 1.3 * beside, "{size} beside {beside}");
+            assert!(
+                size >= 12.5 && size >= 1.3 * beside,
+                "{size} beside {beside}"
+            );
             // A larger size than the smallest is only taken when everything stays on one page.
             assert!(pages == 1 || size < 13.0, "{pages} pages at {size}");
         }

@@ -10,8 +10,8 @@ use evensip::say::Speaker;
 use evensip::ui::Area;
 
 use crate::at_the_window::{
-    NARROW, Size, WIDE, Window, ask_swap, book, click, focus, go, has, press, retype, says, show, type_on,
-    window_of, window_on,
+    NARROW, Size, WIDE, Window, ask_swap, book, click, focus, go, has, press, retype, says, show,
+    type_on, window_of, window_on,
 };
 
 const USUAL: Size = [1280.0, 800.0];
@@ -80,14 +80,21 @@ fn nothing_moves_when_something_is_edited_fails_to_be_saved_and_is_saved() {
 
 #[test]
 fn the_ways_to_look_at_a_swap_stay_whatever_the_answer() {
-    let ways = ["side by side", "step by step", "by hand", "all recipes that use it"];
+    let ways = [
+        "side by side",
+        "step by step",
+        "by hand",
+        "all recipes that use it",
+    ];
     for size in [NARROW, USUAL] {
         let mut window = window_on(size, Area::Swap, "hob-and-ember", None);
         ask_swap(&mut window, "tambrel-chestnut", "ketterby-chestnut");
         let label = |window: &Window, way: &str| {
             let found = window.root().children_recursive().find_map(|node| {
                 let label = node.accesskit_node().label()?;
-                label.eq_ignore_ascii_case(way).then_some((label, node.rect()))
+                label
+                    .eq_ignore_ascii_case(way)
+                    .then_some((label, node.rect()))
             });
             found.unwrap_or_else(|| panic!("no `{way}` at {size:?}"))
         };
@@ -97,7 +104,11 @@ fn the_ways_to_look_at_a_swap_stay_whatever_the_answer() {
             window.get_by_role_and_label(Role::Button, &name).click();
             crate::at_the_window::settle(&mut window);
             for (of, before) in ways.iter().zip(&before) {
-                assert_eq!(label(&window, of).1, *before, "{of} after {way} at {size:?}");
+                assert_eq!(
+                    label(&window, of).1,
+                    *before,
+                    "{of} after {way} at {size:?}"
+                );
             }
         }
     }
@@ -210,7 +221,9 @@ fn the_cup_is_in_sight_on_a_small_screen() {
             }
             show(&mut window, recipe.id.as_str(), None);
             let cups = window.query_all_by_role(Role::Image);
-            let in_sight = cups.filter(|node| node.rect().bottom() < size[1] - 60.0).count();
+            let in_sight = cups
+                .filter(|node| node.rect().bottom() < size[1] - 60.0)
+                .count();
             assert!(in_sight > 0, "{} at {size:?}", recipe.name);
         }
     }

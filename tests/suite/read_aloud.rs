@@ -4,8 +4,8 @@ use std::collections::BTreeSet;
 use std::path::Path;
 
 use egui_kittest::kittest::NodeT as _;
-use evensip::ui::counter_area::CounterItem;
 use evensip::ui::Area;
+use evensip::ui::counter_area::CounterItem;
 
 use crate::at_the_window::{
     TALL, area_keys, ask_swap, at_the_counter, book, go, read_aloud, show, window_of,
@@ -32,7 +32,10 @@ fn known_words() -> BTreeSet<String> {
             .unwrap()
             .map(|folder| folder.unwrap().path().join("names.ftl")),
     );
-    let books = ["sample-books/harrowmere.ron", "assets/published-ingredients.ron"];
+    let books = [
+        "sample-books/harrowmere.ron",
+        "assets/published-ingredients.ron",
+    ];
     let books = books.map(|book| folder.join(book));
     for path in catalogue.chain(names).chain(books) {
         if let Ok(text) = std::fs::read_to_string(path) {
@@ -54,16 +57,20 @@ fn no_word_that_is_read_aloud_runs_into_the_next() {
         .iter()
         .map(|recipe| recipe.id.as_str().to_owned())
         .collect();
-    let hear = |window: &crate::at_the_window::Window, where_: &str, unknown: &mut BTreeSet<String>| {
-        // A path of a file is a machine's.
-        for text in read_aloud(window).into_iter().filter(|text| !text.starts_with('/')) {
-            for word in words(&text) {
-                if !known.contains(&word) {
-                    unknown.insert(format!("{where_}: {word} in {text}"));
+    let hear =
+        |window: &crate::at_the_window::Window, where_: &str, unknown: &mut BTreeSet<String>| {
+            // A path of a file is a machine's.
+            for text in read_aloud(window)
+                .into_iter()
+                .filter(|text| !text.starts_with('/'))
+            {
+                for word in words(&text) {
+                    if !known.contains(&word) {
+                        unknown.insert(format!("{where_}: {word} in {text}"));
+                    }
                 }
             }
-        }
-    };
+        };
     for recipe in &recipes {
         show(&mut window, recipe, None);
         hear(&window, recipe, &mut unknown);

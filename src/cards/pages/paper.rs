@@ -101,7 +101,9 @@ impl Paper {
             (Self::A5 | Self::HalfLetter, Orientation::Upright) => &[9.5],
             (Self::A4 | Self::Letter, Orientation::Upright) => &[10.0],
             (Self::A5 | Self::HalfLetter | Self::A4 | Self::Letter, Orientation::Wide) => &[8.0],
-            (Self::Wall | Self::LetterWall, Orientation::Upright) => &[12.5, 14.0, 16.0, 18.0, 20.0],
+            (Self::Wall | Self::LetterWall, Orientation::Upright) => {
+                &[12.5, 14.0, 16.0, 18.0, 20.0]
+            }
             (Self::Wall | Self::LetterWall, Orientation::Wide) => &[8.0, 10.0, 12.0, 14.0],
         }
     }

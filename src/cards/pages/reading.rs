@@ -63,7 +63,8 @@ pub fn reading(pages: &[Page]) -> Vec<Element> {
             .collect();
         for text in cells.iter_mut().flatten() {
             // Runs stand from left to right, and letters may go the other way.
-            text.runs.sort_by_key(|(page, mark)| first_byte(&pages[*page].marks[*mark]));
+            text.runs
+                .sort_by_key(|(page, mark)| first_byte(&pages[*page].marks[*mark]));
         }
         add(&mut elements, pages, part, cells);
     }

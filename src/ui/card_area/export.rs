@@ -39,11 +39,9 @@ pub(super) fn export_ui(
     row_ui(ui, speaker.word("cards-screen-folder"), |ui| {
         let choose = speaker.word("cards-screen-folder-choose");
         let button = egui::TextStyle::Button.resolve(ui.style());
-        let words = ui.painter().layout_no_wrap(
-            choose.to_owned(),
-            button,
-            egui::Color32::PLACEHOLDER,
-        );
+        let words =
+            ui.painter()
+                .layout_no_wrap(choose.to_owned(), button, egui::Color32::PLACEHOLDER);
         let gaps = 2.0 * ui.spacing().button_padding.x + ui.spacing().item_spacing.x;
         let field = TextEdit::singleline(&mut state.folder)
             .desired_width(ui.available_width() - words.size().x - gaps - grid::NEAR);

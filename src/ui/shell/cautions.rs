@@ -59,8 +59,8 @@ impl Cautions {
         let mut shown: Vec<&Caution> = firm.iter().chain(&folding).copied().collect();
         let mut all = sentences(ui, screen, &shown, width);
         let has_room = height_of(&all) + margins <= height * MOST_UNFOLDED;
-        let fold = (!has_room && !folding.is_empty())
-            .then(|| fold_words(screen, &folding, is_open));
+        let fold =
+            (!has_room && !folding.is_empty()).then(|| fold_words(screen, &folding, is_open));
         if fold.is_some() && !is_open {
             shown = firm;
             all = sentences(ui, screen, &shown, width);
@@ -264,12 +264,7 @@ fn fold_ui(ui: &mut Ui, words: &str, is_open: bool) -> bool {
     .inner
 }
 
-fn sentences(
-    ui: &Ui,
-    screen: &Screen<'_>,
-    cautions: &[&Caution],
-    width: f32,
-) -> Vec<Arc<Galley>> {
+fn sentences(ui: &Ui, screen: &Screen<'_>, cautions: &[&Caution], width: f32) -> Vec<Arc<Galley>> {
     let palette = theme::palette(ui.visuals());
     let of = |caution: &&Caution| {
         let kind = screen.speaker.caution_kind(caution.kind());
@@ -295,6 +290,10 @@ fn sentence(kind: &str, text: &str, palette: &theme::Palette) -> LayoutJob {
         set(TypeStyle::Strong, palette.caution),
     );
     let text = format!(" {text}");
-    job.append(&text, grid::TIGHT, set(TypeStyle::Body, palette.text_strong));
+    job.append(
+        &text,
+        grid::TIGHT,
+        set(TypeStyle::Body, palette.text_strong),
+    );
     job
 }

@@ -95,7 +95,9 @@ fn unsaved_ui(ui: &mut Ui, in_hand: &BookInHand<'_>) {
             .circle_filled(dot.center(), 3.0, palette.caution);
         ui.label(RichText::new(words).font(font).color(palette.caution));
     } else {
-        let galley = ui.painter().layout_no_wrap(words.to_owned(), font, palette.caution);
+        let galley = ui
+            .painter()
+            .layout_no_wrap(words.to_owned(), font, palette.caution);
         ui.allocate_exact_size(galley.size(), Sense::hover());
     }
 }

@@ -44,6 +44,16 @@ pub(super) fn shell_ui(
     let Desk { in_hand, drink } = desk;
     let palette = theme::palette(ui.visuals());
     let width = ui.available_width();
+    let place = area.place();
+    if place == Place::Alone {
+        let sheet = Frame::new()
+            .fill(palette.sheet)
+            .inner_margin(Margin::same(8));
+        CentralPanel::default()
+            .frame(sheet)
+            .show(ui, |ui| area.ui(ui, desk, view, actions));
+        return;
+    }
     let paper = |margin| Frame::new().fill(palette.ground).inner_margin(margin);
     Panel::top("strip")
         .exact_size(46.0)
@@ -51,7 +61,6 @@ pub(super) fn shell_ui(
         .resizable(false)
         .show(ui, |ui| top_strip::top_strip_ui(ui, in_hand, view, actions));
     let line = foot::foot_ui(ui, in_hand);
-    let place = area.place();
     if place == Place::Window {
         let told = (line, line.top());
         foot::told_ui(ui, in_hand, told, &mut state.told_height, view, actions);
