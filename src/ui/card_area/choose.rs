@@ -35,6 +35,12 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
     if is_of_swap && state.exercise.is_none() {
         quiet_ui(ui, speaker.word("cards-screen-choose-swap"));
     }
+    if state.kind == CardKind::Menu {
+        let words = speaker.word("cards-screen-also-unapproved");
+        if ui.checkbox(&mut state.also_unapproved, words).clicked() {
+            state.page = 0;
+        }
+    }
     if state.kind == CardKind::Batch {
         row_ui(ui, speaker.word("cards-screen-drinks"), |ui| {
             let field = TextEdit::singleline(&mut state.drinks).desired_width(80.0);
