@@ -77,7 +77,7 @@ pub use look_up::{Fit, FoundKind, Hit, Hits, KindWord, LookUpIndex, Spot, Wanted
 pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
 pub use merge::{Conflict, Merge, MergeNote, Part, merge};
 pub use nutrient::{Evidence, Figure, Nutrient};
-pub use price::{EarlierPrice, Price};
+pub use price::{Article, EarlierPrice, Price};
 pub use price_change::PriceInTime;
 pub use recipe::{Approval, MOST_LINES, Recipe, State, Version};
 pub use resolve::resolve;

@@ -1,18 +1,19 @@
 //! `evensip bring-in`: what a price list, a schema.org recipe or another shop's recipe would do to a book; with `--accept`
 //! it is done.
 
+use std::collections::BTreeMap;
 use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::sync::Arc;
 
 use super::{BringInArguments, Failure, print, report_errors, speaker};
-use crate::book::{self, Book, IngredientId};
+use crate::book::{self, Book, Form, IngredientId};
 use crate::book_file::{self, Loaded, SaveError};
-use crate::edit::{Edit, EditError, Focus, History};
+use crate::edit::{Edit, EditError, Focus, History, apply};
 use crate::exchange::{
-    DecimalSign, DecimalSigns, Delimiter, LineMapping, MappedTo, MappingReason,
-    RecipeExchangeError, Review, ReviewLine, arrival, edits_of, guess_mapping, propose_mappings,
+    CostEffect, DecimalSign, DecimalSigns, Delimiter, LineMapping, ListChoices, MappedTo,
+    MappingReason, RecipeExchangeError, Review, ReviewLine, RowMatch, arrival, cost_effects, edits_of, guess_mapping, propose_mappings,
     read_json_ld, read_recipe, read_table, review_price_list, utf8_text,
 };
 use crate::quantity::show_number;
@@ -130,7 +131,7 @@ fn price_list(
     let delimiter = arguments.delimiter.as_deref().map(delimiter).transpose()?;
     let speaker = Speaker::new(book);
     let table =
-        read_table(bytes, delimiter).map_err(|error| Failure::Book(speaker.table_error(&error)))?;
+        read_table(bytes, delimiter, arguments.headings).map_err(|error| Failure::Book(speaker.table_error(&error)))?;
     let mapping = guess_mapping(&table.headings);
     let chosen = match (arguments.decimal_comma, arguments.decimal_point) {
         (true, _) => Some(DecimalSign::Comma),
@@ -138,8 +139,8 @@ fn price_list(
         (false, false) => None,
     };
     let signs = DecimalSigns::of(&table, &mapping, chosen);
-    let date = arguments.date.as_deref().unwrap_or_default();
-    let review = review_price_list(book, &table, &mapping, &signs, date);
+    let choices = list_choices(book, arguments)?;
+    let review = review_price_list(book, &table, &mapping, &signs, &choices);
     let said = say!(
         speaker,
         "command-table",
@@ -161,20 +162,84 @@ fn price_list(
     }
     text.push_str(&review_text(speaker, &review));
     // Nobody can be asked here, and half of a row is not what its writer meant.
-    let ambiguous = |line: &&ReviewLine| line.is_change() && line.is_ambiguous();
-    let refused = review.lines.iter().filter(ambiguous).count();
-    if refused > 0 {
-        let left_out = say!(speaker, "command-ambiguous-left-out", count: refused);
+    let is_taken =
+        |line: &ReviewLine| line.is_sure() || line.is_change() && arguments.tick.contains(&line.line);
+    let refused = |line: &&ReviewLine| line.is_change() && !is_taken(line);
+    let refused: Vec<String> = review
+        .lines
+        .iter()
+        .filter(refused)
+        .map(|line| line.line.to_string())
+        .collect();
+    if !refused.is_empty() {
+        let (count, lines) = (refused.len(), refused.join(", "));
+        let left_out = say!(speaker, "command-unsure-left-out", count: count, lines: lines);
         let _ = writeln!(text, "{left_out}");
     }
-    let taken = |at: usize| {
-        review
-            .lines
-            .get(at)
-            .is_some_and(|line| !line.is_ambiguous())
-    };
+    let taken = |at: usize| review.lines.get(at).is_some_and(is_taken);
     let edit = edits_of(book, &review, taken).map_err(|error| failed(book, &error))?;
+    if let Some(edit) = &edit {
+        let after = apply(book, edit).map_err(|error| failed(book, &error))?;
+        text.push_str(&effects_text(speaker, &cost_effects(book, &after)));
+    }
     Ok((text, edit))
+}
+
+/// What a person says of a list on the command line.
+fn list_choices(book: &Book, arguments: &BringInArguments) -> Result<ListChoices, Failure> {
+    let mut choices = ListChoices {
+        date: arguments.date.clone().unwrap_or_default(),
+        supplier: arguments.supplier.clone().unwrap_or_default(),
+        form: arguments.form.as_deref().map(form).transpose()?,
+        rows: BTreeMap::new(),
+    };
+    for text in &arguments.map {
+        let wanted = || {
+            let text = text.escape_debug().to_string();
+            Failure::Usage(say!(speaker(), "command-enter-row", text: text))
+        };
+        let (line, ours) = text.split_once('=').ok_or_else(wanted)?;
+        let line: u64 = line.trim().parse().map_err(|_| wanted())?;
+        let to = if ours.is_empty() {
+            RowMatch::LeftOut
+        } else {
+            RowMatch::Ours(super::ingredient_called(book, ours)?)
+        };
+        choices.rows.insert(line, to);
+    }
+    Ok(choices)
+}
+
+fn form(text: &str) -> Result<Form, Failure> {
+    let found = Form::ALL.into_iter().find(|form| form.word() == text);
+    found.ok_or_else(|| {
+        let words = Form::ALL.map(Form::word).join(", ");
+        let text = text.escape_debug().to_string();
+        Failure::Usage(say!(speaker(), "command-enter-form", text: text, words: words))
+    })
+}
+
+/// What the drinks would cost.
+fn effects_text(speaker: Speaker<'_>, effects: &[CostEffect]) -> String {
+    let cost = |cost: Option<f64>| {
+        cost.map_or_else(
+            || speaker.word("command-not-known").to_owned(),
+            |cost| show_number(cost, 2),
+        )
+    };
+    let mut text = String::new();
+    for effect in effects {
+        let said = say!(
+            speaker,
+            "command-cost-effect",
+            drink: speaker.drink(&effect.recipe, effect.version.as_ref()),
+            before: cost(effect.before),
+            after: cost(effect.after),
+            currency: &speaker.book.settings.currency,
+        );
+        let _ = writeln!(text, "  {said}");
+    }
+    text
 }
 
 fn review_text(speaker: Speaker<'_>, review: &Review) -> String {
@@ -197,6 +262,9 @@ fn review_text(speaker: Speaker<'_>, review: &Review) -> String {
         let _ = writeln!(text, "{said}");
         for doubt in &line.doubts {
             let _ = writeln!(text, "    {}", speaker.doubt(doubt));
+        }
+        if line.moves_price_far() {
+            let _ = writeln!(text, "    {}", speaker.word("command-price-far"));
         }
     }
     let [new, changed, same, skipped] = review.counts();

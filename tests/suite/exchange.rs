@@ -10,7 +10,7 @@ use evensip::cards::{CardOptions, json_ld};
 use evensip::edit::{Edit, apply};
 use evensip::exchange::{
     DecimalSign, DecimalSigns, Delimiter, FieldChange, ForeignEntry, ForeignRecipe, JsonLdError,
-    MappedTo, NoGrams, Outcome, RecipeExchangeError, RecipeQuestion, Review, ReviewLine, Skip,
+    ListChoices, MappedTo, NoGrams, Outcome, RecipeExchangeError, RecipeQuestion, Review, ReviewLine, Skip,
     UnclearAmount, arrival, edits_of, guess_mapping, propose_mappings, read_json_ld, read_recipe,
     read_table, review_price_list, write_recipe,
 };
@@ -21,10 +21,10 @@ use crate::cards::drink;
 use crate::sample::sample;
 
 fn review_of(book: &Book, text: &str, sign: DecimalSign) -> Review {
-    let table = read_table(text.as_bytes(), None).unwrap();
+    let table = read_table(text.as_bytes(), None, None).unwrap();
     let mapping = guess_mapping(&table.headings);
     let signs = DecimalSigns::of(&table, &mapping, Some(sign));
-    review_price_list(book, &table, &mapping, &signs, "2026-11-25")
+    review_price_list(book, &table, &mapping, &signs, &ListChoices::of_day("2026-11-25"))
 }
 
 fn chestnut(book: &Book) -> IngredientId {
@@ -177,13 +177,13 @@ fn what_can_not_be_read_is_said_cell_by_cell_and_left_out() {
 #[test]
 fn the_delimiter_can_be_set_and_a_table_without_a_name_is_skipped_with_a_reason() {
     let book = sample();
-    let table = read_table(b"a|b\n1|2\n", Some(Delimiter::Bar)).unwrap();
+    let table = read_table(b"a|b\n1|2\n", Some(Delimiter::Bar), None).unwrap();
     let review = review_price_list(
         &book,
         &table,
         &guess_mapping(&table.headings),
         &DecimalSigns::default(),
-        "",
+        &ListChoices::default(),
     );
     let Outcome::Skipped(reason) = &review.lines[0].outcome else {
         panic!("{review:?}")
@@ -197,10 +197,10 @@ fn doubts_of(line: &ReviewLine) -> String {
 
 /// What a list says without being told how it writes its numbers.
 fn told(text: &str) -> Review {
-    let table = read_table(text.as_bytes(), None).unwrap();
+    let table = read_table(text.as_bytes(), None, None).unwrap();
     let mapping = guess_mapping(&table.headings);
     let signs = DecimalSigns::of(&table, &mapping, None);
-    review_price_list(&Book::default(), &table, &mapping, &signs, "")
+    review_price_list(&Book::default(), &table, &mapping, &signs, &ListChoices::of_day(""))
 }
 
 fn new_one(review: &Review, at: usize) -> &evensip::book::Ingredient {

@@ -10,7 +10,7 @@ use evensip::book::{
 use evensip::book_file::{parse, text_measure, write};
 use evensip::edit::{Edit, EditError, Focus, History, WholeBook, apply};
 use evensip::exchange::{
-    DecimalSigns, edits_of, guess_mapping, read_json_ld, read_table, review_price_list,
+    DecimalSigns, edits_of, ListChoices, guess_mapping, read_json_ld, read_table, review_price_list,
 };
 use evensip::say::Speaker;
 use proptest::prelude::*;
@@ -115,10 +115,10 @@ proptest! {
             }
             text.push('\n');
         }
-        let table = read_table(text.as_bytes(), None).unwrap();
+        let table = read_table(text.as_bytes(), None, None).unwrap();
         let mapping = guess_mapping(&table.headings);
         let signs = DecimalSigns::of(&table, &mapping, None);
-        let review = review_price_list(&book, &table, &mapping, &signs, "2026-05-04");
+        let review = review_price_list(&book, &table, &mapping, &signs, &ListChoices::of_day("2026-05-04"));
         if let Some(edit) = edits_of(&book, &review, |_| true).unwrap() {
             let mut history = history(&book);
             perform(&mut history, edit).unwrap();

@@ -4,6 +4,7 @@
 field-name = Name
 field-brand = Marke
 field-supplier = Lieferant
+field-article = Artikelnummer
 field-form = Form
 field-role = Rolle
 field-pack-price = Preis einer Packung
@@ -40,15 +41,31 @@ outcome-skipped = ausgelassen
 # What is new or changes in an ingredient: "fat: 30 g → 32 g".
 figure-new = { $figure }: { $value }
 figure-changed = { $figure }: { $before } → { $after }
+figure-price-changed = { $figure }: { $before } → { $after } ({ $percent } % für dieselbe Menge)
 figure-density = Dichte
 figure-price = Preis
 figure-none = keine Werte
 figure-not-stated = nicht angegeben
 figure-pack-price = { $pack } für { $grams } g
+# What a supplier's list calls an ingredient. { $named } is "no" where nobody knows whose list it is; { $others } had that name before.
+article-remembered = { $held ->
+    [0] { $named ->
+        [yes] „{ $article }“ von { $supplier } wird künftig erkannt
+       *[no] „{ $article }“ wird künftig erkannt
+    }
+   *[other] { $named ->
+        [yes] „{ $article }“ von { $supplier } wird künftig erkannt und steht nicht mehr für { $others }
+       *[no] „{ $article }“ wird künftig erkannt und steht nicht mehr für { $others }
+    }
+}
 
 # Why a row is left out: clauses without a capital and a stop.
 row-no-name-column = keine Spalte ist der Name: oben eine wählen
 row-no-name = der Name ist leer
+row-left-out = ausgelassen, wie gewählt
+row-no-price = kein Preis angegeben, der Preis im Buch bleibt
+row-nothing-read = nichts daraus kann übernommen werden
+row-same-ingredient = in Zeile { $line } geht es um dieselbe Zutat: wählen, was hier gemeint ist
 row-again = dieselbe Marke mit demselben Namen steht in Zeile { $line }
 row-several = gemeint sein kann { $ingredients }: eine Spalte für die Marke hinzufügen
 row-quote-not-closed = ein Anführungszeichen wird geöffnet, aber nicht geschlossen, von Zeile { $from } bis { $to }: schließen oder entfernen
@@ -67,7 +84,7 @@ row-too-narrow = { $cells ->
 # A cell that is left out: its heading, what stands in it, and a clause that begins with "cell-".
 doubt-cell = { $heading } „{ $cell }“: { $why }
 doubt-ambiguous = { $heading } „{ $cell }“: { $thousands } oder { $decimals }; das Dezimalzeichen der Liste wählen
-doubt-no-form = keine Form angegeben: als Pulver hinzugefügt; unter „Tresen“ festlegen
+doubt-no-form = keine Form angegeben: wählen, was es ist, sonst wird es als Pulver hinzugefügt
 cell-not-a-number = keine Zahl
 # { $sign } is "point" or "comma".
 cell-not-a-number-with = keine Zahl mit dem Dezimalzeichen { $sign }
@@ -79,11 +96,14 @@ cell-mg-or-g = mg oder g: die Einheit in der Überschrift ergänzen
 cell-unit-of-mass = unbekannte Einheit: g oder mg verwenden
 cell-unit-of-energy = unbekannte Einheit: kJ oder kcal verwenden
 cell-unit-of-share = unbekannte Einheit: % verwenden
-cell-unit-of-pack = unbekannte Einheit: g, kg, oz, lb, ml, l oder fl oz verwenden
+cell-unit-of-pack = nicht vollständig verstanden: den Inhalt als 1 kg, 750 ml, 12 x 1 kg oder 6 x 750 ml eingeben
 cell-no-pack-unit = keine Einheit: g, kg, oz, lb, ml, l oder fl oz ergänzen
 cell-letter-beside-number = neben der Zahl steht ein Buchstabe: Ist es eine Ziffer?
 cell-no-density = das ist ein Volumen, und die Dichte ist nicht angegeben: eine Spalte für die Dichte hinzufügen
 cell-no-pack-content = zu einem Preis gehört der Inhalt der Packung: in der Liste ergänzen
+cell-pack-of-book = der Inhalt ist leer: als die Packung im Buch gelesen
+cell-price-per-amount = das ist ein Preis nach Gewicht oder Volumen: den Preis einer Packung eingeben
+cell-another-currency = das ist nicht die Währung des Buchs: umrechnen
 cell-not-a-day = kein Datum: in der Form 2026-05-04 eingeben
 cell-not-a-form = keine Form: { $words } eingeben
 cell-not-a-role = keine Rolle: { $words } eingeben

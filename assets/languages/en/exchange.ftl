@@ -4,6 +4,7 @@
 field-name = name
 field-brand = brand
 field-supplier = supplier
+field-article = article number
 field-form = form
 field-role = role
 field-pack-price = price of a pack
@@ -40,15 +41,31 @@ outcome-skipped = skipped
 # What is new or changes in an ingredient: "fat: 30 g → 32 g".
 figure-new = { $figure }: { $value }
 figure-changed = { $figure }: { $before } → { $after }
+figure-price-changed = { $figure }: { $before } → { $after } ({ $percent } % for the same amount)
 figure-density = density
 figure-price = price
 figure-none = no figures
 figure-not-stated = not stated
 figure-pack-price = { $pack } for { $grams } g
+# What a supplier's list calls an ingredient. { $named } is "no" where nobody knows whose list it is; { $others } had that name before.
+article-remembered = { $held ->
+    [0] { $named ->
+        [yes] “{ $article }” of { $supplier } is recognised from now on
+       *[no] “{ $article }” is recognised from now on
+    }
+   *[other] { $named ->
+        [yes] “{ $article }” of { $supplier } is recognised from now on, and no longer as { $others }
+       *[no] “{ $article }” is recognised from now on, and no longer as { $others }
+    }
+}
 
 # Why a row is left out: clauses without a capital and a stop.
 row-no-name-column = no column is the name: choose one above
 row-no-name = the name is empty
+row-left-out = left out, as you chose
+row-no-price = no price is stated, so the one in the book stays
+row-nothing-read = nothing in it can be taken
+row-same-ingredient = line { $line } is about the same ingredient: choose what this one is
 row-again = the same brand and name are in line { $line }
 row-several = it could be { $ingredients }: add a column for the brand
 row-quote-not-closed = a quote is opened but never closed, from line { $from } to { $to }: close it or remove it
@@ -67,7 +84,7 @@ row-too-narrow = { $cells ->
 # A cell that is left out: its heading, what stands in it, and a clause that begins with "cell-".
 doubt-cell = { $heading } “{ $cell }”: { $why }
 doubt-ambiguous = { $heading } “{ $cell }”: { $thousands } or { $decimals }? choose the decimal sign of the list
-doubt-no-form = no form is stated: added as a powder; set it in Counter
+doubt-no-form = no form is stated: choose what it is, or it is added as a powder
 cell-not-a-number = not a number
 # { $sign } is "point" or "comma".
 cell-not-a-number-with = not a number with a decimal { $sign }
@@ -79,11 +96,14 @@ cell-mg-or-g = mg or g? add the unit to the heading
 cell-unit-of-mass = unknown unit: use g or mg
 cell-unit-of-energy = unknown unit: use kJ or kcal
 cell-unit-of-share = unknown unit: use %
-cell-unit-of-pack = unknown unit: use g, kg, oz, lb, ml, l or fl oz
+cell-unit-of-pack = this is not understood as a whole: enter the content as 1 kg, 750 ml, 12 x 1 kg or 6 x 750 ml
 cell-no-pack-unit = no unit: add g, kg, oz, lb, ml, l or fl oz
 cell-letter-beside-number = there is a letter beside the number: is it a digit?
 cell-no-density = this is a volume, and the density is not stated: add a column for the density
 cell-no-pack-content = a price needs the content of the pack: add it to the list
+cell-pack-of-book = the content is empty: read as the pack in the book
+cell-price-per-amount = this is a price by weight or volume: enter the price of a pack
+cell-another-currency = this is not the currency of the book: convert it
 cell-not-a-day = not a day: enter it as 2026-05-04
 cell-not-a-form = not a form: enter { $words }
 cell-not-a-role = not a role: enter { $words }

@@ -31,6 +31,7 @@ in_file! {
         opened_life_hours: Option<f64> = nothing,
         price: Option<Price> = nothing,
         earlier_prices: Vec<EarlierPrice> = nothing,
+        articles: Vec<Article> = nothing,
         house_made: Option<HouseMade> = nothing,
         note: String = nothing,
         earlier: EarlierStates<Ingredient> = nothing,
@@ -235,6 +236,13 @@ in_file! {
         grams: f64,
         date: Option<String> = nothing,
         supplier: String = nothing,
+    }
+}
+
+in_file! {
+    struct Article {
+        supplier: String = nothing,
+        article: String,
     }
 }
 

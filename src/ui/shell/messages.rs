@@ -11,7 +11,9 @@ pub(super) fn message_ui(ui: &mut Ui, message: Option<&Message>, actions: &mut V
     let Some(message) = message else { return };
     let palette = theme::palette(ui.visuals());
     let (text, colour, fill) = match message {
-        Message::Done(text) => (text, palette.text_normal, palette.selection),
+        Message::Done(text) | Message::Taken(text) => {
+            (text, palette.text_normal, palette.selection)
+        }
         Message::Failed(text) => (text, palette.off_level, palette.stripe),
     };
     let frame = Frame::new()
@@ -28,6 +30,10 @@ pub(super) fn message_ui(ui: &mut Ui, message: Option<&Message>, actions: &mut V
                 let hover = speaker.word("shell-dismiss");
                 if icon_button(ui, Icon::Delete, name, hover).clicked() {
                     actions.push(Action::Command(Command::DismissMessage));
+                }
+                let can_take_back = matches!(message, Message::Taken(_));
+                if can_take_back && ui.button(speaker.word("command-undo")).clicked() {
+                    actions.push(Action::Command(Command::Undo));
                 }
                 ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                     ui.add(
