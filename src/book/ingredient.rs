@@ -3,8 +3,8 @@
 use super::composition::Composition;
 use super::nutrient::Figure;
 use super::{
-    AllergenStatement, Article, EarlierPrice, EarlierStates, IngredientId, Item, Price, RecipeId, Role,
-    Translation,
+    AllergenStatement, Article, EarlierPrice, EarlierStates, IngredientId, Item, Price, RecipeId,
+    Role, Translation,
 };
 
 /// The physical form of an ingredient, which decides what the rest of its composition is taken for.

@@ -13,8 +13,9 @@ use crate::book_file::{self, Loaded, SaveError};
 use crate::edit::{Edit, EditError, Focus, History, apply};
 use crate::exchange::{
     CostEffect, DecimalSign, DecimalSigns, Delimiter, LineMapping, ListChoices, MappedTo,
-    MappingReason, RecipeExchangeError, Review, ReviewLine, RowMatch, arrival, cost_effects, edits_of, guess_mapping, propose_mappings,
-    read_json_ld, read_recipe, read_table, review_price_list, utf8_text,
+    MappingReason, RecipeExchangeError, Review, ReviewLine, RowMatch, arrival, cost_effects,
+    edits_of, guess_mapping, propose_mappings, read_json_ld, read_recipe, read_table,
+    review_price_list, utf8_text,
 };
 use crate::quantity::show_number;
 use crate::say::{Speaker, say};
@@ -51,7 +52,7 @@ pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
         .and_then(|ending| ending.to_str());
     let (mut text, edit) = match ending.map(str::to_lowercase).as_deref() {
         Some("ron") => recipe_of_shop(&loaded.book, arguments, &bytes)?,
-        Some("json" | "jsonld") => schema_recipe(&loaded.book, &bytes)?,
+        Some("json" | "jsonld") => schema_recipe(&loaded.book, arguments, &bytes)?,
         _ => price_list(&loaded.book, arguments, &bytes)?,
     };
     let mut findings = loaded.findings.clone();
@@ -130,8 +131,8 @@ fn price_list(
 ) -> Result<(String, Option<Edit>), Failure> {
     let delimiter = arguments.delimiter.as_deref().map(delimiter).transpose()?;
     let speaker = Speaker::new(book);
-    let table =
-        read_table(bytes, delimiter, arguments.headings).map_err(|error| Failure::Book(speaker.table_error(&error)))?;
+    let table = read_table(bytes, delimiter, arguments.headings)
+        .map_err(|error| Failure::Book(speaker.table_error(&error)))?;
     let mapping = guess_mapping(&table.headings);
     let chosen = match (arguments.decimal_comma, arguments.decimal_point) {
         (true, _) => Some(DecimalSign::Comma),
@@ -162,8 +163,9 @@ fn price_list(
     }
     text.push_str(&review_text(speaker, &review));
     // Nobody can be asked here, and half of a row is not what its writer meant.
-    let is_taken =
-        |line: &ReviewLine| line.is_sure() || line.is_change() && arguments.tick.contains(&line.line);
+    let is_taken = |line: &ReviewLine| {
+        line.is_sure() || line.is_change() && arguments.tick.contains(&line.line)
+    };
     let refused = |line: &&ReviewLine| line.is_change() && !is_taken(line);
     let refused: Vec<String> = review
         .lines
@@ -194,20 +196,26 @@ fn list_choices(book: &Book, arguments: &BringInArguments) -> Result<ListChoices
         rows: BTreeMap::new(),
     };
     for text in &arguments.map {
-        let wanted = || {
-            let text = text.escape_debug().to_string();
-            Failure::Usage(say!(speaker(), "command-enter-row", text: text))
-        };
-        let (line, ours) = text.split_once('=').ok_or_else(wanted)?;
-        let line: u64 = line.trim().parse().map_err(|_| wanted())?;
-        let to = if ours.is_empty() {
-            RowMatch::LeftOut
-        } else {
-            RowMatch::Ours(super::ingredient_called(book, ours)?)
-        };
+        let (line, to) = row_matched(book, text)?;
         choices.rows.insert(line, to);
     }
     Ok(choices)
+}
+
+/// "LINE=INGREDIENT"; an empty right side leaves the line out.
+fn row_matched(book: &Book, text: &str) -> Result<(u64, RowMatch), Failure> {
+    let wanted = || {
+        let text = text.escape_debug().to_string();
+        Failure::Usage(say!(speaker(), "command-enter-row", text: text))
+    };
+    let (line, ours) = text.split_once('=').ok_or_else(wanted)?;
+    let line: u64 = line.trim().parse().map_err(|_| wanted())?;
+    let to = if ours.is_empty() {
+        RowMatch::LeftOut
+    } else {
+        RowMatch::Ours(super::ingredient_called(book, ours)?)
+    };
+    Ok((line, to))
 }
 
 fn form(text: &str) -> Result<Form, Failure> {
@@ -280,23 +288,41 @@ fn review_text(speaker: Speaker<'_>, review: &Review) -> String {
     text
 }
 
-fn schema_recipe(book: &Book, bytes: &[u8]) -> Result<(String, Option<Edit>), Failure> {
+fn schema_recipe(
+    book: &Book,
+    arguments: &BringInArguments,
+    bytes: &[u8],
+) -> Result<(String, Option<Edit>), Failure> {
     let speaker = Speaker::new(book);
     let text = utf8_text(bytes).map_err(|error| Failure::Book(speaker.not_utf8(error)))?;
     let read = read_json_ld(text).map_err(|error| Failure::Book(speaker.json_ld_error(error)))?;
     let name = speaker.read_recipe_name(&read);
-    let (edit, questions) = read
-        .edit(book, &name)
-        .map_err(|error| failed(book, &error))?;
-    let mut text = format!("{} ({})\n", read.name, read.makes);
-    for question in questions {
-        let _ = writeln!(text, "  {}", speaker.recipe_question(&question));
+    let mut chosen = BTreeMap::new();
+    for text in &arguments.map {
+        let (line, to) = row_matched(book, text)?;
+        // Ingredients are counted from 1, as people do.
+        let at = usize::try_from(line).unwrap_or(usize::MAX).wrapping_sub(1);
+        chosen.insert(at, to);
     }
+    let arrival = read
+        .arrive(book, &name, &chosen, &|new| speaker.new_measure(new))
+        .map_err(|error| failed(book, &error))?;
+    let after = speaker.about(&arrival.after);
+    let mut text = format!("{} ({})\n", read.name, read.makes);
+    for line in &arrival.lines {
+        let said =
+            say!(speaker, "command-sentence", text: &line.text, becomes: after.becomes(line));
+        let _ = writeln!(text, "  {said}");
+        for question in &line.questions {
+            let _ = writeln!(text, "    {}", after.recipe_question(question));
+        }
+    }
+    let _ = writeln!(text, "  {}", speaker.word("question-not-in-file"));
     for left in &read.left_out {
         let left_out = say!(speaker, "command-left-out", text: left);
         let _ = writeln!(text, "  {left_out}");
     }
-    Ok((text, Some(edit)))
+    Ok((text, Some(arrival.edit)))
 }
 
 fn recipe_of_shop(

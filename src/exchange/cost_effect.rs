@@ -28,7 +28,10 @@ pub fn cost_effects(before: &Book, after: &Book) -> Vec<CostEffect> {
     let served = before.recipes.iter().filter(|recipe| recipe.cup.is_some());
     let mut effects: Vec<CostEffect> = served
         .flat_map(|recipe| {
-            let versions = recipe.versions.iter().map(|version| Some(version.id.clone()));
+            let versions = recipe
+                .versions
+                .iter()
+                .map(|version| Some(version.id.clone()));
             let all = std::iter::once(None).chain(versions);
             all.map(|version| effect(before, after, recipe, version))
         })
@@ -39,12 +42,7 @@ pub fn cost_effects(before: &Book, after: &Book) -> Vec<CostEffect> {
     effects
 }
 
-fn effect(
-    before: &Book,
-    after: &Book,
-    recipe: &Recipe,
-    version: Option<VersionId>,
-) -> CostEffect {
+fn effect(before: &Book, after: &Book, recipe: &Recipe, version: Option<VersionId>) -> CostEffect {
     let lines = resolve(recipe, version.as_ref()).0;
     let place = Place::Recipe(recipe.id.clone(), "lines");
     let cost = |book: &Book| {

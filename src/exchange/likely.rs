@@ -17,12 +17,57 @@ pub enum WhyAlike {
 
 /// Words that make nothing else of an ingredient, without marks on their letters.
 const NEUTRAL: &[&str] = &[
-    "brewed", "chilled", "cold", "cooled", "crushed", "cube", "filtered", "fresh", "freshly", "good",
-    "hot", "iced", "large", "of", "small", "still", "strong", "the", "warm", "boiling", "abgekuhlt",
-    "abgekuhlte", "abgekuhlter", "abgekuhltes", "eiskalt", "frisch", "frische", "frischer",
-    "frisches", "frisch", "gebruht", "gebruhter", "gekuhlt", "gekuhlte", "gekuhlter", "heiss",
-    "heisse", "heisser", "heisses", "kalt", "kalte", "kalter", "kaltes", "lauwarm", "lauwarmes",
-    "starker", "stilles", "warme", "warmer", "warmes", "kochendes",
+    "brewed",
+    "chilled",
+    "cold",
+    "cooled",
+    "crushed",
+    "cube",
+    "filtered",
+    "fresh",
+    "freshly",
+    "good",
+    "hot",
+    "iced",
+    "large",
+    "of",
+    "small",
+    "still",
+    "strong",
+    "the",
+    "warm",
+    "boiling",
+    "abgekuhlt",
+    "abgekuhlte",
+    "abgekuhlter",
+    "abgekuhltes",
+    "eiskalt",
+    "frisch",
+    "frische",
+    "frischer",
+    "frisches",
+    "frisch",
+    "gebruht",
+    "gebruhter",
+    "gekuhlt",
+    "gekuhlte",
+    "gekuhlter",
+    "heiss",
+    "heisse",
+    "heisser",
+    "heisses",
+    "kalt",
+    "kalte",
+    "kalter",
+    "kaltes",
+    "lauwarm",
+    "lauwarmes",
+    "starker",
+    "stilles",
+    "warme",
+    "warmer",
+    "warmes",
+    "kochendes",
 ];
 
 /// Names of ice and of water.
@@ -81,26 +126,54 @@ fn words(name: &str) -> BTreeSet<String> {
         _ => word.to_owned(),
     };
     let words = words.map(one);
-    words.filter(|word| !NEUTRAL.contains(&word.as_str())).collect()
+    words
+        .filter(|word| !NEUTRAL.contains(&word.as_str()))
+        .collect()
 }
 
 /// Ends of words that tell a form, folded.
 const FORMS: [(Form, &[&str]); 8] = [
-    (Form::Powder, &["powder", "pulver", "mehl", "flour", "cocoa", "kakao", "cinnamon", "zimt"]),
-    (Form::Syrup, &["syrup", "sirup", "honey", "honig", "molasses", "melasse"]),
+    (
+        Form::Powder,
+        &[
+            "powder", "pulver", "mehl", "flour", "cocoa", "kakao", "cinnamon", "zimt",
+        ],
+    ),
+    (
+        Form::Syrup,
+        &["syrup", "sirup", "honey", "honig", "molasses", "melasse"],
+    ),
     (Form::Crystals, &["sugar", "zucker", "salt", "salz"]),
-    (Form::Ice, &["ice", "eis", "eiswurfel", "ice cubes", "ice cube"]),
+    (
+        Form::Ice,
+        &["ice", "eis", "eiswurfel", "ice cubes", "ice cube"],
+    ),
     (
         Form::Pieces,
-        &["pearls", "perlen", "slice", "slices", "scheibe", "scheiben", "jelly", "gelee"],
+        &[
+            "pearls", "perlen", "slice", "slices", "scheibe", "scheiben", "jelly", "gelee",
+        ],
     ),
-    (Form::Leaf, &["tea leaves", "teeblatter", "loose tea", "tea bag", "teebeutel"]),
-    (Form::Foam, &["foam", "schaum", "whipped cream", "schlagsahne"]),
+    (
+        Form::Leaf,
+        &[
+            "tea leaves",
+            "teeblatter",
+            "loose tea",
+            "tea bag",
+            "teebeutel",
+        ],
+    ),
+    (
+        Form::Foam,
+        &["foam", "schaum", "whipped cream", "schlagsahne"],
+    ),
     (
         Form::Liquid,
         &[
             "milk", "milch", "water", "wasser", "juice", "saft", "tea", "tee", "puree", "cream",
-            "sahne", "coffee", "kaffee", "espresso", "nectar", "nektar", "essence", "extract", "drink",
+            "sahne", "coffee", "kaffee", "espresso", "nectar", "nektar", "essence", "extract",
+            "drink",
         ],
     ),
 ];
@@ -115,7 +188,9 @@ pub(super) fn form_told(name: &str) -> Option<Form> {
             word.len() > 3 || !rest.ends_with(|c: char| c.is_alphanumeric()) || *word == "tee"
         })
     };
-    let told = FORMS.iter().find(|(_, words)| words.iter().any(|word| ends(&word)));
+    let told = FORMS
+        .iter()
+        .find(|(_, words)| words.iter().any(|word| ends(&word)));
     told.map(|(form, _)| *form)
 }
 

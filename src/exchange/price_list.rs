@@ -142,7 +142,13 @@ impl Rows<'_> {
                 let newly = by_hand.is_some() && !is_known;
                 let held_by = with_article.iter().map(|item| item.id.clone()).collect();
                 let remembered = newly.then_some((article, held_by));
-                row.changed(self.book, known, &article.supplier, remembered, &self.choices.date)
+                row.changed(
+                    self.book,
+                    known,
+                    &article.supplier,
+                    remembered,
+                    &self.choices.date,
+                )
             }
             Found::None => {
                 let form = match chosen {

@@ -166,15 +166,17 @@ pub fn edits_of(
 ) -> Result<Option<Edit>, EditError> {
     let taken = || {
         let lines = review.lines.iter().enumerate();
-        lines.filter_map(|(at, line)| match &line.outcome {
-            Outcome::New(ingredient) => Some((ingredient, &[][..])),
-            Outcome::Changed {
-                ingredient,
-                changes,
-            } => Some((ingredient, changes.as_slice())),
-            Outcome::Same | Outcome::Skipped(_) => None,
-        }
-        .filter(|_| accepted(at)))
+        lines.filter_map(|(at, line)| {
+            match &line.outcome {
+                Outcome::New(ingredient) => Some((ingredient, &[][..])),
+                Outcome::Changed {
+                    ingredient,
+                    changes,
+                } => Some((ingredient, changes.as_slice())),
+                Outcome::Same | Outcome::Skipped(_) => None,
+            }
+            .filter(|_| accepted(at))
+        })
     };
     let mut items: Vec<Ingredient> = taken().map(|(item, _)| (**item).clone()).collect();
     let count = items.len();

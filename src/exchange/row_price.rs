@@ -22,7 +22,18 @@ const CURRENCIES: [&[&str]; 6] = [
 
 /// Units that a price may be for instead of for a pack.
 const AMOUNTS: [&str; 12] = [
-    "kg", "g", "l", "ml", "lb", "oz", "liter", "litre", "kilo", "kilogramm", "100 ml", "100 g",
+    "kg",
+    "g",
+    "l",
+    "ml",
+    "lb",
+    "oz",
+    "liter",
+    "litre",
+    "kilo",
+    "kilogramm",
+    "100 ml",
+    "100 g",
 ];
 
 impl RowReader<'_> {
@@ -179,7 +190,9 @@ fn is_for_an_amount(beside: &str) -> bool {
 fn is_another_currency(beside: &str, of_book: &str) -> bool {
     let called = |word: &str| {
         let word = word.trim().trim_end_matches('.').to_lowercase();
-        CURRENCIES.iter().position(|names| names.contains(&word.as_str()))
+        CURRENCIES
+            .iter()
+            .position(|names| names.contains(&word.as_str()))
     };
     let both = called(beside).zip(called(of_book));
     both.is_some_and(|(beside, of_book)| beside != of_book)
@@ -194,7 +207,9 @@ fn written_day(text: &str) -> Option<String> {
     let [day, month, year] = parts.as_slice() else {
         return None;
     };
-    let are_digits = parts.iter().all(|part| part.chars().all(|c| c.is_ascii_digit()));
+    let are_digits = parts
+        .iter()
+        .all(|part| part.chars().all(|c| c.is_ascii_digit()));
     if !are_digits || day.len() > 2 || month.len() > 2 || year.len() != 4 {
         return None;
     }

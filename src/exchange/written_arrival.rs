@@ -8,8 +8,8 @@ use super::list_choices::RowMatch;
 use super::recipe_json_ld::ReadRecipe;
 use super::written::{Household, Span, UnclearAmount, WrittenAmount, WrittenLine};
 use crate::book::{
-    Amount, Book, Entry, Filling, Form, Ingredient, IngredientId, Instruction, LARGEST_AMOUNT, Line,
-    LineId, Measure, MeasureId, MeasureKind, Nominal, Recipe, RecipeId, Role, Stage,
+    Amount, Book, Entry, Filling, Form, Ingredient, IngredientId, Instruction, LARGEST_AMOUNT,
+    Line, LineId, Measure, MeasureId, MeasureKind, Nominal, Recipe, RecipeId, Role, Stage,
 };
 use crate::edit::{Edit, EditError, WholeBook, apply_soundly};
 use crate::quantity::excerpt;
@@ -42,8 +42,6 @@ pub enum RecipeQuestion {
     Household(Household),
     /// So many pieces, of which nobody knows what one weighs.
     NotWeighed,
-    /// Cup, shaker, temperatures and stages are not in such a file.
-    NotInFile,
 }
 
 /// A measure that a recipe brings along.
@@ -262,7 +260,11 @@ impl Arriving<'_> {
         let form = told.unwrap_or(empty.form);
         let new = Ingredient {
             form,
-            role: if form == Form::Ice { Role::Ice } else { empty.role },
+            role: if form == Form::Ice {
+                Role::Ice
+            } else {
+                empty.role
+            },
             ..empty
         };
         self.after = apply_soundly(&self.after, [&Edit::PutIngredient(new.clone())])?;
@@ -330,7 +332,8 @@ impl Arriving<'_> {
         };
         let (name, note) = (self.name_measure)(new);
         let is_called = |measure: &&Arc<Measure>| {
-            let by_word = super::written::is_called(&measure.name, of) && measure.filling == filling;
+            let by_word =
+                super::written::is_called(&measure.name, of) && measure.filling == filling;
             by_word || measure.name == name
         };
         if let Some(known) = self.after.measures.iter().find(is_called) {

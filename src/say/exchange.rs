@@ -5,8 +5,7 @@ use crate::book::{Amount, Article, Form, Ingredient, IngredientId, Nutrient, Pri
 use crate::exchange::{
     Arrival, CellFault, Delimiter, Doubt, Encoding, Field, FieldChange, JsonLdError, LineMapping,
     LineWithoutGrams, MOST_IN_CELL, MOST_ROWS, MappingReason, NoGrams, NotUtf8, Outcome,
-    ReadRecipe, RecipeExchangeError, RecipeQuestion, ReviewLine, RowFault, Skip, TableError,
-    UnclearAmount, UnitsOf,
+    ReadRecipe, RecipeExchangeError, ReviewLine, RowFault, Skip, TableError, UnitsOf,
 };
 use crate::quantity::{DecimalSign, show_compact};
 
@@ -324,26 +323,6 @@ impl Speaker<'_> {
             self.word("recipe-without-name").to_owned()
         } else {
             read.name.clone()
-        }
-    }
-
-    /// What has to be looked at in a recipe that is brought in.
-    pub fn recipe_question(&self, question: &RecipeQuestion) -> String {
-        match question {
-            RecipeQuestion::UnclearAmount { text, why } => {
-                let why = match why {
-                    UnclearAmount::Number(error) => self.number_error(error),
-                    UnclearAmount::TwoCounts { first, second } => {
-                        say!(self, "amount-two-counts", first: first, second: second)
-                    }
-                };
-                say!(self, "question-unclear-amount", text: text, why: why)
-            }
-            RecipeQuestion::NoAmount { text } => say!(self, "question-no-amount", text: text),
-            RecipeQuestion::NewIngredient { name } => {
-                say!(self, "question-new-ingredient", name: name)
-            }
-            RecipeQuestion::NotInFile => self.word("question-not-in-file").to_owned(),
         }
     }
 

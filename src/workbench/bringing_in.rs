@@ -10,8 +10,7 @@ use super::action::Message;
 use super::job::{BrokeDown, Job};
 use super::list_in_hand::{
     ArrivalOrder, ArrivalReview, BringingIn, Counted, EffectReview, ListContent, ListInHand,
-    ListTaking, RecipeOrder,
-    RecipeReview, TableOrder, TableReview,
+    ListTaking, RecipeOrder, RecipeReview, TableOrder, TableReview,
 };
 use super::open_book::Workbench;
 use super::search::Look;
@@ -20,7 +19,8 @@ use crate::book_file;
 use crate::edit::{Edit, Focus, WholeBook, apply};
 use crate::exchange::{
     DecimalSigns, MappedTo, MappingReason, Outcome, Review, ReviewLine, arrival_watched,
-    cost_effects, edits_of, guess_mapping, propose_mappings, read_json_ld, read_recipe, read_table, review_price_list, utf8_text,
+    cost_effects, edits_of, guess_mapping, propose_mappings, read_json_ld, read_recipe, read_table,
+    review_price_list, utf8_text,
 };
 use crate::say::{Speaker, say};
 use crate::swap::Watch;
@@ -132,9 +132,10 @@ impl Workbench {
     pub fn recipe_review(&mut self, order: &RecipeOrder) -> Look<RecipeReview> {
         let voice = self.voice;
         let find = move |book: &Arc<Book>, order: &RecipeOrder, _: &Watch| {
-            let (read, speaker) = (&order.0, voice.about(book));
-            let edit = read.edit(book, &speaker.read_recipe_name(read));
-            edit.map_err(|error| speaker.edit_error(&error))
+            let (read, speaker) = (&order.recipe, voice.about(book));
+            let name = speaker.read_recipe_name(read);
+            let arrival = read.arrive(book, &name, &order.chosen, &|new| speaker.new_measure(new));
+            arrival.map_err(|error| speaker.edit_error(&error))
         };
         let (book, stamp) = (self.document.history.book(), self.stamp());
         let recipes = &mut self.jobs.bringing_in.recipes;
@@ -254,7 +255,8 @@ fn find_table(
     }
     let review = review_price_list(book, &table, &mapping, &signs, &choices);
     let sure = |(at, line): (usize, &ReviewLine)| line.is_sure().then_some(at);
-    let sells = |item: &Arc<Ingredient>| Some(item.supplier.clone()).filter(|name| !name.is_empty());
+    let sells =
+        |item: &Arc<Ingredient>| Some(item.supplier.clone()).filter(|name| !name.is_empty());
     Ok(TableReview {
         counts: review.counts(),
         sure: review.lines.iter().enumerate().filter_map(sure).collect(),
@@ -275,11 +277,19 @@ fn edit_of(
     let is_taken = |at: usize| taken.contains(&at);
     let edit = edits_of(speaker.book, review, is_taken);
     let edit = edit.map_err(|error| speaker.edit_error(&error))?;
-    let lines = || review.lines.iter().enumerate().filter(|(at, _)| is_taken(*at));
+    let lines = || {
+        review
+            .lines
+            .iter()
+            .enumerate()
+            .filter(|(at, _)| is_taken(*at))
+    };
     let is_new = |line: &ReviewLine| matches!(line.outcome, Outcome::New(_));
     let counted = Counted {
         new: lines().filter(|(_, line)| is_new(line)).count(),
-        changed: lines().filter(|(_, line)| line.is_change() && !is_new(line)).count(),
+        changed: lines()
+            .filter(|(_, line)| line.is_change() && !is_new(line))
+            .count(),
     };
     Ok(edit.map(|edit| (edit, counted)))
 }

@@ -10,7 +10,7 @@ use crate::book::{Book, IngredientId};
 use crate::edit::Edit;
 use crate::exchange::{
     Arrival, CostEffect, DecimalSign, DecimalSigns, Delimiter, Field, ForeignRecipe, LineMapping,
-    ListChoices, MappedTo, Mapping, ReadRecipe, RecipeQuestion, Review, TextTable,
+    ListChoices, MappedTo, Mapping, ReadRecipe, Review, RowMatch, TextTable, WrittenArrival,
 };
 
 /// A file that is being brought in.
@@ -114,18 +114,23 @@ pub struct ArrivalReview {
     pub arrival: Result<(Arrival, Edit), String>,
 }
 
-/// A schema.org recipe.
+/// A schema.org recipe, with what a person has said of its ingredients, by position.
 #[derive(Clone, Debug)]
-pub struct RecipeOrder(pub Arc<ReadRecipe>);
+pub struct RecipeOrder {
+    /// The recipe.
+    pub recipe: Arc<ReadRecipe>,
+    /// What its ingredients are.
+    pub chosen: Arc<BTreeMap<usize, RowMatch>>,
+}
 
 impl PartialEq for RecipeOrder {
     fn eq(&self, other: &Self) -> bool {
-        Arc::ptr_eq(&self.0, &other.0)
+        Arc::ptr_eq(&self.recipe, &other.recipe) && self.chosen == other.chosen
     }
 }
 
-/// What adding a schema.org recipe does, with what has to be looked at; or why it can't be added.
-pub type RecipeReview = Result<(Edit, Vec<RecipeQuestion>), String>;
+/// A schema.org recipe as a draft of the book; or why it can't be added.
+pub type RecipeReview = Result<WrittenArrival, String>;
 
 /// Lines of a list that are taken into the book, by position.
 #[derive(Clone, Debug)]
@@ -172,6 +177,7 @@ impl BringingIn {
     pub(super) fn is_searching(&self) -> bool {
         self.tables.is_running()
             || self.effects.is_running()
-            || self.arrivals.is_running() || self.recipes.is_running()
+            || self.arrivals.is_running()
+            || self.recipes.is_running()
     }
 }

@@ -4,8 +4,8 @@ use std::process::Command;
 
 use evensip::book_file::{built_in, load, write};
 use evensip::exchange::{
-    DecimalSigns, Delimiter, ListChoices, Outcome, RowFault, Skip, TableError, TextTable, guess_mapping,
-    read_json_ld, read_table, review_price_list, utf8_text,
+    DecimalSigns, Delimiter, ListChoices, Outcome, RowFault, Skip, TableError, TextTable,
+    guess_mapping, read_json_ld, read_table, review_price_list, utf8_text,
 };
 use proptest::prelude::*;
 
@@ -217,7 +217,7 @@ fn the_command_shows_what_is_new_and_leaves_out_what_may_be_two_things() {
     std::fs::write(&book, built_in()).unwrap();
     std::fs::write(
         &list,
-        "name;brand;price;pack;sugars\nPlum powder;Velm;1,234;1 kg;71\nFig powder;Velm;2;500 g;64\n",
+        "name;brand;form;price;pack;sugars\nPlum powder;Velm;powder;1,234;1 kg;71\nFig powder;Velm;powder;2;500 g;64\n",
     )
     .unwrap();
     let run = |more: &[&str]| {
@@ -240,7 +240,7 @@ fn the_command_shows_what_is_new_and_leaves_out_what_may_be_two_things() {
         book.ingredients.iter().any(|item| item.name == name)
     };
     let said = run(&["--accept"]);
-    assert!(said.contains("1 of them is left out"), "{said}");
+    assert!(said.contains("line 2 is left out"), "{said}");
     assert!(has("Fig powder") && !has("Plum powder"));
     run(&["--accept", "--decimal-comma"]);
     assert!(has("Plum powder"));

@@ -129,7 +129,13 @@ fn a_price_list_keeps_what_it_replaces_and_says_nothing_new_of_a_price_that_stay
         let table = read_table(text.as_bytes(), None, None).unwrap();
         let mapping = guess_mapping(&table.headings);
         let signs = DecimalSigns::of(&table, &mapping, Some(DecimalSign::Point));
-        review_price_list(&book, &table, &mapping, &signs, &ListChoices::of_day("2026-11-25"))
+        review_price_list(
+            &book,
+            &table,
+            &mapping,
+            &signs,
+            &ListChoices::of_day("2026-11-25"),
+        )
     };
     let review = brought(old.pack + 2.0);
     let Outcome::Changed { ingredient, .. } = &review.lines[0].outcome else {

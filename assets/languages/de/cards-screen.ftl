@@ -175,6 +175,12 @@ cards-screen-no = nein
 # A schema.org recipe under review.
 cards-screen-recipe-looking = Die Zutaten werden gesucht …
 cards-screen-to-look-at = Zu prüfen
+# A sentence's ingredient, and why: "Leitungswasser (fast derselbe Name)".
+cards-screen-match-why = { $ingredient } ({ $why })
+# The sentences of a recipe as a table for a spreadsheet.
+cards-screen-sentences-table = Sätze
+cards-screen-sentences-table-sentence = Satz
+cards-screen-sentences-table-becomes = wird zu
 cards-screen-left-out = Ausgelassen: { $text }
 
 # A recipe of another shop under review: what stands for each of its ingredients.

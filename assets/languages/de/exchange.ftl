@@ -129,12 +129,52 @@ step-bring-in-ingredients = { $count ->
 
 # A recipe that is brought in without a name.
 recipe-without-name = Rezept ohne Namen
-# What has to be looked at in a recipe that is brought in.
-question-unclear-amount = „{ $text }“: { $why }; als Anweisung hinzugefügt
-question-no-amount = „{ $text }“ nennt weder Gramm noch Milliliter: als Anweisung hinzugefügt
-question-new-ingredient = „{ $name }“ ist neu, und die Werte sind nicht bekannt: das Etikett unter „Tresen“ eingeben
+# What has to be looked at in a sentence of a recipe that is brought in: clauses without a capital and a stop.
+question-unclear-amount = die Menge ist nicht eindeutig ({ $why }), daher als Anweisung hinzugefügt
+question-no-amount = ohne Mengenangabe, daher als Anweisung hinzugefügt
+question-too-much = die Menge ist größer, als ein Becher fasst, daher als Anweisung hinzugefügt
+question-new-ingredient = { $told ->
+    [yes] neu, als { $form } hinzugefügt: die Werte sind nicht bekannt, bis das Etikett unter „Tresen“ eingegeben ist
+   *[no] neu, und nichts verrät die Form: wählen, was es ist, sonst als { $form } hinzugefügt
+}
+question-alike = der Name ist nicht ganz derselbe: ist diese Zutat gemeint?
+question-range = { $from } bis { $to }: die Mitte wird verwendet, und der Satz bleibt als Notiz der Zeile
+question-household = { $legal ->
+    [yes] im Laden gibt es dafür kein Maß: „{ $measure }“ mit { $size } ml wird hinzugefügt, wie in 21 CFR 101.9(b)(5)(viii), mit der Unsicherheit eines nie gewogenen Maßes
+   *[no] im Laden gibt es dafür kein Maß: „{ $measure }“ mit { $size } ml wird hinzugefügt (übliche Praxis, ohne Quelle), mit der Unsicherheit eines nie gewogenen Maßes
+}
+question-not-weighed = noch nie gewogen: unter „Tresen“ wiegen, bis dahin ist das Gewicht nicht bekannt
 question-not-in-file = in der Datei fehlen Becher, Shaker, Temperaturen und die Plätze im Getränk: diese festlegen
 amount-two-counts = „{ $first } { $second }“ kann { $first }{ $second } oder { $first } mal { $second } bedeuten
+
+# What a sentence of a recipe becomes.
+becomes-instruction = eine Anweisung
+becomes-left-out = ausgelassen, wie gewählt
+becomes-line = { $amount } { $ingredient }
+becomes-line-measured = { $amount } { $ingredient } ({ $measure })
+# Why an ingredient of the book is chosen for one that a recipe names.
+alike-same-name = derselbe Name
+alike-nearly = fast derselbe Name
+alike-chosen = von Ihnen gewählt
+# Measures of kitchens.
+household-teaspoon = Teelöffel
+household-tablespoon = Esslöffel
+household-cup = Cup
+household-tasse = Tasse
+household-pinch = Prise
+household-knife-tip = Messerspitze
+household-dash = Spritzer
+household-splash = Schuss
+# Name and note of a measure that a recipe brings along.
+measure-household = { $how ->
+    [heaped] { $measure }, gehäuft ({ $size } ml)
+    [dry] { $measure }, trocken ({ $size } ml)
+   *[level] { $measure } ({ $size } ml)
+}
+measure-household-legal = Größe nach 21 CFR 101.9(b)(5)(viii), hier noch nicht gewogen.
+measure-household-practice = Größe nach üblicher Praxis, ohne Quelle; hier noch nicht gewogen.
+measure-piece = Stück
+measure-piece-note = Aus einem Rezept, hier noch nicht gewogen.
 
 # Why an ingredient of the book is chosen for one of another shop, or none is.
 mapping-not-described = die Datei beschreibt sie nicht

@@ -175,6 +175,12 @@ cards-screen-no = no
 # A schema.org recipe under review.
 cards-screen-recipe-looking = Looking for its ingredients…
 cards-screen-to-look-at = To look at
+# A sentence's ingredient, and why: "Tap water (nearly the same name)".
+cards-screen-match-why = { $ingredient } ({ $why })
+# The sentences of a recipe as a table for a spreadsheet.
+cards-screen-sentences-table = sentences
+cards-screen-sentences-table-sentence = sentence
+cards-screen-sentences-table-becomes = becomes
 cards-screen-left-out = Left out: { $text }
 
 # A recipe of another shop under review: what stands for each of its ingredients.

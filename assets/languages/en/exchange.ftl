@@ -129,12 +129,52 @@ step-bring-in-ingredients = { $count ->
 
 # A recipe that is brought in without a name.
 recipe-without-name = Recipe without a name
-# What has to be looked at in a recipe that is brought in.
-question-unclear-amount = “{ $text }”: { $why }; it was added as an instruction
-question-no-amount = “{ $text }” states neither grams nor millilitres: it was added as an instruction
-question-new-ingredient = “{ $name }” is new and its figures are not known: enter its label in Counter
+# What has to be looked at in a sentence of a recipe that is brought in: clauses without a capital and a stop.
+question-unclear-amount = the amount is not clear ({ $why }), so it is added as an instruction
+question-no-amount = it states no amount, so it is added as an instruction
+question-too-much = the amount is more than a cup holds, so it is added as an instruction
+question-new-ingredient = { $told ->
+    [yes] new, and added as { $form }: its figures are not known until you enter its label in Counter
+   *[no] new, and nothing tells its form: choose what it is, or it is added as { $form }
+}
+question-alike = the name is not quite the same: is it this one?
+question-range = { $from } to { $to }: the middle is used, and the sentence is kept as a note of the line
+question-household = { $legal ->
+    [yes] the shop has no { $measure }: one of { $size } ml is added, as 21 CFR 101.9(b)(5)(viii) has it, with the doubt of a measure that nobody has weighed
+   *[no] the shop has no { $measure }: one of { $size } ml is added (common practice, no source), with the doubt of a measure that nobody has weighed
+}
+question-not-weighed = nobody has weighed one of these: weigh it in Counter, until then its weight is not known
 question-not-in-file = the file does not state cup, shaker, temperatures and stages: set them
 amount-two-counts = “{ $first } { $second }” can be read as { $first }{ $second } or as { $first } times { $second }
+
+# What a sentence of a recipe becomes.
+becomes-instruction = an instruction
+becomes-left-out = left out, as you chose
+becomes-line = { $amount } { $ingredient }
+becomes-line-measured = { $amount } { $ingredient } ({ $measure })
+# Why an ingredient of the book is chosen for one that a recipe names.
+alike-same-name = the same name
+alike-nearly = nearly the same name
+alike-chosen = chosen by you
+# Measures of kitchens.
+household-teaspoon = teaspoon
+household-tablespoon = tablespoon
+household-cup = cup
+household-tasse = coffee cup
+household-pinch = pinch
+household-knife-tip = knife tip
+household-dash = dash
+household-splash = splash
+# Name and note of a measure that a recipe brings along.
+measure-household = { $how ->
+    [heaped] { $measure }, heaped ({ $size } ml)
+    [dry] { $measure }, dry ({ $size } ml)
+   *[level] { $measure } ({ $size } ml)
+}
+measure-household-legal = Size as in 21 CFR 101.9(b)(5)(viii), not weighed here yet.
+measure-household-practice = Size by common practice, no source; not weighed here yet.
+measure-piece = piece
+measure-piece-note = From a recipe, not weighed here yet.
 
 # Why an ingredient of the book is chosen for one of another shop, or none is.
 mapping-not-described = the file does not describe it

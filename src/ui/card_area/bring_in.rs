@@ -81,7 +81,8 @@ pub(super) fn bring_in_ui(
             None
         }
         ListContent::Recipe(Ok(recipe)) => {
-            recipe_ui(ui, recipe, &frame.review.recipe, actions);
+            let look = &frame.review.recipe;
+            recipe_ui(ui, screen, recipe, look, &mut state.review, actions);
             None
         }
         ListContent::OtherShop(Ok(foreign)) => {
@@ -123,8 +124,9 @@ fn table_ui(ui: &mut Ui, frame: &CardFrame, state: &mut CardState, actions: &mut
         ui.add_space(grid::EASY);
     }
     match reviewed.filter(|_| table.is_some()) {
-        Some(reviewed) => list_review::list_ui(ui, &frame.review, reviewed, &mut state.review, actions),
+        Some(reviewed) => {
+            list_review::list_ui(ui, &frame.review, reviewed, &mut state.review, actions)
+        }
         None => away_ui(ui, speaker.word("cards-screen-back"), actions),
     }
 }
-

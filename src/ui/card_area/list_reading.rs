@@ -78,8 +78,14 @@ fn heading_line_ui(ui: &mut Ui, now: Option<&TableReview>, review: &mut ReviewSt
         .selected_text(say!(speaker, "cards-screen-line", line: table.heading_line.to_string()))
         .show_ui(ui, |ui| {
             let above = table.above.iter().map(|(line, cells)| (*line, cells));
-            let below = table.rows.iter().take(PREVIEW_ROWS).map(|(line, cells)| (*line, cells));
-            let rows = above.chain([(table.heading_line, &table.headings)]).chain(below);
+            let below = table
+                .rows
+                .iter()
+                .take(PREVIEW_ROWS)
+                .map(|(line, cells)| (*line, cells));
+            let rows = above
+                .chain([(table.heading_line, &table.headings)])
+                .chain(below);
             for (line, cells) in rows.take(MOST_HEADINGS) {
                 let is_now = line == table.heading_line;
                 if ui.selectable_label(is_now, words(line, cells)).clicked() {
@@ -90,7 +96,10 @@ fn heading_line_ui(ui: &mut Ui, now: Option<&TableReview>, review: &mut ReviewSt
     combo.response.accessible_name(name);
     if !table.above.is_empty() {
         let count = table.above.len();
-        quiet_ui(ui, &say!(speaker, "cards-screen-above-skipped", count: count));
+        quiet_ui(
+            ui,
+            &say!(speaker, "cards-screen-above-skipped", count: count),
+        );
     }
     ui.add_space(grid::EASY);
 }

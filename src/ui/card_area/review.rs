@@ -9,13 +9,14 @@ use egui::Ui;
 use super::match_menu::MatchMenu;
 use crate::book::{Form, IngredientId};
 use crate::exchange::{
-    DecimalSign, Delimiter, Field, ForeignRecipe, ListChoices, MappedTo, ReviewLine, RowMatch,
+    DecimalSign, Delimiter, Field, ForeignRecipe, ListChoices, MappedTo, ReadRecipe, ReviewLine,
+    RowMatch,
 };
 use crate::ui::tall_list::TallList;
 use crate::ui::words::quiet_ui;
 use crate::workbench::{
-    Action, ArrivalOrder, ArrivalReview, Command, EffectReview, ListContent, ListInHand, ListTaking,
-    Look, RecipeOrder, RecipeReview, TableOrder, TableReview, Workbench,
+    Action, ArrivalOrder, ArrivalReview, Command, EffectReview, ListContent, ListInHand,
+    ListTaking, Look, RecipeOrder, RecipeReview, TableOrder, TableReview, Workbench,
 };
 
 /// What the workbench has found for the list in hand.
@@ -57,7 +58,7 @@ impl ReviewLooks {
                 looks.arrival = workbench.arrival_review(&state.arrival_order(&list, foreign));
             }
             ListContent::Recipe(Ok(recipe)) => {
-                looks.recipe = workbench.recipe_review(&RecipeOrder(recipe.clone()));
+                looks.recipe = workbench.recipe_review(&state.recipe_order(&list, recipe));
             }
             ListContent::Recipe(Err(_)) | ListContent::OtherShop(Err(_)) => {}
         }
@@ -84,6 +85,8 @@ pub(super) struct ReviewState {
     pub(super) lists_all_effects: bool,
     /// The list that the rows are of.
     listed: Option<Arc<Result<TableReview, String>>>,
+    /// What the sentences of a recipe are about, by position.
+    sentences: Arc<BTreeMap<usize, RowMatch>>,
     /// What stands for an ingredient of another shop.
     mapped: BTreeMap<IngredientId, MappedTo>,
     /// Something was chosen in this frame; what comes of it is asked for in the next one.
@@ -115,6 +118,24 @@ impl ReviewState {
                 Arc::default()
             },
         }
+    }
+
+    fn recipe_order(&self, list: &ListInHand, recipe: &Arc<ReadRecipe>) -> RecipeOrder {
+        let is_of_list = self.path.as_ref() == Some(&list.path);
+        RecipeOrder {
+            recipe: recipe.clone(),
+            chosen: if is_of_list {
+                self.sentences.clone()
+            } else {
+                Arc::default()
+            },
+        }
+    }
+
+    /// Says what a sentence of a recipe is about.
+    pub(super) fn match_sentence(&mut self, at: usize, to: RowMatch) {
+        Arc::make_mut(&mut self.sentences).insert(at, to);
+        self.has_changed = true;
     }
 
     fn arrival_order(&self, list: &ListInHand, foreign: &Arc<ForeignRecipe>) -> ArrivalOrder {
@@ -276,4 +297,3 @@ pub(super) fn away_ui(ui: &mut Ui, words: &str, actions: &mut Vec<Action>) {
 pub(super) fn working_ui(ui: &mut Ui, words: &str) {
     quiet_ui(ui, words);
 }
-
