@@ -8,6 +8,7 @@ mod grams;
 mod number_text;
 mod pack;
 mod rounding;
+mod temperature;
 mod typed_amount;
 mod uncertain;
 mod unit_text;
@@ -21,7 +22,8 @@ pub use number_text::{
 };
 pub use pack::{Pack, PackError, PackUnit, parse_pack};
 pub use rounding::{Beside, Rounded, rounded, rounded_at_most, rounded_beside};
-pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount};
+pub use temperature::Temperature;
+pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount, parse_amounts};
 pub use uncertain::Uncertain;
 pub use unit_text::{parse_in_unit, parse_in_unit_up_to};
 pub use visible_text::{excerpt, is_hidden, name_as_shown, visible};
