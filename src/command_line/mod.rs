@@ -5,6 +5,7 @@
 
 mod balance;
 mod bring_in;
+mod bring_in_list;
 mod card;
 mod caution_json;
 mod check;

@@ -94,7 +94,10 @@ impl RowReader<'_> {
         };
         let grams = match pack.unit {
             PackUnit::Grams => Some(pack.whole()),
-            PackUnit::Millilitres => density.map(|density| pack.whole() * density),
+            // Finer than any scale of a wholesaler.
+            PackUnit::Millilitres => {
+                density.map(|density| (pack.whole() * density * 10.0).round() / 10.0)
+            }
         };
         if grams.is_none() {
             self.doubt(Field::PackContent, CellFault::NoDensity);

@@ -93,7 +93,13 @@ pub fn read_table(
         let (line, byte) = record
             .position()
             .map_or((0, 0), |position| (position.line(), position.byte()));
-        begins.push((line, usize::try_from(byte).unwrap_or(text.len())));
+        let byte = usize::try_from(byte).unwrap_or(text.len());
+        // The reader counts a row from behind the return of the one before it: the line feed, and empty lines, are before it.
+        let rest = text.get(byte..).unwrap_or_default();
+        let begin = rest.trim_start_matches(['\r', '\n']);
+        let between = &rest[..rest.len() - begin.len()];
+        let line = line + between.matches('\n').count() as u64;
+        begins.push((line, byte + between.len()));
         let cells: Vec<String> = record.iter().map(|cell| cell.trim().to_owned()).collect();
         if cells.iter().all(String::is_empty) {
             continue;
@@ -285,6 +291,35 @@ mod tests {
             let table = read_table(&bytes, None, None).unwrap();
             assert_eq!(table.rows[0].1, ["Thé", "é"]);
         }
+    }
+
+    #[test]
+    fn rows_have_the_lines_that_an_editor_shows() {
+        for text in ["a;b\n1;2\n\n3;4\n", "a;b\r\n1;2\r\n\r\n3;4\r\n"] {
+            let table = read_table(text.as_bytes(), None, None).unwrap();
+            let lines: Vec<u64> = table.rows.iter().map(|(line, _)| *line).collect();
+            assert_eq!((table.heading_line, lines), (1, vec![2, 4]), "{text:?}");
+        }
+    }
+
+    #[test]
+    fn titles_above_the_headings_are_not_rows() {
+        for (text, line, above) in [
+            ("Preise 2026;;\nArtikel;Marke;Preis\nPflaume;Velm;2\n", 2, 1),
+            ("Prices\n\nname;price\nplum;2\n", 3, 1),
+            ("Who, what\nname;price\nplum;2\n", 2, 1),
+            ("名字;数量\n李子;2\n", 1, 0),
+            ("a;b\n1;2\n", 1, 0),
+        ] {
+            let table = read_table(text.as_bytes(), None, None).unwrap();
+            assert_eq!(
+                (table.heading_line, table.above.len()),
+                (line, above),
+                "{text}"
+            );
+        }
+        let chosen = read_table(b"x;y\nname;price\nplum;2\n", None, Some(1)).unwrap();
+        assert_eq!(chosen.headings, ["x", "y"]);
     }
 
     #[test]

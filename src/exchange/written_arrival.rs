@@ -24,6 +24,8 @@ pub enum RecipeQuestion {
     UnclearAmount(UnclearAmount),
     /// It says no amount, so the sentence is an instruction.
     NoAmount,
+    /// Only one line can take what the others leave, and there is one already, so the sentence is an instruction.
+    SecondFill,
     /// The amount is more than any cup holds, so the sentence is an instruction.
     TooMuch,
     /// An ingredient is new to the book, and nothing is known of it. Its form is told by its name or by what it is measured in,
@@ -177,7 +179,10 @@ impl Arriving<'_> {
         let why_not = match &written.amount {
             WrittenAmount::NotStated => Some(RecipeQuestion::NoAmount),
             WrittenAmount::Unclear(why) => Some(RecipeQuestion::UnclearAmount(why.clone())),
-            amount if largest(amount) > LARGEST_AMOUNT => Some(RecipeQuestion::TooMuch),
+            WrittenAmount::Fill if self.fills() => Some(RecipeQuestion::SecondFill),
+            amount if amount.span().is_some_and(|span| span.to > LARGEST_AMOUNT) => {
+                Some(RecipeQuestion::TooMuch)
+            }
             _ => None,
         };
         if let Some(why_not) = why_not {
@@ -196,6 +201,7 @@ impl Arriving<'_> {
             Form::Foam => Stage::OnTop,
             _ => Stage::Mixed,
         };
+        let is_range = written.amount.span().is_some_and(Span::is_range);
         self.entries.push(Entry::Line(Line {
             id,
             ingredient: item.id.clone(),
@@ -205,7 +211,7 @@ impl Arriving<'_> {
             stage,
             carried: None,
             // What the line can't hold stays beside it.
-            note: if written.note.is_empty() && !has_range(&written.amount) {
+            note: if written.note.is_empty() && !is_range {
                 String::new()
             } else {
                 written.text.clone()
@@ -220,6 +226,12 @@ impl Arriving<'_> {
         arrived(line, questions)
     }
 
+    /// Whether a line takes what the others leave.
+    fn fills(&self) -> bool {
+        let mut lines = self.entries.iter().filter_map(Entry::line);
+        lines.any(|line| line.amount.fills())
+    }
+
     /// The ingredient of the book, or a new one of which nothing is known but its name and form.
     fn ingredient(
         &mut self,
@@ -230,7 +242,8 @@ impl Arriving<'_> {
         let found = match chosen {
             Some(RowMatch::Ours(id)) => Some((id.clone(), WhyAlike::Chosen)),
             Some(RowMatch::New(_)) => None,
-            _ => likely(&self.before, &written.name),
+            _ => likely(self.before, &written.full_name)
+                .or_else(|| likely(self.before, &written.name)),
         };
         let known = found.and_then(|(id, why)| Some((self.before.ingredient(&id)?, why)));
         if let Some((known, why)) = known {
@@ -331,22 +344,19 @@ impl Arriving<'_> {
             is_dry,
         };
         let (name, note) = (self.name_measure)(new);
+        let is_cup = matches!(of, Household::Cup | Household::Tasse);
+        let kind = match (is_cup, is_dry) {
+            (true, false) => MeasureKind::Jug,
+            (true, true) => MeasureKind::Scoop,
+            (false, _) => MeasureKind::Spoon,
+        };
         let is_called = |measure: &&Arc<Measure>| {
-            let by_word =
-                super::written::is_called(&measure.name, of) && measure.filling == filling;
-            by_word || measure.name == name
+            let is_alike = measure.filling == filling && (!is_cup || measure.kind == kind);
+            measure.name == name || is_alike && super::written::is_called(&measure.name, of)
         };
         if let Some(known) = self.after.measures.iter().find(is_called) {
             return Ok(known.id.clone());
         }
-        let pours_from_a_mark = matches!(of, Household::Cup | Household::Tasse) && !is_dry;
-        let kind = if pours_from_a_mark {
-            MeasureKind::Jug
-        } else if matches!(of, Household::Cup | Household::Tasse) {
-            MeasureKind::Scoop
-        } else {
-            MeasureKind::Spoon
-        };
         questions.push(RecipeQuestion::Household(of));
         self.put_measure(name, note, kind, |measure| {
             measure.nominal = Some(Nominal::Volume(of.millilitres()));
@@ -391,27 +401,6 @@ impl Arriving<'_> {
         set(&mut measure);
         self.after = apply_soundly(&self.after, [&Edit::PutMeasure(measure)])?;
         Ok(id)
-    }
-}
-
-/// The largest number of an amount.
-fn largest(amount: &WrittenAmount) -> f64 {
-    match amount {
-        WrittenAmount::Grams(span)
-        | WrittenAmount::Millilitres(span)
-        | WrittenAmount::Household { count: span, .. }
-        | WrittenAmount::Counted { count: span, .. } => span.to,
-        WrittenAmount::Fill | WrittenAmount::NotStated | WrittenAmount::Unclear(_) => 0.0,
-    }
-}
-
-fn has_range(amount: &WrittenAmount) -> bool {
-    match amount {
-        WrittenAmount::Grams(span)
-        | WrittenAmount::Millilitres(span)
-        | WrittenAmount::Household { count: span, .. }
-        | WrittenAmount::Counted { count: span, .. } => span.is_range(),
-        WrittenAmount::Fill | WrittenAmount::NotStated | WrittenAmount::Unclear(_) => false,
     }
 }
 

@@ -116,7 +116,7 @@ impl Speaker<'_> {
 
     /// "9.50 for 1000 g".
     fn pack_price(&self, price: &Price) -> String {
-        say!(self, "figure-pack-price", pack: self.number(price.pack, 2), grams: show_compact(price.grams))
+        say!(self, "figure-pack-price", pack: self.number(price.pack, 2), grams: self.count(price.grams))
     }
 
     fn field_change(&self, change: &FieldChange) -> String {

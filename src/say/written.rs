@@ -51,6 +51,7 @@ impl Speaker<'_> {
                 say!(self, "question-unclear-amount", why: why)
             }
             RecipeQuestion::NoAmount => self.word("question-no-amount").to_owned(),
+            RecipeQuestion::SecondFill => self.word("question-second-fill").to_owned(),
             RecipeQuestion::TooMuch => self.word("question-too-much").to_owned(),
             RecipeQuestion::NewIngredient { form, is_told } => {
                 let told = if *is_told { "yes" } else { "no" };

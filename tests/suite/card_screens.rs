@@ -235,7 +235,7 @@ fn a_suppliers_list_is_matched_by_hand_and_taken_with_its_effect_and_taken_back(
         has(window, "1 new, 0 changed, 1 the same, 0 skipped")
     });
     click(&mut window, "Leave it");
-    click(&mut window, "Undo");
+    click(&mut window, "Take it back");
     settle(&mut window);
     assert_eq!(*book(&window), *before);
     assert!(!says(&window, "was brought in"));
@@ -271,7 +271,7 @@ fn a_written_recipe_is_reviewed_sentence_by_sentence() {
     let recipe = taken.recipes.iter().last().unwrap();
     let lines = recipe.entries.iter().filter(|entry| entry.line().is_some());
     assert_eq!(lines.count(), 3);
-    click(&mut window, "Undo");
+    click(&mut window, "Take it back");
     settle(&mut window);
     assert_eq!(*book(&window), *before);
 }
@@ -289,7 +289,7 @@ fn what_was_chosen_stays_when_the_book_changes() {
     // Something to take back later.
     let prices = list(
         folder.path(),
-        "name;brand;price;pack\nPlum powder;Velm;9,50;1 kg\n",
+        "name;brand;form;price;pack\nPlum powder;Velm;powder;9,50;1 kg\n",
     );
     review(&mut window, &prices);
     eventually(&mut window, "the list", |window| {

@@ -333,7 +333,7 @@ fn a_recipe_in_json_ld_comes_back_with_its_grams_and_sentences() {
     assert_eq!(read.ingredients.len(), lines.len());
     for (ingredient, line) in read.ingredients.iter().zip(&lines) {
         assert_eq!(
-            ingredient.name,
+            ingredient.full_name,
             book.ingredient(&line.ingredient).unwrap().full_name()
         );
         let share = balance

@@ -220,12 +220,9 @@ fn agrees(asks: Asks, found: &WrittenAmount) -> bool {
 }
 
 fn recipe(lines: &[&str]) -> ReadRecipe {
-    let lines: Vec<String> = lines.iter().map(|line| format!("{line:?}")).collect();
-    let text = format!(
-        "{{\"@type\": \"Recipe\", \"name\": \"Written\", \"recipeIngredient\": [{}]}}",
-        lines.join(", ")
-    );
-    read_json_ld(&text).unwrap()
+    let value =
+        serde_json::json!({"@type": "Recipe", "name": "Written", "recipeIngredient": lines});
+    read_json_ld(&value.to_string()).unwrap()
 }
 
 fn arrive(read: &ReadRecipe, book: &Book, chosen: &BTreeMap<usize, RowMatch>) -> WrittenArrival {
@@ -285,8 +282,10 @@ fn each_of_them_becomes_a_line_or_says_why_not() {
         assert_eq!(after, *arrived.after);
         assert_eq!(new_errors(&book, &after), Vec::<String>::new());
         let speaker = Speaker::new(&after);
+        let mut is_filled = false;
         for (line, (text, asks, _)) in arrived.lines.iter().zip(LINES) {
             let says = speaker.becomes(line);
+            let has_filled = std::mem::replace(&mut is_filled, is_filled || matches!(asks, Fill));
             match (&line.becomes, asks) {
                 (Becomes::Line { .. }, Nothing) | (Becomes::LeftOut, _) => {
                     panic!("{text}: {says}")
@@ -308,6 +307,10 @@ fn each_of_them_becomes_a_line_or_says_why_not() {
                 }
                 (Becomes::Instruction, Nothing) => {
                     assert_eq!(line.questions, [RecipeQuestion::NoAmount], "{text}");
+                }
+                // A cup is filled once.
+                (Becomes::Instruction, Fill) if has_filled => {
+                    assert_eq!(line.questions, [RecipeQuestion::SecondFill], "{text}");
                 }
                 (Becomes::Instruction, _) => panic!("{text}: {says}"),
             }

@@ -132,6 +132,7 @@ recipe-without-name = Rezept ohne Namen
 # What has to be looked at in a sentence of a recipe that is brought in: clauses without a capital and a stop.
 question-unclear-amount = die Menge ist nicht eindeutig ({ $why }), daher als Anweisung hinzugefügt
 question-no-amount = ohne Mengenangabe, daher als Anweisung hinzugefügt
+question-second-fill = eine andere Zutat füllt den Becher bereits auf, daher als Anweisung hinzugefügt
 question-too-much = die Menge ist größer, als ein Becher fasst, daher als Anweisung hinzugefügt
 question-new-ingredient = { $told ->
     [yes] neu, als { $form } hinzugefügt: die Werte sind nicht bekannt, bis das Etikett unter „Tresen“ eingegeben ist

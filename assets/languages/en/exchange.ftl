@@ -132,6 +132,7 @@ recipe-without-name = Recipe without a name
 # What has to be looked at in a sentence of a recipe that is brought in: clauses without a capital and a stop.
 question-unclear-amount = the amount is not clear ({ $why }), so it is added as an instruction
 question-no-amount = it states no amount, so it is added as an instruction
+question-second-fill = another ingredient fills the cup already, so it is added as an instruction
 question-too-much = the amount is more than a cup holds, so it is added as an instruction
 question-new-ingredient = { $told ->
     [yes] new, and added as { $form }: its figures are not known until you enter its label in Counter

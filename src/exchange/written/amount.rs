@@ -91,6 +91,19 @@ pub enum WrittenAmount {
     Unclear(UnclearAmount),
 }
 
+impl WrittenAmount {
+    /// Its number; `None` where it has none.
+    pub fn span(&self) -> Option<Span> {
+        match self {
+            Self::Grams(span)
+            | Self::Millilitres(span)
+            | Self::Household { count: span, .. }
+            | Self::Counted { count: span, .. } => Some(*span),
+            Self::Fill | Self::NotStated | Self::Unclear(_) => None,
+        }
+    }
+}
+
 /// So many of what holds an amount each.
 pub(super) fn times(each: WrittenAmount, count: Span) -> WrittenAmount {
     let whole = |each: Span| Span {

@@ -14,6 +14,8 @@ pub struct WrittenLine {
     pub amount: WrittenAmount,
     /// Of what.
     pub name: String,
+    /// The same with what is said behind a comma, which may belong to the name: "black tea, brewed".
+    pub full_name: String,
     /// What else is said: "chilled", "optional".
     pub note: String,
 }
@@ -30,12 +32,19 @@ pub fn read_line(text: &str) -> WrittenLine {
         tokens: &tokens,
     };
     let (amount, name) = reader.line();
+    let full_name = name
+        .split(" (")
+        .next()
+        .unwrap_or_default()
+        .trim()
+        .to_owned();
     let (name, note) = name_and_note(&name);
     let amount = of_each(amount, &note);
     WrittenLine {
         text: text.to_owned(),
         amount,
         name,
+        full_name,
         note,
     }
 }

@@ -100,6 +100,7 @@ fn contents_ui(
         ui.add_space(grid::APART);
         return;
     }
+    state.review.forget();
     title_ui(ui, screen);
     let width = ui.available_width();
     if width < BESIDE {

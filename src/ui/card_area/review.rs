@@ -104,6 +104,13 @@ impl ReviewState {
         }
     }
 
+    /// The list has been dealt with: whoever brings the same file in again begins anew.
+    pub(super) fn forget(&mut self) {
+        if self.path.is_some() {
+            *self = Self::default();
+        }
+    }
+
     fn table_order(&self, list: &ListInHand, bytes: &Arc<Vec<u8>>) -> TableOrder {
         let is_of_list = self.path.as_ref() == Some(&list.path);
         TableOrder {

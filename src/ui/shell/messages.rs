@@ -32,7 +32,7 @@ pub(super) fn message_ui(ui: &mut Ui, message: Option<&Message>, actions: &mut V
                     actions.push(Action::Command(Command::DismissMessage));
                 }
                 let can_take_back = matches!(message, Message::Taken(_));
-                if can_take_back && ui.button(speaker.word("command-undo")).clicked() {
+                if can_take_back && ui.button(speaker.word("shell-take-back")).clicked() {
                     actions.push(Action::Command(Command::Undo));
                 }
                 ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
