@@ -285,7 +285,8 @@ fn each_of_them_becomes_a_line_or_says_why_not() {
         let mut is_filled = false;
         for (line, (text, asks, _)) in arrived.lines.iter().zip(LINES) {
             let says = speaker.becomes(line);
-            let has_filled = std::mem::replace(&mut is_filled, is_filled || matches!(asks, Fill));
+            let has_filled = is_filled;
+            is_filled |= matches!(asks, Fill);
             match (&line.becomes, asks) {
                 (Becomes::Line { .. }, Nothing) | (Becomes::LeftOut, _) => {
                     panic!("{text}: {says}")
