@@ -7,8 +7,8 @@ use super::{BringInArguments, Failure, speaker};
 use crate::book::{Book, Form};
 use crate::edit::{Edit, EditError, apply};
 use crate::exchange::{
-    CostEffect, DecimalSign, DecimalSigns, Delimiter, ListChoices, Review, ReviewLine, RowMatch,
-    cost_effects, edits_of, guess_mapping, read_table, review_price_list,
+    CostEffect, DecimalSign, DecimalSigns, Delimiter, KnownCost, ListChoices, Review, ReviewLine,
+    RowMatch, cost_effects, edits_of, guess_mapping, read_table, review_price_list,
 };
 use crate::quantity::show_number;
 use crate::say::{Speaker, say};
@@ -143,10 +143,13 @@ fn form(text: &str) -> Result<Form, Failure> {
 
 /// What the drinks would cost.
 fn effects_text(speaker: Speaker<'_>, effects: &[CostEffect]) -> String {
-    let cost = |cost: Option<f64>| {
+    let cost = |cost: Option<KnownCost>| {
         cost.map_or_else(
             || speaker.word("command-not-known").to_owned(),
-            |cost| show_number(cost, 2),
+            |cost| {
+                let sign = if cost.is_partial { "≥ " } else { "" };
+                format!("{sign}{}", show_number(cost.known, 2))
+            },
         )
     };
     let mut text = String::new();

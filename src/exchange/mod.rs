@@ -28,7 +28,7 @@ mod written;
 mod written_arrival;
 
 pub use crate::quantity::DecimalSign;
-pub use cost_effect::{CostEffect, cost_effects};
+pub use cost_effect::{CostEffect, KnownCost, cost_effects};
 pub use delimiter::Delimiter;
 pub use doubt::{CellFault, Doubt, MOST_IN_CELL, Skip, UnitsOf};
 pub use exchange_error::RecipeExchangeError;

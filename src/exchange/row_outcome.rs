@@ -66,6 +66,12 @@ impl RowReader<'_> {
             ingredient.bring_in_price(price, supplier);
         }
         let texts = [Field::Statement, Field::Note].map(|field| (field, self.text(field)));
+        // Whoever sells the list is who sells it only where the list has a price of it.
+        let sells = self.states(Field::Supplier)
+            || changes
+                .iter()
+                .any(|one| matches!(one, FieldChange::Price { .. }));
+        let supplier = if sells { supplier } else { "" };
         let of_list = (Field::Supplier, supplier.to_owned());
         for (field, text) in std::iter::once(of_list).chain(texts) {
             let place = match field {

@@ -94,10 +94,7 @@ impl RowReader<'_> {
         };
         let grams = match pack.unit {
             PackUnit::Grams => Some(pack.whole()),
-            // Finer than any scale of a wholesaler.
-            PackUnit::Millilitres => {
-                density.map(|density| (pack.whole() * density * 10.0).round() / 10.0)
-            }
+            PackUnit::Millilitres => density.map(|density| pack.whole() * density),
         };
         if grams.is_none() {
             self.doubt(Field::PackContent, CellFault::NoDensity);
@@ -178,7 +175,9 @@ fn density(book: &Book, of: &Ingredient) -> Option<f64> {
         }
         let mix = per_gram(of, &mut Slots::default()).mix;
         let one = portion(book, of, &mix, &Amount::Millilitres(1.0), OF_PACKS)?;
-        (one.grams.is_finite() && one.grams > 0.0).then_some(one.grams)
+        // As many digits as a specification sheet has.
+        let density = (one.grams * 1000.0).round() / 1000.0;
+        (density.is_finite() && density > 0.0).then_some(density)
     })
 }
 

@@ -362,7 +362,7 @@ fn the_effect_on_the_drinks_is_told_before_anything_is_taken() {
     // 18 g of powder that is 0.55 a kilogram dearer, 20 g of syrup that is 0.6 a bottle dearer.
     let wanted = 0.018 * 0.55 + 20.0 / 992.0 * 0.6;
     assert!(
-        (effects[0].difference().unwrap() - wanted).abs() < 0.002,
+        (effects[0].difference.unwrap() - wanted).abs() < 0.002,
         "{effects:?}"
     );
     assert!(cost_effects(&book, &book).is_empty());

@@ -7,7 +7,7 @@ use egui::{Button, Label, RichText, Ui};
 
 use super::match_menu::{Asked, MatchMenu, match_menu_ui, match_words};
 use super::review::{ReviewLooks, ReviewState, away_ui, working_ui};
-use crate::exchange::{CostEffect, Outcome, Review, ReviewLine, RowMatch, Skip};
+use crate::exchange::{CostEffect, KnownCost, Outcome, Review, ReviewLine, RowMatch, Skip};
 use crate::quantity::{name_as_shown, show_number};
 use crate::say::{Speaker, say};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
@@ -165,22 +165,31 @@ fn effects_ui(ui: &mut Ui, speaker: Speaker<'_>, looks: &ReviewLooks, state: &mu
 fn effect_row(speaker: Speaker<'_>, effect: &CostEffect) -> Option<TableRow> {
     let cents = |cost: f64| (cost * 100.0).round() / 100.0;
     let not_known = || Value::not_known(speaker.word("serving-cost-no-price-stated"));
-    let value = |cost: Option<f64>| {
-        cost.map_or_else(not_known, |cost| Value::digits(show_number(cents(cost), 2)))
+    let value = |cost: Option<KnownCost>| {
+        cost.map_or_else(not_known, |cost| {
+            let value = Value::digits(show_number(cents(cost.known), 2));
+            if cost.is_partial {
+                value.at_least()
+            } else {
+                value
+            }
+        })
     };
     let signed = |number: f64, decimals: usize| {
         let sign = if number > 0.0 { "+" } else { "" };
         Value::digits(format!("{sign}{}", show_number(number, decimals)))
     };
-    let (change, percent) = match (effect.before, effect.after) {
-        (Some(before), Some(after)) => {
+    let (change, percent) = match (effect.before, effect.after, effect.difference) {
+        (Some(before), Some(after), Some(difference)) => {
             // As the two beside it differ, which are rounded.
-            let change = cents(after) - cents(before);
+            let change = cents(after.known) - cents(before.known);
             if change.abs() < 0.005 {
                 return None;
             }
-            let percent = 100.0 * (after / before - 1.0);
-            let percent = percent.is_finite().then(|| signed(percent, 1));
+            let percent = 100.0 * difference / before.known;
+            // Of a part of the cost no part is known.
+            let is_known = percent.is_finite() && !before.is_partial;
+            let percent = is_known.then(|| signed(percent, 1));
             (signed(change, 2), percent.unwrap_or_default())
         }
         _ => (Value::default(), Value::default()),

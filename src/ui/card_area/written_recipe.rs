@@ -70,7 +70,7 @@ fn lines_ui(ui: &mut Ui, speaker: Speaker<'_>, arrival: &WrittenArrival, state: 
     for (at, line) in arrival.lines.iter().enumerate() {
         let sentence = name_as_shown(&line.text);
         ui.add(Label::new(RichText::new(sentence.as_ref()).color(palette.text_strong)).wrap());
-        ui.indent(("written line", at), |ui| {
+        ui.indent(("sentence", at), |ui| {
             ui.horizontal_wrapped(|ui| {
                 ui.add(Label::new(after.becomes(line)).wrap());
                 if let Some(now) = now_words(after, speaker, line) {
