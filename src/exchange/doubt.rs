@@ -52,8 +52,6 @@ pub enum CellFault {
     NoPackUnit,
     /// A letter beside a price, which may be meant as a digit.
     LetterBesideNumber,
-    /// A volume, and no density to weigh it with.
-    NoDensity,
     /// A price, and no content of the pack.
     NoPackContent,
     /// A price, and the cell for the content of the pack is empty: it is taken for a pack as the book has it.

@@ -51,6 +51,8 @@ pub enum FieldChange {
         before: Option<Price>,
         /// After.
         after: Price,
+        /// By how much a gram becomes dearer, in percent; `None` for a first price, and where that can't be told.
+        percent: Option<f64>,
     },
     /// What a supplier calls it, which a person has said.
     Article {
@@ -69,17 +71,12 @@ pub enum FieldChange {
 }
 
 impl FieldChange {
-    /// By how much a gram becomes dearer, in percent; `None` for what is no price, for a first price and after one of nothing.
+    /// By how much a gram becomes dearer, in percent; `None` for what is no price, and where that can't be told.
     pub fn percent(&self) -> Option<f64> {
-        let Self::Price {
-            before: Some(before),
-            after,
-        } = self
-        else {
-            return None;
-        };
-        let change = 100.0 * (after.pack * before.grams / (after.grams * before.pack) - 1.0);
-        change.is_finite().then_some(change)
+        match self {
+            Self::Price { percent, .. } => *percent,
+            _ => None,
+        }
     }
 
     /// Whether it moves a price further than lists usually do, see [`FAR`]: more often than not the pack is another one.

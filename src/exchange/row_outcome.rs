@@ -3,7 +3,7 @@
 use super::doubt::{CellFault, Doubt, Skip};
 use super::field::Field;
 use super::review::{FieldChange, Outcome};
-use super::row_price::is_same;
+use super::row_price::{dearer_by, is_same};
 use super::row_reader::{NAME, RowReader};
 use crate::book::{
     Article, Book, Composition, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient, Role,
@@ -59,7 +59,9 @@ impl RowReader<'_> {
         if let Some(price) = self.price(book, &ingredient, date)
             && known.price.as_ref() != Some(&price)
         {
+            let before = known.price.as_ref();
             changes.push(FieldChange::Price {
+                percent: before.and_then(|before| dearer_by(book, &ingredient, before, &price)),
                 before: known.price.clone(),
                 after: price.clone(),
             });

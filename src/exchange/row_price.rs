@@ -3,12 +3,9 @@
 use super::doubt::{CellFault, UnitsOf};
 use super::field::Field;
 use super::row_reader::RowReader;
-use crate::balance::{Slots, per_gram, portion};
-use crate::book::{Amount, Book, Day, Form, Ingredient, Price};
-use crate::quantity::{PackError, PackUnit, parse_pack};
-
-/// At this temperature a litre is a litre on a pack, °C (Council Directive 76/211/EEC, Annex I, 3).
-const OF_PACKS: f64 = 20.0;
+use crate::balance::{Slots, pack_grams, per_gram};
+use crate::book::{Book, Day, Ingredient, Price, is_same_content};
+use crate::quantity::{Pack, PackError, parse_pack};
 
 /// Signs and codes of currencies; those of a row are one.
 const CURRENCIES: [&[&str]; 6] = [
@@ -72,34 +69,22 @@ impl RowReader<'_> {
         Some(waste)
     }
 
-    /// Content of a pack in grams; millilitres need a density.
-    fn pack_grams(&mut self, density: Option<f64>) -> Option<f64> {
+    /// What a pack holds.
+    fn pack_content(&mut self) -> Option<Pack> {
         if !self.states(Field::PackContent) {
             return None;
         }
         let text = self.text(Field::PackContent);
         let usual = self.heading_unit(Field::PackContent).to_owned();
-        let pack = match parse_pack(&text, self.sign(Field::PackContent), &usual) {
-            Ok(pack) => pack,
-            Err(error) => {
-                match error {
-                    PackError::Number(error) => self.no_number(Field::PackContent, error),
-                    PackError::NoUnit => self.doubt(Field::PackContent, CellFault::NoPackUnit),
-                    PackError::NotUnderstood { .. } => {
-                        self.doubt(Field::PackContent, CellFault::Unit(UnitsOf::Pack));
-                    }
-                }
-                return None;
+        match parse_pack(&text, self.sign(Field::PackContent), &usual) {
+            Ok(pack) => return Some(pack),
+            Err(PackError::Number(error)) => self.no_number(Field::PackContent, error),
+            Err(PackError::NoUnit) => self.doubt(Field::PackContent, CellFault::NoPackUnit),
+            Err(PackError::NotUnderstood { .. }) => {
+                self.doubt(Field::PackContent, CellFault::Unit(UnitsOf::Pack));
             }
-        };
-        let grams = match pack.unit {
-            PackUnit::Grams => Some(pack.whole()),
-            PackUnit::Millilitres => density.map(|density| pack.whole() * density),
-        };
-        if grams.is_none() {
-            self.doubt(Field::PackContent, CellFault::NoDensity);
         }
-        grams.filter(|grams| *grams > 0.0)
+        None
     }
 
     /// The price that the row states, of an ingredient with its other figures in place; `None` when it states none that can be
@@ -108,7 +93,7 @@ impl RowReader<'_> {
         let before = of.price.as_ref();
         // All is read, also where nothing is taken, so that every doubt is told.
         let pack = self.pack_price(book);
-        let content = self.pack_grams(density(book, of));
+        let content = self.pack_content();
         let waste = self.waste().filter(|waste| *waste < 100.0);
         let date = self.price_date(date);
         let half = |field, is_read: bool| self.states(field) && !is_read;
@@ -125,22 +110,25 @@ impl RowReader<'_> {
                 ..before.clone()
             });
         };
-        let Some(grams) = content.or_else(|| before.map(|before| before.grams)) else {
+        let is_of_book = content.is_none();
+        let Some(content) = content.or_else(|| before.map(|before| before.content)) else {
             self.doubt(Field::PackPrice, CellFault::NoPackContent);
             return None;
         };
-        if content.is_none() && self.has_column(Field::PackContent) {
+        if is_of_book && self.has_column(Field::PackContent) {
             self.doubt(Field::PackContent, CellFault::PackOfBook);
         }
         let price = Price {
             pack,
-            grams,
+            content,
             waste_percent,
             date,
         };
         // A price that did not change keeps the day on which it was looked up.
         match before {
-            Some(before) if is_same(before.pack, pack) && is_same(before.grams, grams) => {
+            Some(before)
+                if is_same(before.pack, pack) && is_same_content(before.content, content) =>
+            {
                 Some(Price {
                     date: before.date.clone().or(price.date),
                     ..price
@@ -165,20 +153,26 @@ impl RowReader<'_> {
     }
 }
 
-/// Density with which a volume on a pack is weighed, g/ml: what is stated, else for what pours what its figures make of it.
-fn density(book: &Book, of: &Ingredient) -> Option<f64> {
-    let stated = of.density.map(|figure| figure.value);
-    stated.or_else(|| {
-        let pours = matches!(of.form, Form::Liquid | Form::Syrup);
-        if !pours || of.composition.printed.is_empty() {
-            return None;
+/// How much dearer a gram is at another price, in percent; `None` after one of nothing, and where packs are told in weight and in
+/// volume and nobody knows what the volume weighs.
+pub(super) fn dearer_by(
+    book: &Book,
+    of: &Ingredient,
+    before: &Price,
+    after: &Price,
+) -> Option<f64> {
+    let amount = |content: Pack| {
+        if before.content.unit == after.content.unit {
+            return Some(content.whole());
         }
+        // What nothing is stated of weighs nothing that is known.
+        let is_known = of.density.is_some() || !of.composition.printed.is_empty();
         let mix = per_gram(of, &mut Slots::default()).mix;
-        let one = portion(book, of, &mix, &Amount::Millilitres(1.0), OF_PACKS)?;
-        // As many digits as a specification sheet has.
-        let density = (one.grams * 1000.0).round() / 1000.0;
-        (density.is_finite() && density > 0.0).then_some(density)
-    })
+        pack_grams(book, of, &mix, content).filter(|_| is_known)
+    };
+    let each = |price: &Price| Some(price.pack / amount(price.content)?);
+    let change = 100.0 * (each(after)? / each(before)? - 1.0);
+    change.is_finite().then_some(change)
 }
 
 /// "€/kg", "je kg".

@@ -114,9 +114,9 @@ impl Speaker<'_> {
         format!("{} {unit}", self.localised(&show_compact(value), value))
     }
 
-    /// "9.50 for 1000 g".
+    /// "9.50 for 1 kg".
     fn pack_price(&self, price: &Price) -> String {
-        say!(self, "figure-pack-price", pack: self.number(price.pack, 2), grams: self.count(price.grams))
+        say!(self, "ingredient-price-for", price: self.number(price.pack, 2), content: self.pack(price.content))
     }
 
     fn field_change(&self, change: &FieldChange) -> String {
@@ -142,7 +142,7 @@ impl Speaker<'_> {
                     value(*after),
                 )
             }
-            FieldChange::Price { before, after } => {
+            FieldChange::Price { before, after, .. } => {
                 let value = |price: &Price| self.pack_price(price);
                 (
                     self.word("figure-price"),
@@ -275,7 +275,6 @@ impl Speaker<'_> {
             CellFault::Unit(UnitsOf::Pack) => "cell-unit-of-pack",
             CellFault::NoPackUnit => "cell-no-pack-unit",
             CellFault::LetterBesideNumber => "cell-letter-beside-number",
-            CellFault::NoDensity => "cell-no-density",
             CellFault::NoPackContent => "cell-no-pack-content",
             CellFault::PackOfBook => "cell-pack-of-book",
             CellFault::PricePerAmount => "cell-price-per-amount",

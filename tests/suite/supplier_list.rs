@@ -16,6 +16,7 @@ use evensip::exchange::{
     ReviewLine, RowMatch, Skip, TextTable, cost_effects, edits_of, guess_mapping, read_table,
     review_price_list,
 };
+use evensip::quantity::Pack;
 use evensip::say::Speaker;
 use proptest::prelude::*;
 
@@ -59,7 +60,7 @@ fn ingredient(
         composition,
         price: Some(Price {
             pack: price.0,
-            grams: price.1,
+            content: Pack::of_grams(price.1),
             waste_percent: 0.0,
             date: Some("2026-06-01".to_owned()),
         }),
@@ -229,8 +230,8 @@ fn nothing_is_ticked_that_was_read_by_half_or_moves_a_price_far() {
         .filter(|line| line.is_sure())
         .map(|line| line.line)
         .collect();
-    // Both powders and the syrup; the creamer is recognised from now on; the new syrup has no density that weighs its bottles.
-    assert_eq!(sure, [4, 5, 6, 7], "{review:?}");
+    // Both powders and both syrups; the creamer is recognised from now on.
+    assert_eq!(sure, [4, 5, 6, 7, 9], "{review:?}");
     let at = |line: u64| {
         let lines = review.lines.iter();
         lines.into_iter().find(|one| one.line == line).unwrap()
@@ -243,7 +244,11 @@ fn nothing_is_ticked_that_was_read_by_half_or_moves_a_price_far() {
         panic!();
     };
     let price = ingredient.price.as_ref().unwrap();
-    assert!((price.grams - 6.0 * 992.0).abs() < 30.0, "{price:?}");
+    let bottles = Pack {
+        count: 6.0,
+        ..Pack::of_millilitres(750.0)
+    };
+    assert_eq!(price.content, bottles);
     assert_eq!(price.date.as_deref(), Some("2026-12-01"));
     // Three times the price is said, and not ticked.
     assert!(at(8).moves_price_far() && at(8).is_change());
@@ -268,7 +273,8 @@ fn nothing_is_ticked_that_was_read_by_half_or_moves_a_price_far() {
     let Outcome::New(new) = &at(9).outcome else {
         panic!();
     };
-    assert!(new.composition.printed.is_empty() && new.price.is_none() && new.allergens.is_none());
+    assert!(new.composition.printed.is_empty() && new.allergens.is_none());
+    assert_eq!(new.form, Form::Syrup);
     // Nobody has said anything yet: names that the book has not are new, of no form that is stated.
     let review = reviewed(&book, &of_supplier(BTreeMap::new()));
     for line in [4, 5, 9, 10] {
@@ -391,7 +397,7 @@ fn the_command_takes_what_is_sure_and_says_what_it_leaves_out() {
     assert!(said.contains("Barley Lantern: "), "{said}");
     let after = load(&book).unwrap().book;
     let price = |name: &str| after.ingredient(&id(name)).unwrap().price.clone().unwrap();
-    assert!((price("Thornby Roasted barley powder").grams - 12_000.0).abs() < 1e-9);
+    assert!((price("Thornby Roasted barley powder").content.whole() - 12_000.0).abs() < 1e-9);
     assert!((price("Hurst Quince syrup").pack - 27.3).abs() < 1e-9);
     assert_eq!(after.ingredients.len(), millrace().ingredients.len());
 }
@@ -470,9 +476,9 @@ proptest! {
                     if let FieldChange::Price { after, .. } = change {
                         let cells = &table.rows.iter().find(|(at, _)| *at == line.line).unwrap().1;
                         prop_assert!(!cells[3].is_empty(), "{line:?}");
-                        let packs = [12_000.0, 20_000.0, 1000.0];
-                        let by_volume = cells[2].contains("ml") || cells[2].is_empty();
-                        prop_assert!(by_volume || packs.contains(&after.grams), "{line:?}");
+                        let packs = [12_000.0, 20_000.0, 1000.0, 4500.0];
+                        let is_of_book = cells[2].is_empty();
+                        prop_assert!(is_of_book || packs.contains(&after.content.whole()), "{line:?}");
                     }
                 }
             }

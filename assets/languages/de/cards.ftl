@@ -22,6 +22,7 @@ card-count-to-compare = { $count ->
 card-nothing-to-make = keine Getränke angefordert; eine Anzahl von 1 bis { $most } eingeben
 card-no-exercise = mit { $replace } und { $with } ist keine Übung möglich: Die erste Zutat ist nicht im Getränk, oder keine Änderung der Mengen trifft den Geschmack. Zuerst unter „Austausch“ ausprobieren
 card-empty-menu = die Getränkekarte ist leer: Kein Rezept hat einen Becher, oder alle sind ausgelistet
+card-nothing-approved = nichts auf der Getränkekarte ist freigegeben: Geben Sie die Getränke frei, die Sie servieren, oder drucken Sie die nicht freigegebenen mit
 card-menu-too-long = { $drinks ->
     [one] auf der Getränkekarte steht 1 Getränk, auf eine Karte passen { $most }; nicht Angebotenes auslisten oder für jedes Getränk eine eigene Karte erstellen
    *[other] auf der Getränkekarte stehen { $drinks } Getränke, auf eine Karte passen { $most }; nicht Angebotenes auslisten oder für jedes Getränk eine eigene Karte erstellen
@@ -164,6 +165,9 @@ measure-not-weighed = nicht gewogen
 
 menu-title = Zutaten und Allergene
 menu-subtitle = gesamte Getränkekarte
+menu-subtitle-approved = freigegebene Getränke
+menu-with-unapproved = mit nicht freigegebenen Getränken
+menu-left-out = Nicht auf diesem Blatt, weil sie so nicht freigegeben sind: { $drinks }.
 menu-marks = „enthält“ und „kann enthalten“: auf der Packung einer Zutat angegeben. „nicht angegeben“: Auf mindestens einer Packung fehlen Angaben zu Allergenen. „{ $sign }“: Jede Packung gibt ihre Allergene an, und keine nennt dieses.
 menu-lists = Allergenlisten: { $lists }
 menu-ingredients = Zutaten

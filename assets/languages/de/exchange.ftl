@@ -46,7 +46,6 @@ figure-density = Dichte
 figure-price = Preis
 figure-none = keine Werte
 figure-not-stated = nicht angegeben
-figure-pack-price = { $pack } für { $grams } g
 # What a supplier's list calls an ingredient. { $named } is "no" where nobody knows whose list it is; { $others } had that name before.
 article-remembered = { $held ->
     [0] { $named ->
@@ -99,7 +98,6 @@ cell-unit-of-share = unbekannte Einheit: % verwenden
 cell-unit-of-pack = nicht vollständig verstanden: den Inhalt als 1 kg, 750 ml, 12 x 1 kg oder 6 x 750 ml eingeben
 cell-no-pack-unit = keine Einheit: g, kg, oz, lb, ml, l oder fl oz ergänzen
 cell-letter-beside-number = neben der Zahl steht ein Buchstabe: Ist es eine Ziffer?
-cell-no-density = das ist ein Volumen, und die Dichte ist nicht angegeben: eine Spalte für die Dichte hinzufügen
 cell-no-pack-content = zu einem Preis gehört der Inhalt der Packung: in der Liste ergänzen
 cell-pack-of-book = der Inhalt ist leer: als die Packung im Buch gelesen
 cell-price-per-amount = das ist ein Preis nach Gewicht oder Volumen: den Preis einer Packung eingeben

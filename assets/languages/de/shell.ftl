@@ -72,6 +72,11 @@ shell-approve-version = Diese Version freigeben …
 shell-cautions-empty-drink = Hier stehen Hinweise, sobald etwas im Getränk ist
 shell-cautions-none = Keine Hinweise zu diesem Getränk, soweit die Etiketten es angeben
 shell-cautions-below = { $count } weitere unten
+shell-cautions-folded = { $count ->
+    [one] 1 weiterer Hinweis: { $kinds }
+   *[other] { $count } weitere Hinweise: { $kinds }
+}
+shell-cautions-fold = Weniger Hinweise zeigen
 
 ## Getränke, die abweichen
 

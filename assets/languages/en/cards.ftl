@@ -22,6 +22,7 @@ card-count-to-compare = { $count ->
 card-nothing-to-make = no drinks are asked for; enter a number of drinks from 1 to { $most }
 card-no-exercise = no exercise is possible with { $replace } and { $with }: the first is not in the drink, or no change of amounts matches the taste. Try it in Swap first
 card-empty-menu = the menu is empty: no recipe has a cup, or all are retired
+card-nothing-approved = nothing on the menu is approved: approve the drinks that you serve, or ask for the card with drinks that are not approved
 card-menu-too-long = { $drinks ->
     [one] 1 drink is on the menu, and a menu card takes { $most }; retire what you don't serve, or make a card per drink
    *[other] { $drinks } drinks are on the menu, and a menu card takes { $most }; retire what you don't serve, or make a card per drink
@@ -164,6 +165,9 @@ measure-not-weighed = not weighed
 
 menu-title = Ingredients and allergens
 menu-subtitle = the whole menu
+menu-subtitle-approved = the approved drinks
+menu-with-unapproved = with drinks that are not approved
+menu-left-out = Not on this sheet, because they are not approved as they stand: { $drinks }.
 menu-marks = “contains” and “may contain”: stated on the pack of an ingredient. “not stated”: at least one pack does not state its allergens. “{ $sign }”: every pack states its allergens, and none names this one.
 menu-lists = Lists of allergens: { $lists }
 menu-ingredients = Ingredients

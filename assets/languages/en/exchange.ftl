@@ -46,7 +46,6 @@ figure-density = density
 figure-price = price
 figure-none = no figures
 figure-not-stated = not stated
-figure-pack-price = { $pack } for { $grams } g
 # What a supplier's list calls an ingredient. { $named } is "no" where nobody knows whose list it is; { $others } had that name before.
 article-remembered = { $held ->
     [0] { $named ->
@@ -99,7 +98,6 @@ cell-unit-of-share = unknown unit: use %
 cell-unit-of-pack = this is not understood as a whole: enter the content as 1 kg, 750 ml, 12 x 1 kg or 6 x 750 ml
 cell-no-pack-unit = no unit: add g, kg, oz, lb, ml, l or fl oz
 cell-letter-beside-number = there is a letter beside the number: is it a digit?
-cell-no-density = this is a volume, and the density is not stated: add a column for the density
 cell-no-pack-content = a price needs the content of the pack: add it to the list
 cell-pack-of-book = the content is empty: read as the pack in the book
 cell-price-per-amount = this is a price by weight or volume: enter the price of a pack

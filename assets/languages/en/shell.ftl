@@ -73,6 +73,11 @@ shell-approve-version = Approve this version…
 shell-cautions-empty-drink = Cautions stand here as soon as something is in the drink
 shell-cautions-none = No cautions for this drink, as far as its labels say
 shell-cautions-below = { $count } more below
+shell-cautions-folded = { $count ->
+    [one] 1 more caution: { $kinds }
+   *[other] { $count } more cautions: { $kinds }
+}
+shell-cautions-fold = Show fewer cautions
 
 ## Drinks that have drifted
 

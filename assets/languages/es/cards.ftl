@@ -22,6 +22,7 @@ card-count-to-compare = { $count ->
 card-nothing-to-make = no se ha pedido ninguna bebida; introducir un número de bebidas de 1 a { $most }
 card-no-exercise = no es posible ningún ejercicio con { $replace } y { $with }: el primero no está en la bebida o ningún cambio de cantidades iguala el sabor. Probar antes en «Sustitución»
 card-empty-menu = la carta está vacía: ninguna receta tiene vaso o todas están retiradas
+card-nothing-approved = nada de la carta está aprobado: apruebe las bebidas que sirve o pida la tarjeta con las bebidas sin aprobar
 card-menu-too-long = { $drinks ->
     [one] hay 1 bebida en la carta y en una ficha caben { $most }; retirar lo que no se sirve o hacer una ficha por bebida
    *[other] hay { $drinks } bebidas en la carta y en una ficha caben { $most }; retirar lo que no se sirve o hacer una ficha por bebida
@@ -164,6 +165,9 @@ measure-not-weighed = sin pesar
 
 menu-title = Ingredientes y alérgenos
 menu-subtitle = toda la carta
+menu-subtitle-approved = las bebidas aprobadas
+menu-with-unapproved = con bebidas sin aprobar
+menu-left-out = No están en esta hoja porque no están aprobadas tal como son: { $drinks }.
 menu-marks = «contiene» y «puede contener»: indicado en el envase de un ingrediente. «no se indica»: al menos un envase no indica sus alérgenos. «{ $sign }»: todos los envases indican sus alérgenos y ninguno menciona este.
 menu-lists = Listas de alérgenos: { $lists }
 menu-ingredients = Ingredientes

@@ -22,6 +22,7 @@ card-count-to-compare = { $count ->
 card-nothing-to-make = aucune boisson n’est demandée ; saisir un nombre de boissons de 1 à { $most }
 card-no-exercise = aucun exercice n’est possible avec { $replace } et { $with } : le premier ingrédient n’est pas dans la boisson, ou aucun changement de quantité ne retrouve le goût. Essayer d’abord dans « Remplacement »
 card-empty-menu = la carte est vide : aucune recette n’a de gobelet, ou toutes sont retirées
+card-nothing-approved = rien de la carte n’est validé : validez les boissons que vous servez, ou demandez la fiche avec les boissons non validées
 card-menu-too-long = { $drinks ->
     [one] la carte compte { $drinks } boisson, et une fiche en contient au plus { $most } ; retirer celles qui ne sont pas servies ou créer une fiche par boisson
    *[other] la carte compte { $drinks } boissons, et une fiche en contient au plus { $most } ; retirer celles qui ne sont pas servies ou créer une fiche par boisson
@@ -164,6 +165,9 @@ measure-not-weighed = non pesé
 
 menu-title = Ingrédients et allergènes
 menu-subtitle = toute la carte
+menu-subtitle-approved = les boissons validées
+menu-with-unapproved = avec des boissons non validées
+menu-left-out = Ne figurent pas sur cette fiche, car elles ne sont pas validées telles quelles : { $drinks }.
 menu-marks = « contient » et « peut contenir » : indiqué sur l’emballage d’un ingrédient. « non indiqué » : au moins un emballage n’indique pas ses allergènes. « { $sign } » : chaque emballage indique ses allergènes, et aucun ne mentionne celui-ci.
 menu-lists = Listes d’allergènes : { $lists }
 menu-ingredients = Ingrédients

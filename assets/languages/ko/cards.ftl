@@ -21,6 +21,7 @@ card-count-to-compare = { $count ->
 card-nothing-to-make = 만들 음료가 없습니다. 1~{ $most } 범위에서 잔 수를 입력하십시오
 card-no-exercise = { $replace } → { $with } 대체로는 연습을 만들 수 없습니다. 앞의 재료가 음료에 없거나, 양을 바꾸어도 맛을 맞출 수 없습니다. 먼저 ‘대체’에서 시도해 보십시오
 card-empty-menu = 메뉴가 비어 있습니다. 컵이 지정된 레시피가 없거나 모두 판매 종료되었습니다
+card-nothing-approved = 메뉴에 승인된 음료가 없습니다. 판매하는 음료를 승인하거나, 미승인 음료를 포함해 출력하세요
 card-menu-too-long = { $drinks ->
    *[other] 메뉴에 음료가 { $drinks }종 있지만 카드 한 장에는 { $most }종까지 들어갑니다. 제공하지 않는 음료를 판매 종료하거나 음료별로 카드를 만드십시오
 }
@@ -162,6 +163,9 @@ measure-not-weighed = 무게 미측정
 
 menu-title = 원재료와 알레르기 유발물질
 menu-subtitle = 전체 메뉴
+menu-subtitle-approved = 승인된 음료
+menu-with-unapproved = 미승인 음료 포함
+menu-left-out = 현재 상태로 승인되지 않아 이 표에 없는 음료: { $drinks }.
 menu-marks = ‘함유’와 ‘혼입 가능’: 재료의 포장에 표시되어 있습니다. ‘표시 없음’: 알레르기 유발물질을 표시하지 않은 포장이 하나 이상 있습니다. ‘{ $sign }’: 모든 포장에 알레르기 유발물질이 표시되어 있으며, 이 물질을 적은 포장은 없습니다.
 menu-lists = 알레르기 유발물질 목록: { $lists }
 menu-ingredients = 원재료

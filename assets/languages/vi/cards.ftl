@@ -21,6 +21,7 @@ card-count-to-compare = { $count ->
 card-nothing-to-make = chưa yêu cầu ly nào; hãy nhập số ly từ 1 đến { $most }
 card-no-exercise = không thể tạo bài tập với { $replace } và { $with }: nguyên liệu thứ nhất không có trong đồ uống, hoặc không cách chỉnh lượng nào đưa được về đúng vị. Hãy thử trong “Thay thế” trước
 card-empty-menu = thực đơn trống: không công thức nào có ly, hoặc tất cả đã ngừng bán
+card-nothing-approved = không có món nào trong thực đơn được duyệt: hãy duyệt các món đang bán, hoặc in kèm các món chưa duyệt
 card-menu-too-long = { $drinks ->
    *[other] thực đơn có { $drinks } đồ uống, mà một thẻ chỉ chứa được { $most }; hãy chuyển món không còn phục vụ sang ngừng bán, hoặc tạo thẻ riêng cho từng đồ uống
 }
@@ -162,6 +163,9 @@ measure-not-weighed = chưa cân
 
 menu-title = Thành phần và chất gây dị ứng
 menu-subtitle = toàn bộ thực đơn
+menu-subtitle-approved = các món đã duyệt
+menu-with-unapproved = có cả món chưa duyệt
+menu-left-out = Không có trong tờ này vì chưa được duyệt ở dạng hiện tại: { $drinks }.
 menu-marks = “có chứa” và “có thể chứa”: ghi trên bao bì của một nguyên liệu. “không ghi”: ít nhất một bao bì không ghi chất gây dị ứng. “{ $sign }”: mọi bao bì đều ghi chất gây dị ứng, và không bao bì nào nêu chất này.
 menu-lists = Danh mục chất gây dị ứng: { $lists }
 menu-ingredients = Thành phần

@@ -4,7 +4,9 @@ use std::path::PathBuf;
 
 use super::review::ReviewState;
 use crate::book::{IngredientId, Recipe, RecipeId, VersionId};
-use crate::cards::{BatchItem, CardKind, CardOptions, CardRequest, Drink, Paper, TaughtSwap};
+use crate::cards::{
+    BatchItem, CardKind, CardOptions, CardRequest, Drink, OnMenu, Paper, TaughtSwap,
+};
 use crate::quantity::DisplayUnits;
 use crate::say::Language;
 use crate::ui::Screen;
@@ -33,6 +35,8 @@ pub struct CardState {
     pub confirmed_by: String,
     /// How many drinks the batch is for, as typed.
     pub drinks: String,
+    /// Whether drinks that are not approved stand on the card of the menu.
+    pub also_unapproved: bool,
     /// Versions that are compared with the one in hand.
     pub beside: Vec<Option<VersionId>>,
     /// The recipe that `beside` belongs to.
@@ -41,6 +45,8 @@ pub struct CardState {
     pub exercise: Option<(IngredientId, IngredientId)>,
     /// The format of the file.
     pub format: CardFormat,
+    /// The card that was in sight when files were last written: what was written is said beside no other.
+    pub written_for: Option<(PreviewOrder, CardFormat)>,
     /// The folder that files go to, as typed.
     pub folder: String,
     /// The page in sight, from 0.
@@ -107,7 +113,8 @@ impl CardState {
                     CardRequest::Answers(swap)
                 }
             }
-            CardKind::Menu => CardRequest::Menu,
+            CardKind::Menu if self.also_unapproved => CardRequest::Menu(OnMenu::All),
+            CardKind::Menu => CardRequest::Menu(OnMenu::Approved),
             CardKind::Ladder => CardRequest::Ladder(drink),
             CardKind::Comparison => {
                 let mut drinks = vec![drink.clone()];
