@@ -22,6 +22,7 @@ mod mix;
 mod prepare;
 pub mod published;
 mod report;
+mod shopping;
 mod slots;
 mod solve;
 mod statement;
@@ -70,6 +71,9 @@ pub use report::unstated::Unstated;
 pub use report::yardsticks::{
     Band, DayLimit, Grade, LARGE_PORTION, Level, Outcome, YardstickLine, YardstickPart,
     YardstickReading, yardstick_reading, yardsticks,
+};
+pub use shopping::{
+    BatchToMake, FromTap, LeafAndWater, Need, Packs, Purchase, Shopping, TeaToBrew, shopping,
 };
 pub use slots::Slots;
 pub use solve::cooling::{

@@ -83,6 +83,7 @@ mod scale;
 mod screens;
 mod sentences;
 mod serving;
+mod shopping;
 mod side_by_side;
 mod signs;
 mod swap_proofs;

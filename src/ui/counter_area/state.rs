@@ -1,7 +1,7 @@
 //! What the counter remembers between frames.
 
 use super::item::{CounterItem, Kind};
-use super::table::Sort;
+use crate::ui::sorted_list::Sort;
 
 /// What the counter remembers between frames.
 #[derive(Default)]
