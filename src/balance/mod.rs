@@ -19,6 +19,7 @@ mod cause;
 mod diet;
 mod measurand;
 mod mix;
+pub mod number;
 mod prepare;
 pub mod published;
 mod report;
@@ -45,6 +46,7 @@ pub use measurand::{MEASURANDS, Measurand, flavour_figure};
 pub use mix::{
     COMPONENTS, Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot,
 };
+pub use prepare::pack::{pack_grams, usable_grams};
 pub use prepare::per_gram::{PerGram, per_gram};
 pub use prepare::portion::{Portion, portion};
 pub use prepare::{Kitchen, prepare};
@@ -65,7 +67,7 @@ pub use report::nutrition::{NutritionRow, PrintedValue, declaration, printed};
 pub use report::share::{Lens, LineShare};
 pub use report::standing::{ASSUMED_MELT_RATE, MeltRate, Standing, standing};
 pub use report::taste_difference::{
-    AxisDifference, Difference, LEVEL_STEPS, difference, figure_difference, overall_distance,
+    AxisDifference, Difference, LEVEL_STEPS, Taste, difference, figure_difference, overall_distance,
 };
 pub use report::unstated::Unstated;
 pub use report::yardsticks::{
@@ -88,6 +90,7 @@ pub use solve::physics::{
     Equilibrium, Freezing, Wall, enthalpy, equilibrium, freezing_point, ice_volume, liquid_volume,
 };
 pub use solve::prepared::{Fill, Prepared, PreparedLine, Scaling, Setup, SetupChange};
+pub use solve::slopes::{Effect, effects};
 pub use statement::{
     Concern, HintKind, Hints, NamedPolyol, NamedSweetener, StatementFinding, StatementKind,
     StatementMatch, hints_of, read_statement, statement_findings, statement_findings_of,

@@ -3,12 +3,13 @@
 use std::collections::BTreeSet;
 
 use super::brewing::{Brew, Infusion, brew_for};
-use super::mix::Component;
+use super::mix::{Component, Mix};
+use super::prepare::pack::usable_grams;
 use super::prepare::per_gram::per_gram;
 use super::report::balance::{Balance, balance_version};
 use super::slots::Slots;
 use crate::book::{Book, Form, HouseMade, Ingredient, IngredientId, Price, Role};
-use crate::quantity::Uncertain;
+use crate::quantity::{Pack, Uncertain};
 
 /// Part of a batch or a pack that is no reason to take another one.
 const LITTLE: f64 = 1e-6;
@@ -73,9 +74,9 @@ pub struct Purchase {
 /// Whole packs of a purchase.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Packs {
-    /// What is in one, g.
-    pub grams: f64,
-    /// The same, less what is thrown away, g.
+    /// What is in one, as it is printed.
+    pub content: Pack,
+    /// What can be used of one, g.
     pub usable: f64,
     /// How many.
     pub count: f64,
@@ -174,16 +175,29 @@ pub fn shopping<'balance>(
             shopping.bought.push(Purchase { need, packs: None });
             continue;
         };
-        let price = item.price.as_ref();
-        let price = price.filter(|price| usable(price) > 0.0);
+        let mix = per_gram(item, &mut Slots::default()).mix;
+        // A price of a pack of which nothing can be used says nothing.
+        let price = item.price.as_ref().and_then(|price| {
+            let usable = usable_grams(book, item, &mix, price)?;
+            Some((price, usable))
+        });
+        let by_weight = price.map(|(price, usable)| need.grams / usable * price.pack);
         match where_from(item) {
             WhereFrom::Tap => shopping.from_tap.push(FromTap {
-                cost: price.map(|price| need.grams / usable(price) * price.pack),
+                cost: by_weight,
                 need,
             }),
-            WhereFrom::Pot => shopping.teas.push(tea(item, price, need)),
+            WhereFrom::Pot => {
+                let ready = need.grams / price.map_or(1.0, |(price, _)| price.usable_part());
+                shopping.teas.push(TeaToBrew {
+                    brew: strength(&mix).and_then(|strength| leaf_and_water(ready, strength)),
+                    ready,
+                    cost: by_weight,
+                    need,
+                });
+            }
             WhereFrom::Shop => shopping.bought.push(Purchase {
-                packs: price.map(|price| packs(price, &need)),
+                packs: price.map(|(price, usable)| packs(price, usable, &need)),
                 need,
             }),
         }
@@ -209,16 +223,10 @@ fn where_from(item: &Ingredient) -> WhereFrom {
     }
 }
 
-/// What can be used of a pack, g.
-fn usable(price: &Price) -> f64 {
-    price.grams * (1.0 - price.waste_percent / 100.0)
-}
-
-fn packs(price: &Price, need: &Need) -> Packs {
-    let usable = usable(price);
+fn packs(price: &Price, usable: f64, need: &Need) -> Packs {
     let count = whole(need.grams / usable);
     Packs {
-        grams: price.grams,
+        content: price.content,
         usable,
         count,
         cost: count * price.pack,
@@ -230,19 +238,10 @@ fn whole(wanted: f64) -> f64 {
     (wanted - LITTLE).ceil().max(0.0)
 }
 
-fn tea(item: &Ingredient, price: Option<&Price>, need: Need) -> TeaToBrew {
-    let waste = price.map_or(0.0, |price| price.waste_percent / 100.0);
-    let ready = need.grams / (1.0 - waste);
-    let mix = per_gram(item, &mut Slots::default()).mix;
-    let strength = mix
-        .knows(Component::TeaSolids)
-        .then(|| 100.0 * mix.get(Component::TeaSolids));
-    TeaToBrew {
-        brew: strength.and_then(|strength| leaf_and_water(ready, strength)),
-        cost: price.map(|price| ready / price.grams * price.pack),
-        ready,
-        need,
-    }
+/// Tea solids, g per 100 g.
+fn strength(per_gram: &Mix) -> Option<f64> {
+    let is_known = per_gram.knows(Component::TeaSolids);
+    is_known.then(|| 100.0 * per_gram.get(Component::TeaSolids))
 }
 
 fn leaf_and_water(ready: f64, strength: f64) -> Option<LeafAndWater> {

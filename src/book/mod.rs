@@ -39,6 +39,7 @@ mod resolve;
 mod resolved;
 mod settings;
 mod shelf;
+mod stated_temperature;
 mod texts;
 mod translation;
 mod version_edit;
@@ -77,11 +78,13 @@ pub use look_up::{
     DrinkWords, Fit, FoundBy, FoundKind, Hit, Hits, KindWord, LookUpIndex, Spot, WantedWords,
     folded,
 };
-pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
+pub use measure::{
+    Calibration, Filling, Measure, MeasureKind, Nominal, Reading, ReadingAmount, WATER_DENSITY,
+};
 pub use merge::{Conflict, Merge, MergeNote, Part, merge};
 pub use nutrient::{Evidence, Figure, Nutrient};
 pub use price::{EarlierPrice, Price};
-pub use price_change::PriceInTime;
+pub use price_change::{PriceInTime, is_same_content};
 pub use recipe::{Approval, MOST_LINES, Recipe, State, Version};
 pub use resolve::resolve;
 pub use resolved::Resolved;
@@ -99,8 +102,10 @@ pub use vessel::{
 };
 pub use well_formed::{
     CalledSize, EnergyRange, Held, LARGEST_AMOUNT, Miscalled, NamedUnit, energy_of_composition,
-    findings, miscalled, nearest, new_errors, new_errors_of,
+    findings, millilitres_in_name, miscalled, nearest, new_errors, new_errors_of,
 };
+
+pub use crate::quantity::Temperature;
 
 use std::sync::Arc;
 

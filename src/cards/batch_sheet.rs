@@ -267,7 +267,7 @@ fn to_buy(speaker: &Speaker<'_>, bought: &[Purchase]) -> Table {
                 speaker.word("card-figure-not-known").to_owned(),
             ],
             Some(packs) => [
-                mass_words(speaker, packs.grams),
+                speaker.pack(packs.content),
                 speaker.count(packs.count),
                 left_over_words(speaker, purchase.left_over()),
                 money(speaker, packs.cost),

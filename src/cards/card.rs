@@ -22,12 +22,9 @@ pub fn card(
     let mut document = match request {
         CardRequest::Counter(drink) => counter_card::document(speaker, drink)?,
         CardRequest::Training(drink) => training_sheet::document(speaker, drink)?,
-        CardRequest::Exercise {
-            drink,
-            replace,
-            with,
-        } => exercise::document(speaker, drink, replace, with)?,
-        CardRequest::Menu => menu_matrix::document(speaker)?,
+        CardRequest::Exercise(swap) => exercise::document(speaker, swap)?,
+        CardRequest::Answers(swap) => exercise::answers(speaker, swap)?,
+        CardRequest::Menu(on_menu) => menu_matrix::document(speaker, *on_menu)?,
         CardRequest::Ladder(drink) => ladder_table::document(speaker, drink)?,
         CardRequest::Comparison(drinks) => comparison_sheet::document(speaker, drinks)?,
         CardRequest::Batch(items) => batch_sheet::document(speaker, items)?,

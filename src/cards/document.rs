@@ -15,8 +15,10 @@ pub enum CardKind {
     Menu,
     /// The levels of sugar, each with its amounts.
     Ladder,
-    /// A swap for a group that learns: what is expected, and what came.
+    /// A swap for a group that learns: what is expected.
     Exercise,
+    /// What came of it, for whoever teaches.
+    Answers,
     /// Two to four versions beside each other.
     Comparison,
     /// What so many drinks need: to buy, and to make beforehand.
@@ -25,10 +27,11 @@ pub enum CardKind {
 
 impl CardKind {
     /// All kinds, in the order in which they are offered.
-    pub const ALL: [Self; 7] = [
+    pub const ALL: [Self; 8] = [
         Self::Counter,
         Self::Training,
         Self::Exercise,
+        Self::Answers,
         Self::Menu,
         Self::Ladder,
         Self::Comparison,
@@ -41,6 +44,7 @@ impl CardKind {
             Self::Counter => "card-kind-counter",
             Self::Training => "card-kind-training",
             Self::Exercise => "card-kind-exercise",
+            Self::Answers => "card-kind-answers",
             Self::Menu => "card-kind-menu",
             Self::Ladder => "card-kind-ladder",
             Self::Comparison => "card-kind-comparison",
@@ -54,6 +58,7 @@ impl CardKind {
             Self::Counter => "counter",
             Self::Training => "training",
             Self::Exercise => "exercise",
+            Self::Answers => "answers",
             Self::Menu => "menu",
             Self::Ladder => "ladder",
             Self::Comparison => "comparison",
@@ -87,6 +92,8 @@ pub struct Document {
     pub shop: String,
     /// Which state of the recipe it shows: the version and its approval.
     pub revision: String,
+    /// Whether something on it was never approved as it stands: the revision is then set where nobody overlooks it.
+    pub is_unapproved: bool,
     /// The day that stands on it, as the caller gave it; empty for none.
     pub date: String,
     /// How the paper lies.
@@ -103,6 +110,16 @@ impl Document {
     /// Speaks the language of the fixed words.
     pub(super) fn speaker(&self) -> Speaker<'static> {
         Speaker::without_book().in_language(self.language)
+    }
+
+    /// How deep the headings of stages are: below the title, or below the heading that stands above them.
+    pub(super) fn stage_level(&self) -> u8 {
+        let headings = self.blocks.iter();
+        let before = headings.take_while(|block| !matches!(block, Block::Steps(_)));
+        let below_one = before
+            .into_iter()
+            .any(|block| matches!(block, Block::Heading(_)));
+        if below_one { 3 } else { 2 }
     }
 
     /// The line at the foot: shop, revision and date.
@@ -143,6 +160,10 @@ pub struct Fact {
     pub name: String,
     /// "58.4 ± 0.5 °C".
     pub value: String,
+    /// Whether someone's health may hang on it: it is set bold, and nothing else among the facts is.
+    pub is_strong: bool,
+    /// Whether it is written in by hand: a line to write on in place of a value.
+    pub is_to_fill_in: bool,
 }
 
 impl Fact {
@@ -151,6 +172,24 @@ impl Fact {
         Self {
             name: name.into(),
             value: value.into(),
+            is_strong: false,
+            is_to_fill_in: false,
+        }
+    }
+
+    /// A fact that stands out.
+    pub fn strong(name: impl Into<String>, value: impl Into<String>) -> Self {
+        Self {
+            is_strong: true,
+            ..Self::new(name, value)
+        }
+    }
+
+    /// A fact that is written in by hand.
+    pub fn to_fill_in(name: impl Into<String>) -> Self {
+        Self {
+            is_to_fill_in: true,
+            ..Self::new(name, String::new())
         }
     }
 }
@@ -172,6 +211,10 @@ pub struct Column {
     pub title: String,
     /// Where its words stand.
     pub align: Align,
+    /// The words of a cell that are set bold: what somebody looks for. Empty for none.
+    pub strong: String,
+    /// Whether each of its cells has a box to be crossed in front of its words.
+    pub has_boxes: bool,
 }
 
 impl Column {
@@ -180,7 +223,30 @@ impl Column {
         Self {
             title: title.into(),
             align: Align::Start,
+            strong: String::new(),
+            has_boxes: false,
         }
+    }
+
+    /// A column of boxes to be crossed, each with its words.
+    pub fn boxes(title: impl Into<String>) -> Self {
+        Self {
+            has_boxes: true,
+            ..Self::text(title)
+        }
+    }
+
+    /// A column of words in which cells with these words stand out.
+    pub fn text_with_strong(title: impl Into<String>, strong: impl Into<String>) -> Self {
+        Self {
+            strong: strong.into(),
+            ..Self::text(title)
+        }
+    }
+
+    /// Whether a cell of it stands out.
+    pub(super) fn is_strong(&self, cell: &str) -> bool {
+        !self.strong.is_empty() && cell == self.strong
     }
 
     /// A column of numbers.
@@ -188,6 +254,8 @@ impl Column {
         Self {
             title: title.into(),
             align: Align::Right,
+            strong: String::new(),
+            has_boxes: false,
         }
     }
 }
@@ -291,9 +359,10 @@ impl StepRow {
                 name,
                 grams,
                 remarks,
-            } => [amount, measure, name, grams]
+            } => [amount, measure, name]
                 .into_iter()
                 .chain(remarks)
+                .chain([grams])
                 .map(String::as_str)
                 .filter(|text| !text.is_empty())
                 .collect(),

@@ -23,6 +23,27 @@ pub struct BatchItem {
     pub count: u32,
 }
 
+/// Which drinks stand on a card of the menu.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum OnMenu {
+    /// Those that are what was approved; the others are named below.
+    #[default]
+    Approved,
+    /// Drafts as well, each marked.
+    All,
+}
+
+/// A swap that is taught.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TaughtSwap {
+    /// The drink.
+    pub drink: Drink,
+    /// What goes.
+    pub replace: IngredientId,
+    /// What comes.
+    pub with: IngredientId,
+}
+
 /// What is asked for.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum CardRequest {
@@ -31,16 +52,11 @@ pub enum CardRequest {
     /// What a new hand learns the drink from.
     Training(Drink),
     /// A swap in a drink, for a group that learns.
-    Exercise {
-        /// The drink.
-        drink: Drink,
-        /// What goes.
-        replace: IngredientId,
-        /// What comes.
-        with: IngredientId,
-    },
+    Exercise(TaughtSwap),
+    /// The answers to it, on a sheet of their own.
+    Answers(TaughtSwap),
     /// Ingredients and allergens of the whole menu.
-    Menu,
+    Menu(OnMenu),
     /// The levels of sugar of a drink.
     Ladder(Drink),
     /// Two to four drinks beside each other.
@@ -107,6 +123,8 @@ pub enum CardError {
     },
     /// Nothing is on the menu.
     EmptyMenu,
+    /// Nothing that is on the menu is what was approved.
+    NothingApproved,
     /// There are more drinks than a card of the menu takes.
     MenuTooLong {
         /// How many there are.
@@ -136,6 +154,7 @@ impl CardError {
                 with: speaker.ingredient(with),
             ),
             Self::EmptyMenu => speaker.word("card-empty-menu").to_owned(),
+            Self::NothingApproved => speaker.word("card-nothing-approved").to_owned(),
             Self::MenuTooLong { drinks, most } => {
                 say!(speaker, "card-menu-too-long", drinks: *drinks, most: most.to_string())
             }
@@ -149,8 +168,9 @@ impl CardRequest {
         match self {
             Self::Counter(_) => CardKind::Counter,
             Self::Training(_) => CardKind::Training,
-            Self::Exercise { .. } => CardKind::Exercise,
-            Self::Menu => CardKind::Menu,
+            Self::Exercise(_) => CardKind::Exercise,
+            Self::Answers(_) => CardKind::Answers,
+            Self::Menu(_) => CardKind::Menu,
             Self::Ladder(_) => CardKind::Ladder,
             Self::Comparison(_) => CardKind::Comparison,
             Self::Batch(_) => CardKind::Batch,

@@ -13,8 +13,9 @@ use super::{
 use crate::book::Book;
 use crate::book_file;
 use crate::cards::{
-    BatchItem, CardError, CardOptions, CardRequest, Document, Drink, Fonts, Paper, Typesetter,
-    card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown, pdf,
+    BatchItem, CardError, CardOptions, CardRequest, Document, Drink, Fonts, OnMenu, Paper,
+    TaughtSwap, Typesetter, card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown,
+    pdf,
 };
 use crate::exchange::write_recipe;
 use crate::quantity::excerpt;
@@ -30,6 +31,8 @@ pub(super) enum KindArgument {
     Training,
     /// A swap for a group that learns, see --replace and --with
     Exercise,
+    /// The answers to that exercise, see --replace and --with
+    Answers,
     /// Ingredients and allergens of the whole menu
     Menu,
     /// The levels of sugar, each with its amounts
@@ -70,6 +73,10 @@ pub(super) enum PaperArgument {
     A4,
     /// 8.5 × 11 in
     Letter,
+    /// A4 in large type, for a wall
+    Wall,
+    /// 8.5 × 11 in in large type, for a wall
+    LetterWall,
 }
 
 impl FormatArgument {
@@ -163,13 +170,13 @@ fn drink_text(book: &Book, text: &str) -> Result<Drink, Failure> {
     }
 }
 
-fn exercise(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failure> {
+fn taught_swap(book: &Book, arguments: &CardArguments) -> Result<TaughtSwap, Failure> {
     let (Some(replace), Some(with)) = (&arguments.replace, &arguments.with) else {
         return Err(Failure::Usage(
             speaker().word("command-card-needs-swap").to_owned(),
         ));
     };
-    Ok(CardRequest::Exercise {
+    Ok(TaughtSwap {
         drink: named_drink(book, arguments)?,
         replace: ingredient_called(book, replace)?,
         with: ingredient_called(book, with)?,
@@ -178,9 +185,11 @@ fn exercise(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failu
 
 fn request(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failure> {
     Ok(match arguments.kind {
-        KindArgument::Menu => CardRequest::Menu,
+        KindArgument::Menu if arguments.unapproved => CardRequest::Menu(OnMenu::All),
+        KindArgument::Menu => CardRequest::Menu(OnMenu::Approved),
         KindArgument::Training => CardRequest::Training(named_drink(book, arguments)?),
-        KindArgument::Exercise => exercise(book, arguments)?,
+        KindArgument::Exercise => CardRequest::Exercise(taught_swap(book, arguments)?),
+        KindArgument::Answers => CardRequest::Answers(taught_swap(book, arguments)?),
         KindArgument::Ladder => CardRequest::Ladder(named_drink(book, arguments)?),
         KindArgument::Comparison => {
             let mut drinks = vec![named_drink(book, arguments)?];
@@ -231,6 +240,8 @@ fn paper(arguments: &CardArguments, document: &Document) -> Paper {
         Some(PaperArgument::HalfLetter) => Paper::HalfLetter,
         Some(PaperArgument::A4) => Paper::A4,
         Some(PaperArgument::Letter) => Paper::Letter,
+        Some(PaperArgument::Wall) => Paper::Wall,
+        Some(PaperArgument::LetterWall) => Paper::LetterWall,
         None => Paper::usual(document.kind, false),
     }
 }

@@ -81,7 +81,7 @@ impl Speaker<'_> {
             "shop" => self.note(&settings.shop),
             "note" => self.note(&settings.note),
             "currency" => self.note(&settings.currency),
-            "room_temperature" => self.short(settings.room_temperature, "°C"),
+            "room_temperature" => self.stated_temperature(settings.room_temperature, 4),
             "refrigerator_temperature" => self.short(settings.refrigerator_temperature, "°C"),
             "ice_temperature" => self.short(settings.ice_temperature, "°C"),
             "hot_drinking_temperature" => self.short(settings.hot_drinking_temperature, "°C"),
@@ -118,7 +118,7 @@ impl Speaker<'_> {
             "allergens" => self.allergen_statement(ingredient.allergens.as_ref()),
             "diet" => self.diet(ingredient.diet),
             "opened_life_hours" => self.stated(ingredient.opened_life_hours, "h"),
-            "price" => self.pack(ingredient.price.as_ref()),
+            "price" => self.price_of(ingredient.price.as_ref()),
             "house_made" => self.batch(ingredient.house_made.as_ref()),
             _ => return None,
         })
@@ -140,7 +140,10 @@ impl Speaker<'_> {
                 let increment = measure.increment.map(|increment| self.count(increment));
                 increment.unwrap_or_else(|| self.not_stated())
             }
-            "temperature" => self.stated(measure.temperature, "°C"),
+            "temperature" => match measure.temperature {
+                Some(stated) => self.stated_temperature(stated, 4),
+                None => self.not_stated(),
+            },
             _ => return None,
         })
     }
@@ -251,11 +254,11 @@ impl Speaker<'_> {
         )
     }
 
-    fn pack(&self, price: Option<&Price>) -> String {
+    fn price_of(&self, price: Option<&Price>) -> String {
         let Some(price) = price else {
             return self.not_stated();
         };
-        let content = self.short(price.grams, "g");
+        let content = self.pack(price.content);
         let money = self.money(price.pack);
         let mut parts = vec![say!(self, "ingredient-price-for", price: money, content: content)];
         if price.waste_percent != 0.0 {

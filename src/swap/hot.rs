@@ -48,7 +48,7 @@ pub fn hot(
     for celsius in POURED_AT {
         let mut changed = without_ice.clone();
         for id in &poured {
-            changed.apply(&Change::Temperature(id.clone(), Some(celsius)));
+            changed.apply(&Change::Temperature(id.clone(), Some(celsius.into())));
         }
         match origin.bring_back(
             changed.clone(),

@@ -15,6 +15,7 @@ use super::area_of_work::Desk;
 use super::areas::Areas;
 use super::book_in_hand::BookInHand;
 use super::commands::{self, UiCommand};
+use super::dialog::Dialog;
 use super::dialogs;
 use super::field::Field;
 use super::in_order::InOrder;
@@ -23,7 +24,7 @@ use super::opening_page::opening_page_ui;
 use super::remembered;
 use super::safekeeping::{self, SafekeepingState};
 use super::shell::{self, ShellState};
-use super::theme::{self, Appearance};
+use super::theme::{self, Appearance, Marks};
 use super::view_state::ViewState;
 use super::words;
 use crate::book::{Book, Finding};
@@ -64,6 +65,10 @@ pub struct App {
     ctx: Context,
     /// What had the keyboard in the last frame: egui takes it away on Escape before a field hears of the key.
     focused_before: Option<egui::Id>,
+    /// The zoom at which the size of the window was kept, until it has that size again.
+    window_zoom: Option<f32>,
+    /// Whether what has the keyboard is marked.
+    marks: Marks,
     /// When a key or the pointer was last used, seconds by the clock of the window.
     last_input: f64,
 }
@@ -101,6 +106,7 @@ impl App {
         let last_book = cc
             .storage
             .and_then(|storage| remembered::read(storage, &mut app.view, &app.ctx));
+        app.window_zoom = cc.storage.and_then(remembered::window_zoom);
         theme::apply(&app.ctx, app.view.appearance);
         if let Some(path) = opening.path.or(last_book) {
             app.workbench
@@ -136,6 +142,8 @@ impl App {
             remembered_home: Home::Nowhere(Unfiled::Called(String::new())),
             ctx: ctx.clone(),
             focused_before: None,
+            window_zoom: None,
+            marks: Marks::default(),
             last_input: 0.0,
         }
     }
@@ -172,8 +180,12 @@ impl App {
 
     pub(super) fn frame(&mut self, ui: &mut Ui) {
         let ctx = ui.ctx().clone();
-        if theme::appearance(ui.visuals()) != self.view.appearance {
-            theme::apply(&ctx, self.view.appearance);
+        self.restore_size(&ctx);
+        self.marks = ctx.input(|input| self.marks.after(&input.events));
+        let look = (self.view.appearance, self.marks);
+        if (theme::appearance(ui.visuals()), theme::marks(ui.visuals())) != look {
+            theme::apply_with(&ctx, look.0, look.1);
+            ui.set_style(ctx.global_style());
             ctx.request_repaint();
         }
         words::speak(&ctx, self.view.speaker(self.workbench.book()));
@@ -210,6 +222,21 @@ impl App {
         }
     }
 
+    /// Makes the window as large as it was: its size was kept in points of the zoom that it had.
+    fn restore_size(&mut self, ctx: &Context) {
+        let Some(zoom) = self.window_zoom.take() else {
+            return;
+        };
+        let is_free = ctx.input(|input| {
+            let window = input.viewport();
+            window.maximized != Some(true) && window.fullscreen != Some(true)
+        });
+        if is_free && (zoom - 1.0).abs() > 1e-3 {
+            let size = ctx.content_rect().size() * zoom;
+            ctx.send_viewport_cmd(ViewportCommand::InnerSize(size));
+        }
+    }
+
     /// The text cursor blinks while somebody is there: each blink draws the whole window.
     fn let_cursor_rest(&mut self, ctx: &Context) {
         let (now, is_used) = ctx.input(|input| (input.time, !input.events.is_empty()));
@@ -230,6 +257,9 @@ impl App {
         if let Some(focus) = self.workbench.take_focus() {
             let (book, view) = (self.workbench.book(), &mut self.view);
             self.areas.go_to(focus, book, view);
+        }
+        if self.workbench.take_wants_typed_path() {
+            self.view.dialog = Some(Dialog::save_as(self.workbench.home()));
         }
         if *self.workbench.home() != self.home {
             self.note_home();
@@ -440,6 +470,10 @@ impl App {
             ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
             self.title = title;
         }
+        // Who has the screen read to them hears which window this is.
+        ctx.accesskit_node_builder(egui::accesskit_root_id(), |node| {
+            node.set_label(self.title.clone());
+        });
         if self.workbench.wants_to_quit() && !self.closing {
             self.closing = true;
             ctx.send_viewport_cmd(ViewportCommand::Close);

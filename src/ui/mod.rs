@@ -13,6 +13,7 @@ mod dialog;
 mod dialogs;
 mod drifted_list;
 mod drink_menu;
+mod earlier_states;
 mod field;
 mod findings_area;
 mod glossary;

@@ -83,5 +83,6 @@ pub(super) struct Searches {
     pub(super) ladder: Search<Shown, Option<Ladder>>,
     pub(super) variations: Search<Shown, Vec<Variation>>,
     pub(super) drifted: Search<(), Vec<Drifted>>,
+    pub(super) brought_back: Search<Demands, Vec<ReviewItem>>,
     pub(super) nearby: Option<KnownNearby>,
 }

@@ -10,8 +10,8 @@ use super::searches::{Review, SwapFound, Variation, VariationKind};
 use crate::book::{Book, Recipe, Resolved, Role, Stage, VesselId, VesselKind, resolve};
 use crate::swap::{
     Adapted, Demands, Drifted, Ladder, Nearby, Question, ReviewItem, Unadaptable, Watch,
-    answer_watched, drifted_watched, everywhere_watched, hot, ice_level_watched, iced_watched,
-    ladder_watched, resize_watched,
+    all_brought_back, answer_watched, drifted_watched, everywhere_watched, hot, ice_level_watched,
+    iced_watched, ladder_watched, resize_watched,
 };
 
 impl Workbench {
@@ -51,6 +51,20 @@ impl Workbench {
         let (look, begun) = searches
             .drifted
             .look(book, stamp, &(), &self.jobs.wake, find);
+        self.count_engine_calls(begun);
+        look
+    }
+
+    /// What brings each of them back.
+    pub fn all_brought_back(&mut self, demands: &Demands) -> Look<Vec<ReviewItem>> {
+        let find = |book: &Arc<Book>, demands: &Demands, watch: &Watch| {
+            all_brought_back(book, demands, watch)
+        };
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let searches = &mut self.jobs.searches;
+        let (look, begun) = searches
+            .brought_back
+            .look(book, stamp, demands, &self.jobs.wake, find);
         self.count_engine_calls(begun);
         look
     }
@@ -109,6 +123,7 @@ impl Workbench {
         let searches = &self.jobs.searches;
         searches.swap.is_running()
             || searches.review.is_running()
+            || searches.brought_back.is_running()
             || searches.ladder.is_running()
             || searches.variations.is_running()
             || self.jobs.bringing_in.is_searching()
@@ -118,6 +133,7 @@ impl Workbench {
     pub(super) fn stop_searching(&mut self) {
         self.jobs.searches.swap.stop();
         self.jobs.searches.review.stop();
+        self.jobs.searches.brought_back.stop();
         self.jobs.searches.ladder.stop();
         self.jobs.searches.variations.stop();
     }
@@ -126,6 +142,7 @@ impl Workbench {
     pub(super) fn search_again(&mut self) {
         self.jobs.searches.swap.go_on();
         self.jobs.searches.review.go_on();
+        self.jobs.searches.brought_back.go_on();
         self.jobs.searches.ladder.go_on();
         self.jobs.searches.variations.go_on();
     }

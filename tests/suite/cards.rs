@@ -4,8 +4,9 @@
 use evensip::balance::balance_version;
 use evensip::book::{Book, Entry, IngredientId, Nutrient, RecipeId, VersionId};
 use evensip::cards::{
-    BatchItem, Block, CardError, CardKind, CardOptions, CardRequest, Document, Drink, Paper,
-    StepRow, card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown,
+    BatchItem, Block, CardError, CardKind, CardOptions, CardRequest, Document, Drink, OnMenu,
+    Paper, StepRow, TaughtSwap, card, csv, drinks_of_menu, file_name, html, json, json_ld,
+    markdown,
 };
 use evensip::say::Speaker;
 use html5ever::tendril::TendrilSink as _;
@@ -27,6 +28,15 @@ pub(crate) fn options() -> CardOptions {
     }
 }
 
+/// One chestnut powder for another in a drink.
+pub(crate) fn chestnuts(drink: Drink) -> TaughtSwap {
+    TaughtSwap {
+        drink,
+        replace: IngredientId::new("tambrel-chestnut").unwrap(),
+        with: IngredientId::new("ketterby-chestnut").unwrap(),
+    }
+}
+
 /// Every kind of card of the sample book.
 pub(crate) fn every_kind(book: &Book) -> Vec<Document> {
     every_kind_with(book, &options())
@@ -43,12 +53,9 @@ pub(crate) fn every_kind_with(book: &Book, options: &CardOptions) -> Vec<Documen
     [
         CardRequest::Counter(ember()),
         CardRequest::Training(ember()),
-        CardRequest::Exercise {
-            drink: ember(),
-            replace: IngredientId::new("tambrel-chestnut").unwrap(),
-            with: IngredientId::new("ketterby-chestnut").unwrap(),
-        },
-        CardRequest::Menu,
+        CardRequest::Exercise(chestnuts(ember())),
+        CardRequest::Answers(chestnuts(ember())),
+        CardRequest::Menu(OnMenu::All),
         CardRequest::Ladder(ember()),
         CardRequest::Comparison(vec![ember(), beside]),
         CardRequest::Batch(vec![BatchItem {
@@ -212,7 +219,7 @@ fn what_is_not_stated_is_never_zero_on_a_card() {
 #[test]
 fn the_menu_names_all_fourteen_allergens_for_every_drink() {
     let book = sample();
-    let document = card(&book, &CardRequest::Menu, &options()).unwrap();
+    let document = card(&book, &CardRequest::Menu(OnMenu::All), &options()).unwrap();
     let Block::Table(table) = &document.blocks[0] else {
         panic!("the matrix comes first")
     };
@@ -314,7 +321,11 @@ fn a_request_that_can_not_be_is_refused_in_a_sentence() {
         assert!(words.contains(says), "{words}");
     }
     assert_eq!(
-        card(&Book::default(), &CardRequest::Menu, &options()),
+        card(
+            &Book::default(),
+            &CardRequest::Menu(OnMenu::All),
+            &options()
+        ),
         Err(CardError::EmptyMenu)
     );
 }

@@ -6,11 +6,12 @@ use egui::{Key, Modifiers, Role};
 use egui_kittest::kittest::Queryable as _;
 use evensip::balance::{Lens, standard_balance};
 use evensip::book::{
-    Axis, Book, EarlierPrice, IngredientId, MeasureId, Reading, RecipeId, StepSetting,
+    Axis, Book, EarlierPrice, IngredientId, MeasureId, Reading, ReadingAmount, RecipeId,
+    StepSetting,
 };
 use evensip::book_file::write;
 use evensip::exchange::write_recipe;
-use evensip::quantity::{DisplayUnits, TemperatureUnit, VolumeUnit};
+use evensip::quantity::{DisplayUnits, Pack, TemperatureUnit, VolumeUnit};
 use evensip::ui::Area;
 use evensip::ui::counter_area::{CounterItem, Kind};
 
@@ -56,12 +57,12 @@ fn the_prices_of_an_ingredient_are_copied_all_with_the_content_of_the_pack_apart
             .as_ref()
             .clone();
         let price = powder.price.as_mut().unwrap();
-        (price.pack, price.grams) = (11.0, 1000.0);
+        (price.pack, price.content) = (11.0, Pack::of_grams(1000.0));
         price.date = Some("2026-01-05".to_owned());
         powder.earlier_prices = (1..=8)
             .map(|month| EarlierPrice {
                 pack: 10.0,
-                grams: 500.0,
+                content: Pack::of_grams(500.0),
                 date: (month > 1).then(|| format!("2025-{month:02}-01")),
                 supplier: "=Ombery".to_owned(),
             })
@@ -102,7 +103,7 @@ fn the_readings_of_a_measure_are_copied_and_one_that_is_not_weighed_has_no_mass(
         measure.readings.push(Reading {
             ingredient: None,
             uses: 10,
-            grams: 0.0,
+            amount: ReadingAmount::Grams(0.0),
             date: None,
         });
         book.measures.put(measure);
@@ -297,7 +298,7 @@ fn the_guesses_of_a_lesson_are_copied_beside_what_came_and_only_that() {
             "axis",
             "prediction",
             "result",
-            "change, noticeable steps",
+            "difference from the standard, noticeable steps",
             "correct"
         ]
     );
@@ -323,7 +324,13 @@ fn the_guesses_of_a_lesson_are_copied_beside_what_came_and_only_that() {
     click(&mut window, "Reveal");
     let table = copied(&mut window, "predictions");
     assert_eq!(of(&table, "1", "sweetness"), sweetness);
-    assert!(of(&table, "2", "sweetness")[5].starts_with('-'));
+    // Less sweet than the step before, and held to the standard: nobody tastes what is left.
+    let left = of(&table, "2", "sweetness");
+    let steps = |row: &[String]| -> f64 { row[5].parse().unwrap() };
+    assert!(
+        steps(&left) < steps(&sweetness) && left[4] == "the same",
+        "{left:?}"
+    );
 }
 
 #[test]
@@ -520,7 +527,7 @@ fn findings_and_keys_are_copied_in_the_order_of_the_screen() {
             .unwrap()
             .as_ref()
             .clone();
-        powder.price.as_mut().unwrap().grams = -1.0;
+        powder.price.as_mut().unwrap().content.each = -1.0;
         book.ingredients.put(powder);
     });
     go(&mut window, Area::Findings);

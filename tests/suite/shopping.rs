@@ -8,6 +8,7 @@ use evensip::book::{
     Price, Recipe, RecipeId, Role, Stage,
 };
 use evensip::cards::drinks_of_menu;
+use evensip::quantity::Pack;
 use proptest::prelude::*;
 
 use crate::arbitrary_book::Dice;
@@ -166,13 +167,10 @@ fn nested(dice: &mut Dice) -> (Book, Vec<(Balance, u32)>) {
         item.role = dice.pick(&[Role::Flavour, Role::Sweetener, Role::Water, Role::Tea]);
         item.supplier = dice.pick(&["", "Wexcombe"]).to_owned();
         item.price = (dice.below(5) > 0).then(|| Price {
+            pack: 4.5,
+            content: Pack::of_grams(amount(dice)),
             waste_percent: dice.below(30) as f64,
-            ..Price {
-                pack: 4.5,
-                grams: amount(dice),
-                waste_percent: 0.0,
-                date: None,
-            }
+            date: None,
         });
         book.ingredients.put(item);
         known.push(name);

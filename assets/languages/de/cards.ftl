@@ -5,6 +5,7 @@
 card-kind-counter = Thekenkarte
 card-kind-training = Schulungsblatt
 card-kind-exercise = Übung zum Austausch
+card-kind-answers = Lösungen zur Übung
 card-kind-menu = Zutaten und Allergene der Getränkekarte
 card-kind-ladder = Zuckerstufen
 card-kind-comparison = Versionsvergleich
@@ -21,6 +22,7 @@ card-count-to-compare = { $count ->
 card-nothing-to-make = keine Getränke angefordert; eine Anzahl von 1 bis { $most } eingeben
 card-no-exercise = mit { $replace } und { $with } ist keine Übung möglich: Die erste Zutat ist nicht im Getränk, oder keine Änderung der Mengen trifft den Geschmack. Zuerst unter „Austausch“ ausprobieren
 card-empty-menu = die Getränkekarte ist leer: Kein Rezept hat einen Becher, oder alle sind ausgelistet
+card-nothing-approved = nichts auf der Getränkekarte ist freigegeben: Geben Sie die Getränke frei, die Sie servieren, oder drucken Sie die nicht freigegebenen mit
 card-menu-too-long = { $drinks ->
     [one] auf der Getränkekarte steht 1 Getränk, auf eine Karte passen { $most }; nicht Angebotenes auslisten oder für jedes Getränk eine eigene Karte erstellen
    *[other] auf der Getränkekarte stehen { $drinks } Getränke, auf eine Karte passen { $most }; nicht Angebotenes auslisten oder für jedes Getränk eine eigene Karte erstellen
@@ -168,6 +170,9 @@ measure-not-weighed = nicht gewogen
 
 menu-title = Zutaten und Allergene
 menu-subtitle = gesamte Getränkekarte
+menu-subtitle-approved = freigegebene Getränke
+menu-with-unapproved = mit nicht freigegebenen Getränken
+menu-left-out = Nicht auf diesem Blatt, weil sie so nicht freigegeben sind: { $drinks }.
 menu-marks = „enthält“ und „kann enthalten“: auf der Packung einer Zutat angegeben. „nicht angegeben“: Auf mindestens einer Packung fehlen Angaben zu Allergenen. „{ $sign }“: Jede Packung gibt ihre Allergene an, und keine nennt dieses.
 menu-lists = Allergenlisten: { $lists }
 menu-ingredients = Zutaten
@@ -208,19 +213,17 @@ serve-sleeve = Manschette
 ## Exercise on a swap
 
 exercise-subtitle = { $version }, Übung
-exercise-task = { $replace } wird durch { $with } ersetzt. Wie verändert sich das Getränk mit jeder Änderung gegenüber dem Stand davor? Kreuzen Sie in jeder Zeile ein Kästchen an.
-exercise-same = „Gleich“ bedeutet: Der Unterschied ist kleiner als { $share } merkliche Schritte und nicht zu schmecken.
-exercise-answers = Lösungen für die Schulungsleitung (vor Gebrauch abtrennen)
+exercise-task = { $replace } wird durch { $with } ersetzt. Wie unterscheidet sich das Getränk nach jeder Änderung vom Standard? Kreuzen Sie in jeder Zeile ein Kästchen an.
+exercise-same = „Gleich“ bedeutet: höchstens ein merklicher Schritt Abstand zum Standard. Das ist nicht zu schmecken.
+exercise-answers-subtitle = { $version }, Lösungen für die Schulungsleitung
+exercise-answer = Lösung
 exercise-standard = Standard
 exercise-plain-swap = Austausch bei gleichen Maßen
 exercise-less = weniger
 exercise-the-same = gleich
 exercise-more = mehr
-exercise-step = { $number ->
-   *[other] Änderung { $number }
-}
 exercise-crosses-caption = erwartete Veränderung je Geschmacksmerkmal
-exercise-answers-caption = Wirkung jeder Änderung, in merklichen Schritten
+exercise-answers-caption = Abstand zum Standard nach jeder Änderung, in merklichen Schritten
 
 ## Sugar ladder
 

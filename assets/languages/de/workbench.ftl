@@ -7,6 +7,7 @@ new-shop = Meine Teebar
 sample-harrowmere = Harrowmere (Beispiel)
 sample-first-steps = Erste Schritte (Beispiel)
 sample-unread-labels = Ungelesene Etiketten (Beispiel)
+sample-changed-label = Ein geändertes Etikett (Beispiel)
 version-name = Version { $number }
 
 # Opening.
@@ -17,6 +18,7 @@ open-broke-down = das Lesen von { $path } brach unerwartet ab: erneut öffnen
 pick-open = Buch öffnen
 pick-list = Liste oder Rezept einlesen
 pick-save = Buch speichern
+pick-folder = Ordner wählen
 pick-kind-list = Liste oder Rezept
 pick-kind-book = Buch
 

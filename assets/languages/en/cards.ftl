@@ -5,6 +5,7 @@
 card-kind-counter = counter card
 card-kind-training = training sheet
 card-kind-exercise = swap exercise
+card-kind-answers = answers to the swap exercise
 card-kind-menu = ingredients and allergens of the menu
 card-kind-ladder = sugar ladder
 card-kind-comparison = comparison of versions
@@ -21,6 +22,7 @@ card-count-to-compare = { $count ->
 card-nothing-to-make = no drinks are asked for; enter a number of drinks from 1 to { $most }
 card-no-exercise = no exercise is possible with { $replace } and { $with }: the first is not in the drink, or no change of amounts matches the taste. Try it in Swap first
 card-empty-menu = the menu is empty: no recipe has a cup, or all are retired
+card-nothing-approved = nothing on the menu is approved: approve the drinks that you serve, or ask for the card with drinks that are not approved
 card-menu-too-long = { $drinks ->
     [one] 1 drink is on the menu, and a menu card takes { $most }; retire what you don't serve, or make a card per drink
    *[other] { $drinks } drinks are on the menu, and a menu card takes { $most }; retire what you don't serve, or make a card per drink
@@ -168,6 +170,9 @@ measure-not-weighed = not weighed
 
 menu-title = Ingredients and allergens
 menu-subtitle = the whole menu
+menu-subtitle-approved = the approved drinks
+menu-with-unapproved = with drinks that are not approved
+menu-left-out = Not on this sheet, because they are not approved as they stand: { $drinks }.
 menu-marks = “contains” and “may contain”: stated on the pack of an ingredient. “not stated”: at least one pack does not state its allergens. “{ $sign }”: every pack states its allergens, and none names this one.
 menu-lists = Lists of allergens: { $lists }
 menu-ingredients = Ingredients
@@ -208,19 +213,17 @@ serve-sleeve = sleeve
 ## Exercise on a swap
 
 exercise-subtitle = { $version }, an exercise
-exercise-task = { $replace } is replaced by { $with }. For each step, how will the drink compare with the step before? Mark one box in each row.
-exercise-same = “The same” means a difference of less than { $share } of a noticeable step, which nobody tastes.
-exercise-answers = Answers for the trainer (cut off before use)
+exercise-task = { $replace } is replaced by { $with }. After each step, how will the drink compare with the standard? Mark one box in each row.
+exercise-same = “The same” means at most one noticeable step from the standard, which nobody tastes.
+exercise-answers-subtitle = { $version }, answers for the trainer
+exercise-answer = answer
 exercise-standard = the standard
 exercise-plain-swap = the plain swap
 exercise-less = less
 exercise-the-same = the same
 exercise-more = more
-exercise-step = { $number ->
-   *[other] step { $number }
-}
 exercise-crosses-caption = the expected change on each axis of taste
-exercise-answers-caption = the change at each step, in noticeable steps
+exercise-answers-caption = how the drink compares with the standard after each step, in noticeable steps
 
 ## Sugar ladder
 

@@ -5,7 +5,8 @@ strip-language = Language
 strip-find = Find in the book
 strip-keyboard = Keyboard
 strip-show-dark = Dark appearance
-strip-show-contrast = Show with high contrast
+strip-show-contrast = Dark appearance with high contrast
+strip-show-contrast-by-day = Light appearance with high contrast
 strip-show-light = Light appearance
 strip-hide-list = Hide the recipe list
 strip-show-list = Show the list of drinks
@@ -74,6 +75,11 @@ shell-approve-version = Approve this version…
 shell-cautions-empty-drink = Cautions stand here as soon as something is in the drink
 shell-cautions-none = No cautions for this drink, as far as its labels say
 shell-cautions-below = { $count } more below
+shell-cautions-folded = { $count ->
+    [one] 1 more caution: { $kinds }
+   *[other] { $count } more cautions: { $kinds }
+}
+shell-cautions-fold = Show fewer cautions
 
 ## Drinks that have drifted
 
@@ -82,6 +88,7 @@ shell-drifted-about = Something in them has changed since they were approved. Th
 # $off is a sentence on how far the drink is from its standard; $causes a list of ingredients, measures, vessels or settings.
 shell-drifted-why = { $off }. Changed since then: { $causes }
 shell-drifted-bring-back = Bring back { $name }
+shell-drifted-bring-all-back = Bring all of them back
 
 # What is wrong with the book.
 shell-findings = Findings

@@ -7,6 +7,7 @@ new-shop = My tea bar
 sample-harrowmere = Harrowmere (sample)
 sample-first-steps = First steps (sample)
 sample-unread-labels = Unread labels (sample)
+sample-changed-label = A changed label (sample)
 version-name = version { $number }
 
 # Opening.
@@ -17,6 +18,7 @@ open-broke-down = reading { $path } stopped unexpectedly: open it again
 pick-open = Open a book
 pick-list = Bring in a list or recipe
 pick-save = Save the book
+pick-folder = Choose a folder
 pick-kind-list = list or recipe
 pick-kind-book = book
 

@@ -5,6 +5,7 @@
 card-kind-counter = ficha de barra
 card-kind-training = hoja de formación
 card-kind-exercise = ejercicio de sustitución
+card-kind-answers = soluciones del ejercicio
 card-kind-menu = ingredientes y alérgenos de la carta
 card-kind-ladder = escala de azúcar
 card-kind-comparison = comparación de versiones
@@ -21,6 +22,7 @@ card-count-to-compare = { $count ->
 card-nothing-to-make = no se ha pedido ninguna bebida; introducir un número de bebidas de 1 a { $most }
 card-no-exercise = no es posible ningún ejercicio con { $replace } y { $with }: el primero no está en la bebida o ningún cambio de cantidades iguala el sabor. Probar antes en «Sustitución»
 card-empty-menu = la carta está vacía: ninguna receta tiene vaso o todas están retiradas
+card-nothing-approved = nada de la carta está aprobado: apruebe las bebidas que sirve o pida la tarjeta con las bebidas sin aprobar
 card-menu-too-long = { $drinks ->
     [one] hay 1 bebida en la carta y en una ficha caben { $most }; retirar lo que no se sirve o hacer una ficha por bebida
    *[other] hay { $drinks } bebidas en la carta y en una ficha caben { $most }; retirar lo que no se sirve o hacer una ficha por bebida
@@ -168,6 +170,9 @@ measure-not-weighed = sin pesar
 
 menu-title = Ingredientes y alérgenos
 menu-subtitle = toda la carta
+menu-subtitle-approved = las bebidas aprobadas
+menu-with-unapproved = con bebidas sin aprobar
+menu-left-out = No están en esta hoja porque no están aprobadas tal como son: { $drinks }.
 menu-marks = «contiene» y «puede contener»: indicado en el envase de un ingrediente. «no se indica»: al menos un envase no indica sus alérgenos. «{ $sign }»: todos los envases indican sus alérgenos y ninguno menciona este.
 menu-lists = Listas de alérgenos: { $lists }
 menu-ingredients = Ingredientes
@@ -208,19 +213,17 @@ serve-sleeve = funda para vaso
 ## Exercise on a swap
 
 exercise-subtitle = { $version }, ejercicio
-exercise-task = { $replace } se sustituye por { $with }. ¿Cómo cambia la bebida en cada paso respecto al paso anterior? Marcar una casilla en cada fila.
-exercise-same = «Igual» significa una diferencia inferior a { $share } escalones perceptibles, que nadie nota al probarla.
-exercise-answers = Soluciones para quien imparte la formación (recortar antes del uso)
+exercise-task = { $replace } se sustituye por { $with }. Después de cada paso, ¿cómo es la bebida respecto a la referencia? Marcar una casilla en cada fila.
+exercise-same = «Igual» significa como máximo un escalón perceptible de diferencia con la referencia, que nadie nota al probarla.
+exercise-answers-subtitle = { $version }, soluciones para quien imparte la formación
+exercise-answer = solución
 exercise-standard = la referencia
 exercise-plain-swap = sustitución a medidas iguales
 exercise-less = menos
 exercise-the-same = igual
 exercise-more = más
-exercise-step = { $number ->
-   *[other] paso { $number }
-}
 exercise-crosses-caption = cambio previsto en cada atributo del sabor
-exercise-answers-caption = cambio en cada paso, en escalones perceptibles
+exercise-answers-caption = diferencia con la referencia después de cada paso, en escalones perceptibles
 
 ## Sugar ladder
 

@@ -5,6 +5,7 @@
 card-kind-counter = fiche de comptoir
 card-kind-training = fiche de formation
 card-kind-exercise = exercice de remplacement
+card-kind-answers = réponses de l’exercice
 card-kind-menu = ingrédients et allergènes de la carte
 card-kind-ladder = échelle de sucre
 card-kind-comparison = comparaison de versions
@@ -21,6 +22,7 @@ card-count-to-compare = { $count ->
 card-nothing-to-make = aucune boisson n’est demandée ; saisir un nombre de boissons de 1 à { $most }
 card-no-exercise = aucun exercice n’est possible avec { $replace } et { $with } : le premier ingrédient n’est pas dans la boisson, ou aucun changement de quantité ne retrouve le goût. Essayer d’abord dans « Remplacement »
 card-empty-menu = la carte est vide : aucune recette n’a de gobelet, ou toutes sont retirées
+card-nothing-approved = rien de la carte n’est validé : validez les boissons que vous servez, ou demandez la fiche avec les boissons non validées
 card-menu-too-long = { $drinks ->
     [one] la carte compte { $drinks } boisson, et une fiche en contient au plus { $most } ; retirer celles qui ne sont pas servies ou créer une fiche par boisson
    *[other] la carte compte { $drinks } boissons, et une fiche en contient au plus { $most } ; retirer celles qui ne sont pas servies ou créer une fiche par boisson
@@ -168,6 +170,9 @@ measure-not-weighed = non pesé
 
 menu-title = Ingrédients et allergènes
 menu-subtitle = toute la carte
+menu-subtitle-approved = les boissons validées
+menu-with-unapproved = avec des boissons non validées
+menu-left-out = Ne figurent pas sur cette fiche, car elles ne sont pas validées telles quelles : { $drinks }.
 menu-marks = « contient » et « peut contenir » : indiqué sur l’emballage d’un ingrédient. « non indiqué » : au moins un emballage n’indique pas ses allergènes. « { $sign } » : chaque emballage indique ses allergènes, et aucun ne mentionne celui-ci.
 menu-lists = Listes d’allergènes : { $lists }
 menu-ingredients = Ingrédients
@@ -208,19 +213,17 @@ serve-sleeve = manchon de gobelet
 ## Exercise on a swap
 
 exercise-subtitle = { $version }, exercice
-exercise-task = { $replace } est remplacé par { $with }. À chaque étape, comment la boisson change-t-elle par rapport à l’étape précédente ? Cocher une case par ligne.
-exercise-same = « Identique » signifie une différence inférieure à { $share } cran perceptible, que personne ne sent au goût.
-exercise-answers = Réponses pour le formateur (à détacher avant usage)
+exercise-task = { $replace } est remplacé par { $with }. Après chaque étape, comment la boisson se compare-t-elle à la référence ? Cocher une case par ligne.
+exercise-same = « Identique » signifie au plus un cran perceptible d’écart avec la référence, que personne ne sent au goût.
+exercise-answers-subtitle = { $version }, réponses pour le formateur
+exercise-answer = réponse
 exercise-standard = la référence
 exercise-plain-swap = remplacement à mesures égales
 exercise-less = moins
 exercise-the-same = identique
 exercise-more = plus
-exercise-step = { $number ->
-   *[other] étape { $number }
-}
 exercise-crosses-caption = changement attendu pour chaque critère de goût
-exercise-answers-caption = changement à chaque étape, en crans perceptibles
+exercise-answers-caption = écart avec la référence après chaque étape, en crans perceptibles
 
 ## Sugar ladder
 

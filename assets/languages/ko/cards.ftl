@@ -5,6 +5,7 @@
 card-kind-counter = 카운터 카드
 card-kind-training = 교육 시트
 card-kind-exercise = 재료 대체 연습
+card-kind-answers = 연습 정답
 card-kind-menu = 메뉴의 원재료와 알레르기 유발물질
 card-kind-ladder = 당도표
 card-kind-comparison = 버전 비교
@@ -20,6 +21,7 @@ card-count-to-compare = { $count ->
 card-nothing-to-make = 만들 음료가 없습니다. 1~{ $most } 범위에서 잔 수를 입력하십시오
 card-no-exercise = { $replace } → { $with } 대체로는 연습을 만들 수 없습니다. 앞의 재료가 음료에 없거나, 양을 바꾸어도 맛을 맞출 수 없습니다. 먼저 ‘대체’에서 시도해 보십시오
 card-empty-menu = 메뉴가 비어 있습니다. 컵이 지정된 레시피가 없거나 모두 판매 종료되었습니다
+card-nothing-approved = 메뉴에 승인된 음료가 없습니다. 판매하는 음료를 승인하거나, 미승인 음료를 포함해 출력하세요
 card-menu-too-long = { $drinks ->
    *[other] 메뉴에 음료가 { $drinks }종 있지만 카드 한 장에는 { $most }종까지 들어갑니다. 제공하지 않는 음료를 판매 종료하거나 음료별로 카드를 만드십시오
 }
@@ -166,6 +168,9 @@ measure-not-weighed = 무게 미측정
 
 menu-title = 원재료와 알레르기 유발물질
 menu-subtitle = 전체 메뉴
+menu-subtitle-approved = 승인된 음료
+menu-with-unapproved = 미승인 음료 포함
+menu-left-out = 현재 상태로 승인되지 않아 이 표에 없는 음료: { $drinks }.
 menu-marks = ‘함유’와 ‘혼입 가능’: 재료의 포장에 표시되어 있습니다. ‘표시 없음’: 알레르기 유발물질을 표시하지 않은 포장이 하나 이상 있습니다. ‘{ $sign }’: 모든 포장에 알레르기 유발물질이 표시되어 있으며, 이 물질을 적은 포장은 없습니다.
 menu-lists = 알레르기 유발물질 목록: { $lists }
 menu-ingredients = 원재료
@@ -205,19 +210,17 @@ serve-sleeve = 컵홀더
 ## Exercise on a swap
 
 exercise-subtitle = { $version }, 연습
-exercise-task = 재료 대체: { $replace } → { $with }. 변경할 때마다 음료가 바로 전과 비교해 어떻게 달라집니까? 행마다 한 칸에 표시하십시오.
-exercise-same = ‘같음’은 차이가 체감 { $share }단계 미만이라 맛으로 구별할 수 없다는 뜻입니다.
-exercise-answers = 교육자용 정답(사용 전에 잘라 내기)
+exercise-task = 재료 대체: { $replace } → { $with }. 변경할 때마다 음료가 표준과 비교해 어떻습니까? 행마다 한 칸에 표시하십시오.
+exercise-same = ‘같음’은 표준과의 차이가 체감 1단계 이하라 맛으로 구별할 수 없다는 뜻입니다.
+exercise-answers-subtitle = { $version }, 교육자용 정답
+exercise-answer = 정답
 exercise-standard = 표준
 exercise-plain-swap = 계량 횟수를 유지한 대체
 exercise-less = 덜함
 exercise-the-same = 같음
 exercise-more = 더함
-exercise-step = { $number ->
-   *[other] { $number }번 변경
-}
 exercise-crosses-caption = 맛 항목별 예상 변화
-exercise-answers-caption = 변경별 변화(체감 단계)
+exercise-answers-caption = 변경 후 표준과의 차이(체감 단계)
 
 ## Sugar ladder
 

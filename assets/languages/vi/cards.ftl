@@ -5,6 +5,7 @@
 card-kind-counter = thẻ quầy pha chế
 card-kind-training = phiếu đào tạo
 card-kind-exercise = bài tập thay nguyên liệu
+card-kind-answers = đáp án bài tập
 card-kind-menu = thành phần và chất gây dị ứng của thực đơn
 card-kind-ladder = bảng mức đường
 card-kind-comparison = so sánh các phiên bản
@@ -20,6 +21,7 @@ card-count-to-compare = { $count ->
 card-nothing-to-make = chưa yêu cầu ly nào; hãy nhập số ly từ 1 đến { $most }
 card-no-exercise = không thể tạo bài tập với { $replace } và { $with }: nguyên liệu thứ nhất không có trong đồ uống, hoặc không cách chỉnh lượng nào đưa được về đúng vị. Hãy thử trong “Thay thế” trước
 card-empty-menu = thực đơn trống: không công thức nào có ly, hoặc tất cả đã ngừng bán
+card-nothing-approved = không có món nào trong thực đơn được duyệt: hãy duyệt các món đang bán, hoặc in kèm các món chưa duyệt
 card-menu-too-long = { $drinks ->
    *[other] thực đơn có { $drinks } đồ uống, mà một thẻ chỉ chứa được { $most }; hãy chuyển món không còn phục vụ sang ngừng bán, hoặc tạo thẻ riêng cho từng đồ uống
 }
@@ -166,6 +168,9 @@ measure-not-weighed = chưa cân
 
 menu-title = Thành phần và chất gây dị ứng
 menu-subtitle = toàn bộ thực đơn
+menu-subtitle-approved = các món đã duyệt
+menu-with-unapproved = có cả món chưa duyệt
+menu-left-out = Không có trong tờ này vì chưa được duyệt ở dạng hiện tại: { $drinks }.
 menu-marks = “có chứa” và “có thể chứa”: ghi trên bao bì của một nguyên liệu. “không ghi”: ít nhất một bao bì không ghi chất gây dị ứng. “{ $sign }”: mọi bao bì đều ghi chất gây dị ứng, và không bao bì nào nêu chất này.
 menu-lists = Danh mục chất gây dị ứng: { $lists }
 menu-ingredients = Thành phần
@@ -205,19 +210,17 @@ serve-sleeve = vỏ bọc ly
 ## Exercise on a swap
 
 exercise-subtitle = { $version }, bài tập
-exercise-task = Thay { $replace } bằng { $with }. Ở mỗi bước, đồ uống thay đổi thế nào so với bước trước? Đánh dấu một ô trong mỗi hàng.
-exercise-same = “Như nhau” nghĩa là chênh lệch dưới { $share } nấc cảm nhận được, không ai nếm ra.
-exercise-answers = Đáp án cho người đào tạo (cắt rời trước khi dùng)
+exercise-task = Thay { $replace } bằng { $with }. Sau mỗi bước, đồ uống khác bản chuẩn thế nào? Đánh dấu một ô trong mỗi hàng.
+exercise-same = “Như nhau” nghĩa là chênh lệch so với bản chuẩn không quá một nấc cảm nhận được, không ai nếm ra.
+exercise-answers-subtitle = { $version }, đáp án cho người đào tạo
+exercise-answer = đáp án
 exercise-standard = bản chuẩn
 exercise-plain-swap = thay với số lần đong như cũ
 exercise-less = ít hơn
 exercise-the-same = như nhau
 exercise-more = nhiều hơn
-exercise-step = { $number ->
-   *[other] bước { $number }
-}
 exercise-crosses-caption = thay đổi dự kiến theo từng tiêu chí vị
-exercise-answers-caption = thay đổi ở mỗi bước, tính bằng nấc cảm nhận được
+exercise-answers-caption = chênh lệch so với bản chuẩn sau mỗi bước, tính bằng nấc cảm nhận được
 
 ## Sugar ladder
 

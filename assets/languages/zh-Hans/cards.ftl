@@ -5,6 +5,7 @@
 card-kind-counter = 吧台卡
 card-kind-training = 培训单
 card-kind-exercise = 替换练习
+card-kind-answers = 练习答案
 card-kind-menu = 饮品单配料与致敏物质
 card-kind-ladder = 甜度对照表
 card-kind-comparison = 版本比较
@@ -20,6 +21,7 @@ card-count-to-compare = { $count ->
 card-nothing-to-make = 未指定饮品；请输入 1 至 { $most } 的杯数
 card-no-exercise = 无法用 { $replace } 和 { $with } 制作练习：饮品中没有前者，或调整用量后仍无法还原味道。请先在“替换”中试做
 card-empty-menu = 饮品单为空：没有配方指定杯子，或全部已下架
+card-nothing-approved = 饮品单上没有已批准的饮品：请批准正在供应的饮品，或连同未批准的饮品一起打印
 card-menu-too-long = { $drinks ->
    *[other] 饮品单上有 { $drinks } 款饮品，而一张卡片最多容纳 { $most } 款；请将不供应的饮品下架，或逐款制作卡片
 }
@@ -166,6 +168,9 @@ measure-not-weighed = 未称重
 
 menu-title = 配料与致敏物质
 menu-subtitle = 全部饮品
+menu-subtitle-approved = 已批准的饮品
+menu-with-unapproved = 含未批准的饮品
+menu-left-out = 因现状未经批准而未列入本表：{ $drinks }。
 menu-marks = “含有”和“可能含有”：原料包装上有此标示。“未标示”：至少一种原料的包装未标示致敏物质。“{ $sign }”：所有包装均已标示致敏物质，且均未列出此项。
 menu-lists = 致敏物质清单：{ $lists }
 menu-ingredients = 配料
@@ -205,19 +210,17 @@ serve-sleeve = 杯套
 ## Exercise on a swap
 
 exercise-subtitle = { $version }，练习
-exercise-task = 用 { $with } 替换 { $replace }。每一步之后，饮品与上一步相比有何不同？每行勾选一格。
-exercise-same = “相同”指差异小于 { $share } 级可察觉差异，喝不出来。
-exercise-answers = 培训师用答案（使用前裁下）
+exercise-task = 用 { $with } 替换 { $replace }。每一步之后，饮品与标准相比有何不同？每行勾选一格。
+exercise-same = “相同”指与标准相差不超过 1 级可察觉差异，喝不出来。
+exercise-answers-subtitle = { $version }，培训师用答案
+exercise-answer = 答案
 exercise-standard = 标准
 exercise-plain-swap = 量取次数不变的替换
 exercise-less = 较少
 exercise-the-same = 相同
 exercise-more = 较多
-exercise-step = { $number ->
-   *[other] 第 { $number } 步
-}
 exercise-crosses-caption = 各风味维度的预期变化
-exercise-answers-caption = 每一步的变化，以可察觉差异的级数计
+exercise-answers-caption = 每一步之后与标准的差异，以可察觉差异的级数计
 
 ## Sugar ladder
 

@@ -5,6 +5,7 @@
 card-kind-counter = 吧台卡
 card-kind-training = 訓練單
 card-kind-exercise = 替換練習
+card-kind-answers = 練習解答
 card-kind-menu = 飲品單成分與過敏原
 card-kind-ladder = 甜度對照表
 card-kind-comparison = 版本比較
@@ -20,6 +21,7 @@ card-count-to-compare = { $count ->
 card-nothing-to-make = 未指定飲品；請輸入 1 至 { $most } 的杯數
 card-no-exercise = 無法以 { $replace } 和 { $with } 製作練習：飲品中沒有前者，或調整用量後仍無法還原味道。請先在「替換」中試做
 card-empty-menu = 飲品單是空的：沒有任何配方指定杯子，或全部已停售
+card-nothing-approved = 飲品單上沒有已核准的飲品：請核准供應中的飲品，或連同未核准的飲品一起列印
 card-menu-too-long = { $drinks ->
    *[other] 飲品單上有 { $drinks } 款飲品，而一張卡片最多容納 { $most } 款；請將未供應的飲品停售，或逐款製作卡片
 }
@@ -166,6 +168,9 @@ measure-not-weighed = 未秤重
 
 menu-title = 成分與過敏原
 menu-subtitle = 全部飲品
+menu-subtitle-approved = 已核准的飲品
+menu-with-unapproved = 含未核准的飲品
+menu-left-out = 因現狀未經核准而未列入本表：{ $drinks }。
 menu-marks = 「含有」與「可能含有」：原料包裝上有此標示。「未標示」：至少一項原料的包裝未標示過敏原。「{ $sign }」：所有包裝均已標示過敏原，且均未列出此項。
 menu-lists = 過敏原清單：{ $lists }
 menu-ingredients = 成分
@@ -205,19 +210,17 @@ serve-sleeve = 杯套
 ## Exercise on a swap
 
 exercise-subtitle = { $version }，練習
-exercise-task = 以 { $with } 替換 { $replace }。每一步之後，飲品與前一步相比有何不同？每列勾選一格。
-exercise-same = 「相同」指差異小於 { $share } 級可察覺差異，喝不出來。
-exercise-answers = 講師用解答（使用前請裁下）
+exercise-task = 以 { $with } 替換 { $replace }。每一步之後，飲品與標準相比有何不同？每列勾選一格。
+exercise-same = 「相同」指與標準相差不超過 1 級可察覺差異，喝不出來。
+exercise-answers-subtitle = { $version }，講師用解答
+exercise-answer = 解答
 exercise-standard = 標準
 exercise-plain-swap = 量取次數不變的替換
 exercise-less = 較少
 exercise-the-same = 相同
 exercise-more = 較多
-exercise-step = { $number ->
-   *[other] 第 { $number } 步
-}
 exercise-crosses-caption = 各風味面向的預期變化
-exercise-answers-caption = 每一步的變化，以可察覺差異的級數計
+exercise-answers-caption = 每一步之後與標準的差異，以可察覺差異的級數計
 
 ## Sugar ladder
 

@@ -1,7 +1,7 @@
 //! Blocks other than tables as rows.
 
-use super::page::Ink;
-use super::rows::{Row, RowCell, Surround};
+use super::page::{Ink, RowKind};
+use super::rows::{Drawn, Row, RowCell, Surround};
 use super::table_rows::{parts, table_rows};
 use super::typesetter::{Look, TextLine, Typesetter};
 use crate::cards::document::{Block, CautionLine, Document, Fact, StageSteps, StepRow};
@@ -12,6 +12,9 @@ const FACT_NAMES: f32 = 0.42;
 /// Part of the width that the kinds of cautions may take.
 const CAUTION_KINDS: f32 = 0.3;
 
+/// Most of a line that a hand writes on, in sizes of the words.
+const HAND: f32 = 24.0;
+
 /// The rows of a document, from the title to the small print.
 pub(super) fn rows_of(
     setter: &mut Typesetter,
@@ -19,12 +22,15 @@ pub(super) fn rows_of(
     size: f32,
     width: f32,
 ) -> Vec<Row> {
-    let mut rows = vec![text_row(
-        setter,
-        &document.title,
-        Look::plain(size * 1.9).serif(),
-        width,
-    )];
+    let mut rows = vec![Row {
+        kind: RowKind::Heading(1),
+        ..text_row(
+            setter,
+            &document.title,
+            Look::plain(size * 1.9).serif(),
+            width,
+        )
+    }];
     if !document.subtitle.is_empty() {
         let look = Look::plain(size * 1.15).quiet();
         rows.push(text_row(setter, &document.subtitle, look, width));
@@ -33,6 +39,10 @@ pub(super) fn rows_of(
         last.below = 5.0;
         last.surround = Surround::RuleBelow(Ink::BLACK, 0.9);
     }
+    if !document.revision.is_empty() {
+        rows.push(state_row(setter, document, size, width));
+    }
+    let stage_level = document.stage_level();
     let mut number = 0;
     for block in &document.blocks {
         match block {
@@ -41,17 +51,23 @@ pub(super) fn rows_of(
                 row.gap = size * 1.1;
                 row.below = 2.0;
                 row.keep_with_next = true;
+                row.kind = RowKind::Heading(2);
                 rows.push(row);
             }
             Block::Facts(facts) => fact_rows(setter, facts, size, width, &mut rows),
             Block::Table(table) => {
                 for part in parts(table, width).iter() {
-                    rows.extend(table_rows(setter, part, size, width));
+                    let (table, cut) = table_rows(setter, part, size, width);
+                    rows.extend(table);
+                    let notes = cut.iter();
+                    rows.extend(notes.map(|note| small_print(setter, note, size, width)));
                 }
             }
             Block::Steps(stages) => {
                 for stage in stages {
+                    let begin = rows.len();
                     stage_rows(setter, stage, size, width, &mut number, &mut rows);
+                    rows[begin].kind = RowKind::Heading(stage_level);
                 }
             }
             Block::Cautions(cautions) => caution_rows(setter, cautions, size, width, &mut rows),
@@ -63,15 +79,40 @@ pub(super) fn rows_of(
                 }
             }
             Block::Footnotes(lines) => {
-                rows.extend(
-                    lines
-                        .iter()
-                        .map(|line| small_print(setter, line, size, width)),
-                );
+                for line in lines {
+                    // No page has nothing but small print: it stays with what stands before it.
+                    if let Some(before) = rows.last_mut() {
+                        before.keep_with_next = true;
+                    }
+                    rows.push(small_print(setter, line, size, width));
+                }
             }
         }
     }
     rows
+}
+
+/// The state of the drink; one that is not approved is framed.
+fn state_row(setter: &mut Typesetter, document: &Document, size: f32, width: f32) -> Row {
+    if !document.is_unapproved {
+        let mut row = text_row(setter, &document.revision, Look::plain(size).quiet(), width);
+        row.gap = size * 0.5;
+        return row;
+    }
+    let inset = size * 0.8;
+    let look = Look::plain(size * 1.15).bold();
+    Row {
+        cells: vec![RowCell {
+            x: inset,
+            lines: setter.lines(&document.revision, look, width - 2.0 * inset),
+            ..RowCell::default()
+        }],
+        surround: Surround::Framed,
+        gap: size * 0.7,
+        above: size * 0.4,
+        below: size * 0.4,
+        ..Row::default()
+    }
 }
 
 /// A line of small print below words of this size.
@@ -87,6 +128,7 @@ fn text_row(setter: &mut Typesetter, text: &str, look: Look, width: f32) -> Row 
         cells: vec![RowCell {
             x: 0.0,
             lines: setter.lines(text, look, width),
+            ..RowCell::default()
         }],
         ..Row::default()
     }
@@ -96,22 +138,36 @@ fn fact_rows(setter: &mut Typesetter, facts: &[Fact], size: f32, width: f32, row
     let quiet = Look::plain(size).quiet();
     let widest = facts
         .iter()
-        .map(|fact| setter.widths(&fact.name, quiet).0)
+        .map(|fact| setter.widths(&fact.name, quiet.bold()).0)
         .fold(0.0, f32::max);
     let names = (widest + 1.0).min(width * FACT_NAMES);
     let values = width - names - size;
     for (at, fact) in facts.iter().enumerate() {
+        let strong = Look::plain(size).bold();
+        let (name, value) = if fact.is_strong {
+            (strong, strong)
+        } else {
+            (quiet, Look::plain(size))
+        };
         rows.push(Row {
             cells: vec![
                 RowCell {
                     x: 0.0,
-                    lines: setter.lines(&fact.name, quiet, names),
+                    lines: setter.lines(&fact.name, name, names),
+                    ..RowCell::default()
                 },
                 RowCell {
                     x: names + size,
-                    lines: setter.lines(&fact.value, Look::plain(size).bold(), values),
+                    lines: setter.lines(&fact.value, value, values),
+                    drawn: fact
+                        .is_to_fill_in
+                        .then(|| Drawn::Line(values.min(size * HAND))),
                 },
             ],
+            kind: RowKind::Item,
+            begins: at == 0,
+            // A hand needs more room than letters do.
+            above: if fact.is_to_fill_in { size * 0.6 } else { 0.0 },
             gap: if at == 0 { size * 0.9 } else { 1.5 },
             ..Row::default()
         });
@@ -146,17 +202,20 @@ fn stage_rows(
             above: 2.6,
             below: 3.0,
             surround: Surround::RuleBelow(Ink::RULE, 0.5),
+            kind: RowKind::Item,
             ..Row::default()
         };
         let look = Look::plain(size);
         row.cells.push(RowCell {
             x: 0.0,
             lines: setter.lines(&format!("{number}."), look.quiet(), numbers),
+            ..RowCell::default()
         });
         match step {
             StepRow::Instruction(text) => row.cells.push(RowCell {
                 x: numbers,
                 lines: setter.lines(text, look, width - numbers),
+                ..RowCell::default()
             }),
             StepRow::Line {
                 amount,
@@ -176,14 +235,17 @@ fn stage_rows(
                 row.cells.push(RowCell {
                     x: numbers,
                     lines: said,
+                    ..RowCell::default()
                 });
                 row.cells.push(RowCell {
                     x: numbers + amounts + size * 0.7,
                     lines: what,
+                    ..RowCell::default()
                 });
                 row.cells.push(RowCell {
                     x: width - grams,
                     lines: setter.lines(weight, right, grams),
+                    ..RowCell::default()
                 });
             }
         }
@@ -212,12 +274,16 @@ fn caution_rows(
                 RowCell {
                     x: inset,
                     lines: setter.lines(&caution.kind, Look::plain(size).bold(), kinds),
+                    ..RowCell::default()
                 },
                 RowCell {
                     x: inset + kinds + size * 0.8,
                     lines: setter.lines(&caution.text, Look::plain(size), texts),
+                    ..RowCell::default()
                 },
             ],
+            kind: RowKind::Item,
+            begins: at == 0,
             surround: Surround::Boxed,
             gap: if at == 0 { size } else { 0.0 },
             above: if at == 0 { 5.0 } else { 1.5 },

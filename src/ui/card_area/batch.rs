@@ -7,6 +7,7 @@ use crate::cards::{BatchItem, Drink};
 use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::drink_menu::drinks_ui;
+use crate::ui::field::select_when_pressed;
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::name::name_ui;
@@ -91,8 +92,9 @@ pub(super) fn batch_ui(ui: &mut Ui, screen: &Screen<'_>, order: &mut BatchOrder)
         ui.horizontal(|ui| {
             let field = TextEdit::singleline(typed).desired_width(FIELD);
             let words = say!(speaker, "cards-screen-drinks-of", drink: &drink);
-            let field = ui.push_id(at, |ui| ui.add(field).accessible_name(words));
-            order.is_chosen |= field.inner.changed();
+            let field = ui.push_id(at, |ui| ui.add(field)).inner;
+            select_when_pressed(ui, &field, typed);
+            order.is_chosen |= field.accessible_name(words).changed();
             let room = ui.available_width() - grid::TARGET - grid::NEAR;
             let colour = palette.text_normal;
             name_ui(ui, &drink, TypeStyle::Body, colour, room);

@@ -31,8 +31,15 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
     if state.kind == CardKind::Comparison {
         beside_ui(ui, screen, state);
     }
-    if state.kind == CardKind::Exercise && state.exercise.is_none() {
+    let is_of_swap = matches!(state.kind, CardKind::Exercise | CardKind::Answers);
+    if is_of_swap && state.exercise.is_none() {
         quiet_ui(ui, speaker.word("cards-screen-choose-swap"));
+    }
+    if state.kind == CardKind::Menu {
+        let words = speaker.word("cards-screen-also-unapproved");
+        if ui.checkbox(&mut state.also_unapproved, words).clicked() {
+            state.page = 0;
+        }
     }
     if state.kind == CardKind::Batch {
         batch::batch_ui(ui, screen, &mut state.batch);
@@ -60,8 +67,9 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
             let field = TextEdit::singleline(date)
                 .desired_width(120.0)
                 .hint_text(speaker.word("cards-screen-no-day"));
-            ui.add(field)
-                .accessible_name(speaker.word("cards-screen-day-field"));
+            let response = ui.add(field);
+            select_when_pressed(ui, &response, date);
+            response.accessible_name(speaker.word("cards-screen-day-field"));
         }
     });
     row_ui(ui, speaker.word("cards-screen-language"), |ui| {

@@ -44,6 +44,9 @@ pub(super) struct CardArea {
 
 impl AreaOfWork for CardArea {
     fn look(&mut self, workbench: &mut Workbench, shown: Option<&Shown>, view: &mut ViewState) {
+        if let Some(folder) = workbench.take_folder() {
+            self.state.folder = folder.display().to_string();
+        }
         let order = shown.and_then(|shown| self.state.order(shown, view.units));
         self.frame = CardFrame::take(workbench, order.as_ref(), &self.state);
     }

@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use super::batch::BatchOrder;
 use super::review::ReviewState;
 use crate::book::{IngredientId, Recipe, RecipeId, VersionId};
-use crate::cards::{CardKind, CardOptions, CardRequest, Drink, Paper};
+use crate::cards::{CardKind, CardOptions, CardRequest, Drink, OnMenu, Paper, TaughtSwap};
 use crate::quantity::DisplayUnits;
 use crate::say::Language;
 use crate::ui::Screen;
@@ -31,6 +31,8 @@ pub struct CardState {
     pub confirmed_by: String,
     /// What the shopping is for.
     pub batch: BatchOrder,
+    /// Whether drinks that are not approved stand on the card of the menu.
+    pub also_unapproved: bool,
     /// Versions that are compared with the one in hand.
     pub beside: Vec<Option<VersionId>>,
     /// The recipe that `beside` belongs to.
@@ -39,6 +41,8 @@ pub struct CardState {
     pub exercise: Option<(IngredientId, IngredientId)>,
     /// The format of the file.
     pub format: CardFormat,
+    /// The card that was in sight when files were last written: what was written is said beside no other.
+    pub written_for: Option<(PreviewOrder, CardFormat)>,
     /// The folder that files go to, as typed.
     pub folder: String,
     /// The page in sight, from 0.
@@ -84,15 +88,21 @@ impl CardState {
         Some(match self.kind {
             CardKind::Counter => CardRequest::Counter(drink),
             CardKind::Training => CardRequest::Training(drink),
-            CardKind::Exercise => {
+            CardKind::Exercise | CardKind::Answers => {
                 let (replace, with) = self.exercise.clone()?;
-                CardRequest::Exercise {
+                let swap = TaughtSwap {
                     drink,
                     replace,
                     with,
+                };
+                if self.kind == CardKind::Exercise {
+                    CardRequest::Exercise(swap)
+                } else {
+                    CardRequest::Answers(swap)
                 }
             }
-            CardKind::Menu => CardRequest::Menu,
+            CardKind::Menu if self.also_unapproved => CardRequest::Menu(OnMenu::All),
+            CardKind::Menu => CardRequest::Menu(OnMenu::Approved),
             CardKind::Ladder => CardRequest::Ladder(drink),
             CardKind::Comparison => {
                 let mut drinks = vec![drink.clone()];
@@ -140,7 +150,11 @@ impl CardState {
             CardKind::Counter => Some(CardRequest::Counter),
             CardKind::Training => Some(CardRequest::Training),
             CardKind::Ladder => Some(CardRequest::Ladder),
-            CardKind::Menu | CardKind::Comparison | CardKind::Batch | CardKind::Exercise => None,
+            CardKind::Menu
+            | CardKind::Comparison
+            | CardKind::Batch
+            | CardKind::Exercise
+            | CardKind::Answers => None,
         }
     }
 }

@@ -1,6 +1,6 @@
 //! Which drinks the list on the left holds.
 
-use std::collections::HashSet;
+use std::collections::{BTreeSet, HashSet};
 use std::sync::Arc;
 
 use crate::book::{FoundBy, Recipe, RecipeId, WantedWords};
@@ -75,11 +75,17 @@ pub(super) struct DrinkPlaces {
 }
 
 impl DrinkPlaces {
-    /// Seeks the row of the drink in hand when that has just become another one.
-    pub(super) fn seek(&mut self, rows: &[Row], shown: Option<RecipeId>) {
+    /// Seeks the row of the drink in hand when that has just become another one, and unfolds it.
+    pub(super) fn seek(
+        &mut self,
+        rows: &[Row],
+        shown: Option<RecipeId>,
+        unfolded: &mut BTreeSet<RecipeId>,
+    ) {
         if shown == self.shown {
             return;
         }
+        unfolded.extend(shown.clone());
         self.shown = shown;
         let is_shown = |row: &Row| match (row, &self.shown) {
             (Row::Recipe(id), Some(shown)) => id == shown,

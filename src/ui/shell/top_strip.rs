@@ -1,6 +1,6 @@
 //! The strip on top: the book and its menu, one step back and forth, the areas of work, day or night.
 
-use egui::{Align, Button, Layout, RichText, Sense, Ui, vec2};
+use egui::{Align, Button, Layout, RichText, Ui, vec2};
 
 use super::book_commands::carry_out;
 use super::state::SLIM;
@@ -33,7 +33,6 @@ pub(super) fn top_strip_ui(
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         list_toggle_ui(ui, speaker, view);
         book_menu_ui(ui, in_hand, view, actions);
-        unsaved_ui(ui, in_hand);
         ui.add_space(grid::NEAR);
         step_button_ui(ui, speaker, Step::Undo, in_hand.undo, actions);
         step_button_ui(ui, speaker, Step::Redo, in_hand.redo, actions);
@@ -67,7 +66,8 @@ pub(super) fn top_strip_ui(
             let (icon, message) = match view.appearance {
                 Appearance::Light => (Icon::Moon, "strip-show-dark"),
                 Appearance::Dark => (Icon::Contrast, "strip-show-contrast"),
-                Appearance::Contrast => (Icon::Sun, "strip-show-light"),
+                Appearance::Contrast => (Icon::Contrast, "strip-show-contrast-by-day"),
+                Appearance::ContrastByDay => (Icon::Sun, "strip-show-light"),
             };
             let words = speaker.word(message);
             if icon_button(ui, icon, words, words).clicked() {
@@ -218,21 +218,6 @@ fn languages_ui(ui: &mut Ui, speaker: Speaker<'_>, view: &mut ViewState) {
 fn heading_ui(ui: &mut Ui, words: &str) {
     ui.add_space(grid::NEAR);
     small_heading_ui(ui, words);
-}
-
-fn unsaved_ui(ui: &mut Ui, in_hand: &BookInHand<'_>) {
-    if !in_hand.unsaved {
-        return;
-    }
-    let palette = theme::palette(ui.visuals());
-    let (dot, _) = ui.allocate_exact_size(vec2(grid::NEAR, grid::NEAR), Sense::hover());
-    ui.painter()
-        .circle_filled(dot.center(), 3.0, palette.caution);
-    ui.label(
-        RichText::new(in_hand.speaker.word("strip-unsaved"))
-            .font(TypeStyle::Small.font_id())
-            .color(palette.caution),
-    );
 }
 
 /// A way through the steps.

@@ -1,12 +1,10 @@
 //! The answer to a swap: three drinks side by side, each with its figures and its level.
 
-use egui::{
-    Align, Align2, Color32, Label, Layout, Painter, Pos2, Response, RichText, Sense, Ui,
-    WidgetInfo, pos2, vec2,
-};
+use egui::{Align, Color32, Label, Layout, Response, RichText, Ui};
 
 use super::accept;
-use super::model::{self, Compared};
+use super::figures::figures_ui;
+use super::model;
 use super::state::SwapState;
 use crate::balance::{Balance, Difference};
 use crate::quantity::show_grouped;
@@ -16,24 +14,12 @@ use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::widgets::{figure_list::FigureText, level_ui};
+use crate::ui::widgets::{level_height, level_ui};
 use crate::ui::words::capitalised;
 use crate::workbench::{Action, SwapFound};
 
 /// The narrowest column, in points: a level with its labels.
 const COLUMN: f32 = 66.0 * grid::STEP;
-/// Height of a row of figures, in points.
-const ROW: f32 = 6.0 * grid::STEP;
-/// Room for the digits before the decimal sign, in points.
-const BEFORE_DECIMAL: f32 = 12.0 * grid::STEP;
-/// Room for decimals and unit, in points.
-const AFTER_DECIMAL: f32 = 20.0 * grid::STEP;
-/// Room for the change against the standard, in points.
-const CHANGE: f32 = 15.0 * grid::STEP;
-/// Room behind the decimal sign of the change, in points.
-const CHANGE_DECIMALS: f32 = 6.0 * grid::STEP;
-/// The widest row of figures, in points: in a wider one the eye loses the row.
-const WIDEST: f32 = 110.0 * grid::STEP;
 /// From this width on running text would be too wide to read, in points.
 const TEXT_WIDTH: f32 = 180.0 * grid::STEP;
 
@@ -101,13 +87,12 @@ pub(super) fn side_by_side_ui(
             let gaps = grid::APART * (drinks.len() - 1) as f32;
             let width = (ui.available_width() - gaps) / drinks.len() as f32;
             // One title may be broken: the figures and levels of all stay in line.
-            let titles = drinks.iter().map(|drink| title_height(ui, drink, width));
-            let height = titles.fold(0.0, f32::max);
+            let heights = Heights::of(ui, screen.speaker, answer, drinks, width);
             ui.columns(drinks.len(), |columns| {
                 for (ui, drink) in columns.iter_mut().zip(drinks) {
                     ui.with_layout(Layout::top_down(Align::Min), |ui| {
-                        let title = title_ui(ui, drink);
-                        ui.add_space((height - title.rect.height()).max(0.0));
+                        filled_up(ui, heights.title, |ui| title_ui(ui, drink).rect.height());
+                        let drink = (drink, &heights);
                         drink_ui(ui, screen, answer, drink, is_current, state, actions);
                     });
                 }
@@ -131,6 +116,52 @@ fn title_height(ui: &Ui, drink: &AnsweredDrink<'_>, width: f32) -> f32 {
     ui.fonts_mut(|fonts| fonts.layout(title, font, Color32::PLACEHOLDER, width))
         .size()
         .y
+}
+
+/// The most that the parts of drinks side by side need, in points: what follows each part stands in one line, the buttons too.
+#[derive(Default)]
+struct Heights {
+    title: f32,
+    level: f32,
+    changes: f32,
+}
+
+impl Heights {
+    fn of(
+        ui: &Ui,
+        speaker: Speaker<'_>,
+        answer: &Answer,
+        drinks: &[AnsweredDrink<'_>],
+        width: f32,
+    ) -> Self {
+        let line = line_words(speaker, answer);
+        let mut heights = Self::default();
+        for drink in drinks {
+            let level = level_height(ui, drink.difference, line, width, speaker);
+            heights.title = heights.title.max(title_height(ui, drink, width));
+            heights.level = heights.level.max(level);
+            heights.changes = heights.changes.max(changes_height(ui, drink, width));
+        }
+        heights
+    }
+}
+
+fn changes_height(ui: &Ui, drink: &AnsweredDrink<'_>, width: f32) -> f32 {
+    let gap = ui.spacing().item_spacing.y;
+    let font = TypeStyle::Body.font_id();
+    let heights = drink.changes.iter().map(|change| {
+        let laid_out =
+            ui.painter()
+                .layout(change.clone(), font.clone(), Color32::PLACEHOLDER, width);
+        laid_out.size().y + gap
+    });
+    heights.sum()
+}
+
+/// Draws a part, which says how high it came out, and leaves the room that others beside it need more.
+fn filled_up(ui: &mut Ui, height: f32, part: impl FnOnce(&mut Ui) -> f32) {
+    let taken = part(ui);
+    ui.add_space((height - taken).max(0.0));
 }
 
 /// The name of a drink; standard and plain swap are terms.
@@ -369,7 +400,7 @@ fn drink_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     answer: &Answer,
-    drink: &AnsweredDrink<'_>,
+    (drink, heights): (&AnsweredDrink<'_>, &Heights),
     is_current: bool,
     state: &mut SwapState,
     actions: &mut Vec<Action>,
@@ -383,12 +414,18 @@ fn drink_ui(
     figures_ui(ui, speaker, &figures);
     ui.add_space(grid::EASY);
     let line = line_words(speaker, answer);
-    level_ui(ui, drink.difference, line, speaker);
+    filled_up(ui, heights.level, |ui| {
+        level_ui(ui, drink.difference, line, speaker).rect.height()
+    });
     ui.add_space(grid::EASY);
     if !is_standard {
-        for change in &drink.changes {
-            ui.add(Label::new(RichText::new(change).color(palette.text_strong)).wrap());
-        }
+        filled_up(ui, heights.changes, |ui| {
+            let top = ui.next_widget_position().y;
+            for change in &drink.changes {
+                ui.add(Label::new(RichText::new(change).color(palette.text_strong)).wrap());
+            }
+            ui.next_widget_position().y - top
+        });
         if drink.changes.is_empty() {
             let words = speaker.word("swap-screen-no-line-changes");
             ui.label(RichText::new(words).color(palette.text_quiet));
@@ -421,95 +458,4 @@ pub(in crate::ui) fn line_words(speaker: Speaker<'_>, answer: &Answer) -> &'stat
     } else {
         "swap-screen-this-version"
     })
-}
-
-/// The figures of one drink, aligned at the decimal sign, with the change against the standard.
-pub(super) fn figures_ui(ui: &mut Ui, speaker: Speaker<'_>, figures: &[Compared]) {
-    let palette = theme::palette(ui.visuals());
-    ui.scope(|ui| {
-        ui.spacing_mut().item_spacing.y = 0.0;
-        for Compared { row, change } in figures {
-            let width = ui.available_width().min(WIDEST);
-            let (rect, response) = ui.allocate_exact_size(vec2(width, ROW), Sense::hover());
-            let change = &change.as_deref().map(|change| model::signed(speaker, change));
-            let words = match change {
-                Some(change) => {
-                    say!(speaker, "swap-screen-figure-and-change", figure: row.words(speaker), change: change)
-                }
-                None => row.words(speaker),
-            };
-            response.widget_info(|| WidgetInfo::labeled(egui::Role::Label, true, &words));
-            let painter = ui.painter();
-            let (y, small) = (rect.center().y, TypeStyle::Small.font_id());
-            let decimal = rect.right() - CHANGE - AFTER_DECIMAL;
-            let name_room = rect.with_max_x(decimal - BEFORE_DECIMAL);
-            painter
-                .with_clip_rect(name_room.intersect(painter.clip_rect()))
-                .text(
-                    rect.left_center(),
-                    Align2::LEFT_CENTER,
-                    &row.name,
-                    TypeStyle::Body.font_id(),
-                    palette.text_normal,
-                );
-            let (value, colour) = match &row.text {
-                FigureText::Known { value, .. } => (speaker.digits(value), palette.text_strong),
-                FigureText::AtLeast { value, .. } => {
-                    let value = speaker.digits(value);
-                    (format!("≥ {value}"), palette.text_strong)
-                }
-                FigureText::Said(words) => ((*words).to_owned(), palette.text_quiet),
-                FigureText::NotKnown { .. } => {
-                    let words = speaker.word("swap-screen-not-known");
-                    (words.to_owned(), palette.text_quiet)
-                }
-            };
-            let end = number_at(painter, pos2(decimal, y), &value, TypeStyle::Body, colour);
-            let unit = pos2(end.max(decimal) + grid::TIGHT, y);
-            painter.text(
-                unit,
-                Align2::LEFT_CENTER,
-                &row.unit,
-                small,
-                palette.text_quiet,
-            );
-            if let Some(change) = change {
-                let colour = palette.text_quiet;
-                if change.contains(|sign: char| sign.is_ascii_digit()) {
-                    let decimal = pos2(rect.right() - CHANGE_DECIMALS, y);
-                    number_at(painter, decimal, change, TypeStyle::Small, colour);
-                } else {
-                    // "the same"
-                    let font = TypeStyle::Small.font_id();
-                    painter.text(
-                        rect.right_center(),
-                        Align2::RIGHT_CENTER,
-                        change,
-                        font,
-                        colour,
-                    );
-                }
-            }
-            let response = response.explained(Term::of_measurand(row.measurand));
-            if let Some(gap) = row.gap() {
-                response.on_hover_text(gap);
-            }
-        }
-    });
-}
-
-/// A number whose decimal sign stands at a place; its right end.
-fn number_at(
-    painter: &Painter,
-    decimal: Pos2,
-    number: &str,
-    style: TypeStyle,
-    colour: Color32,
-) -> f32 {
-    let decimal_sign = number.find(['.', ',']).unwrap_or(number.len());
-    let (whole, decimals) = number.split_at(decimal_sign);
-    let font = style.font_id();
-    painter.text(decimal, Align2::RIGHT_CENTER, whole, font.clone(), colour);
-    let end = painter.text(decimal, Align2::LEFT_CENTER, decimals, font, colour);
-    end.right()
 }

@@ -6,6 +6,7 @@ mod ask;
 mod by_hand;
 mod coming;
 mod conditions;
+mod figures;
 mod limits;
 mod model;
 mod progress;
@@ -100,11 +101,16 @@ impl SwapLooks {
         };
         let mut looks = Self::default();
         if state.way == Way::Everywhere {
-            looks.review = workbench.review(&Review {
-                replace: question.replace.clone(),
-                with: question.with.clone(),
-                demands: review_model::demands_for_all(&state.asked.demands),
-            });
+            let demands = review_model::demands_for_all(&state.asked.demands);
+            looks.review = if state.asked.brings_back {
+                workbench.all_brought_back(&demands)
+            } else {
+                workbench.review(&Review {
+                    replace: question.replace.clone(),
+                    with: question.with.clone(),
+                    demands,
+                })
+            };
             return looks;
         }
         looks.swap = workbench.swap(question, &state.asked.demands);
@@ -172,6 +178,9 @@ fn asked_ui(
     actions: &mut Vec<Action>,
 ) {
     ask::chosen_ui(ui, screen, question, state);
+    // Above everything that an answer brings, so that it stays where it is whatever the answer.
+    way_ui(ui, screen.speaker, state);
+    ui.add_space(grid::TIGHT);
     let found = looks
         .swap
         .found
@@ -182,7 +191,6 @@ fn asked_ui(
     conditions::conditions_ui(ui, screen, plain, state, drafts, actions);
     ui.add_space(grid::NEAR);
     if state.way == Way::Everywhere {
-        way_ui(ui, screen.speaker, state);
         progress_ui(ui, looks.review.state, Parts::Recipes, actions);
         review::review_ui(ui, screen, question, &looks.review, state, actions);
         return;
@@ -204,13 +212,9 @@ fn asked_ui(
                 // There are no steps to nothing, and no amounts around it.
                 state.way = Way::SideBySide;
             }
-            way_ui(ui, screen.speaker, state);
-            ui.add_space(grid::NEAR);
             answer::side_by_side_ui(ui, screen, found, None, is_current, state, actions);
             return;
         };
-        way_ui(ui, screen.speaker, state);
-        ui.add_space(grid::NEAR);
         let answer = &found.answer;
         match state.way {
             Way::SideBySide | Way::Everywhere => answer::side_by_side_ui(
@@ -241,12 +245,17 @@ fn asked_ui(
 
 /// The ways to look at the answer.
 fn way_ui(ui: &mut Ui, speaker: Speaker<'_>, state: &mut SwapState) {
+    let everywhere = if state.asked.brings_back {
+        "swap-screen-all-drifted"
+    } else {
+        "swap-screen-everywhere"
+    };
     ui.horizontal_wrapped(|ui| {
         for (way, words) in [
             (Way::SideBySide, "swap-screen-side-by-side"),
             (Way::Steps, "swap-screen-step-by-step"),
             (Way::ByHand, "swap-screen-by-hand"),
-            (Way::Everywhere, "swap-screen-everywhere"),
+            (Way::Everywhere, everywhere),
         ] {
             let words = speaker.word(words);
             if ui.selectable_label(state.way == way, words).clicked() {

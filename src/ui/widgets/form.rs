@@ -4,7 +4,7 @@
 use egui::{Align, Button, Label, Layout, Response, RichText, Sense, Ui, UiBuilder, vec2};
 
 use super::word_menu::{choice_ui, word_menu_ui};
-use crate::book::{Day, Evidence, Figure, ItemId};
+use crate::book::{Day, Evidence, Figure, ItemId, Temperature};
 use crate::edit::{Edit, FieldName, FigurePart, Focus};
 use crate::quantity::{DisplayUnits, ShownUnit, parse_in_unit, parse_in_unit_up_to, show_editable};
 use crate::say::{Language, Speaker, say};
@@ -36,6 +36,7 @@ pub(in crate::ui) struct Entry<'entry> {
     align: Align,
     metric: &'static str,
     several_rows: bool,
+    is_aside: bool,
 }
 
 impl<'entry> Entry<'entry> {
@@ -49,6 +50,7 @@ impl<'entry> Entry<'entry> {
             align: Align::Min,
             metric: "",
             several_rows: false,
+            is_aside: false,
         }
     }
 
@@ -80,6 +82,14 @@ impl<'entry> Entry<'entry> {
     pub(in crate::ui) fn several_rows(self) -> Self {
         Self {
             several_rows: true,
+            ..self
+        }
+    }
+
+    /// One that is filled in already as it mostly is: Enter goes past it, and Tab leads to it.
+    pub(in crate::ui) fn aside(self) -> Self {
+        Self {
+            is_aside: true,
             ..self
         }
     }
@@ -259,10 +269,16 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         }
         .hint(entry.hint)
         .underlined();
-        self.show_field(ui, field, entry.width)
+        self.show_field(ui, field, entry.width, entry.is_aside)
     }
 
-    fn show_field(&mut self, ui: &mut Ui, field: Field<'_>, width: f32) -> FieldOutcome {
+    fn show_field(
+        &mut self,
+        ui: &mut Ui,
+        field: Field<'_>,
+        width: f32,
+        is_aside: bool,
+    ) -> FieldOutcome {
         let width = width.min(ui.available_width() - grid::TIGHT).max(grid::FAR);
         let height = if field.several_rows {
             field.height(ui, self.drafts, width)
@@ -273,13 +289,13 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         };
         self.in_row.push(field.key.clone());
         // A label is typed figure after figure: what is doubted of one is asked for by Tab only.
-        let is_passed_over = matches!(
+        let is_doubt = matches!(
             &field.key,
             Focus::Field(_, name) if name.part == FigurePart::Uncertainty
         );
         let outcome = field.show_in(ui, vec2(width, height), self.drafts, self.actions);
         self.escaped |= outcome.escaped;
-        if self.goes_on && !is_passed_over {
+        if self.goes_on && !is_doubt && !is_aside {
             outcome.response.request_focus();
             ui.ctx().request_repaint();
             self.goes_on = false;
@@ -313,7 +329,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         let field = Field::new(self.focus(entry.field.clone()), entry.name, shown)
             .hint(entry.hint)
             .style(TypeStyle::Heading);
-        let outcome = self.show_field(ui, field, entry.width);
+        let outcome = self.show_field(ui, field, entry.width, entry.is_aside);
         let speaker = words::speaker(ui.ctx());
         if let Some(text) = outcome.read(self.drafts, |text| name(speaker, text)) {
             self.typed(outcome.focus.clone(), |item| put(item, text));
@@ -342,6 +358,43 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         }
     }
 
+    /// A field for something that is no part of the item; what is typed is there when it can be read.
+    pub(in crate::ui) fn ask<V, E: TypingError>(
+        &mut self,
+        ui: &mut Ui,
+        entry: &Entry<'_>,
+        shown: &str,
+        read: impl FnOnce(&str) -> Result<V, E>,
+    ) -> Option<V> {
+        self.show(ui, entry, shown).read(self.drafts, read)
+    }
+
+    /// A field that gives what was typed when it is left with Enter, or for another field, and is empty again; after Enter the
+    /// keyboard stays in it.
+    pub(in crate::ui) fn take<V, E: TypingError>(
+        &mut self,
+        ui: &mut Ui,
+        entry: &Entry<'_>,
+        read: impl Fn(&str) -> Result<V, E>,
+    ) -> Option<V> {
+        let draft = self.drafts.get(&self.focus(entry.field.clone()));
+        let typed = draft.map(|draft| draft.text.clone()).unwrap_or_default();
+        let outcome = self.show(ui, entry, "");
+        self.goes_on = false;
+        // While it is typed, it is only judged.
+        let _ = outcome.read(self.drafts, &read);
+        if !outcome.response.lost_focus() || outcome.escaped {
+            return None;
+        }
+        let typed = outcome.changed.clone().unwrap_or(typed);
+        let taken = read(&typed).ok().filter(|_| !typed.trim().is_empty());
+        if outcome.entered && !typed.trim().is_empty() {
+            outcome.response.request_focus();
+            ui.ctx().request_repaint();
+        }
+        taken
+    }
+
     /// A field for a number that may be absent.
     pub(in crate::ui) fn number(
         &mut self,
@@ -367,6 +420,35 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         let unit = self.units.of(entry.metric);
         let shown = in_unit(&unit, value);
         self.read(ui, entry, &shown, |text| unit.read(text), put);
+        symbol_ui(ui, &unit);
+    }
+
+    /// A field for a temperature or a range of temperatures, which may be absent.
+    pub(in crate::ui) fn temperature(
+        &mut self,
+        ui: &mut Ui,
+        entry: &Entry<'_>,
+        value: Option<Temperature>,
+        put: impl FnOnce(&mut T, Option<Temperature>),
+    ) {
+        let unit = self.units.of("°C");
+        let shown = value.map(|value| typed_temperature(ui, &unit, value));
+        let read = |text: &str| unit.read_stated_or_nothing(text);
+        self.read(ui, entry, &shown.unwrap_or_default(), read, put);
+        symbol_ui(ui, &unit);
+    }
+
+    /// The same for one that has to be there.
+    pub(in crate::ui) fn required_temperature(
+        &mut self,
+        ui: &mut Ui,
+        entry: &Entry<'_>,
+        value: Temperature,
+        put: impl FnOnce(&mut T, Temperature),
+    ) {
+        let unit = self.units.of("°C");
+        let shown = typed_temperature(ui, &unit, value);
+        self.read(ui, entry, &shown, |text| unit.read_stated(text), put);
         symbol_ui(ui, &unit);
     }
 
@@ -640,6 +722,12 @@ pub(in crate::ui) fn in_unit(unit: &ShownUnit<'_>, metric: f64) -> String {
     } else {
         unit.trimmed(metric, 1)
     }
+}
+
+/// A temperature or the two ends of a range as they are typed.
+fn typed_temperature(ui: &Ui, unit: &ShownUnit<'_>, value: Temperature) -> String {
+    let speaker = words::speaker(ui.ctx());
+    value.shown(|celsius| speaker.digits(&in_unit(unit, celsius)))
 }
 
 /// An uncertainty with its two leading digits.
