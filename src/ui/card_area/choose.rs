@@ -11,6 +11,7 @@ use crate::cards::{CardKind, Paper};
 use crate::quantity::name_as_shown;
 use crate::say::Language;
 use crate::ui::Screen;
+use crate::ui::field::select_when_pressed;
 use crate::ui::theme::grid;
 use crate::ui::words::{capitalised, heading_ui, quiet_ui};
 
