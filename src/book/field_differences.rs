@@ -95,6 +95,7 @@ fields!(Settings {
     [iced_window],
     [ice_bulk_density],
     [ice_melt_rate],
+    [ice_left],
     [sales_tax_percent],
     [instruments],
     [steps],
@@ -167,6 +168,7 @@ fields!(Recipe {
         strained,
         drinking_temperature,
         menu_price,
+        sugar_level,
         versions,
         state,
         approvals
@@ -291,6 +293,7 @@ pub(super) fn recipe(one: &Recipe, other: &Recipe) -> Vec<ItemDetail> {
         strained: _,
         drinking_temperature: _,
         menu_price: _,
+        sugar_level: _,
         versions,
         approvals,
         note,

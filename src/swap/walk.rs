@@ -2,7 +2,9 @@
 
 use std::sync::Arc;
 
-use crate::balance::{AxisDifference, Balance, Difference, balance, difference};
+use crate::balance::{
+    AxisDifference, Balance, Difference, balance, difference, level_difference,
+};
 use crate::book::{Axis, Book, Change, Line, LineId, Place, Resolved};
 
 use super::changes::{LineMove, with_added_lines};
@@ -72,7 +74,7 @@ pub fn walk(book: &Book, answer: &Answer, suggestion: &Suggestion) -> Vec<WalkSt
         WalkStep {
             does: WalkMove::Standard,
             balance: answer.standard.clone(),
-            difference: difference(settings, &answer.standard, &answer.standard),
+            difference: level_difference(settings, &answer.standard),
         },
         WalkStep {
             does: WalkMove::PlainSwap,

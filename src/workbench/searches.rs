@@ -4,7 +4,7 @@ use std::sync::Arc;
 
 use super::action::Shown;
 use super::search::Search;
-use crate::balance::{Difference, difference};
+use crate::balance::{Difference, level_difference};
 use crate::book::{Book, IngredientId, Level, VesselId};
 use crate::swap::{
     Adapted, Answer, Demands, Drifted, Ladder, Nearby, Question, ReviewItem, Unadaptable, WalkStep,
@@ -32,7 +32,7 @@ impl SwapFound {
             .collect();
         let standard = &answer.standard;
         Self {
-            level: difference(&book.settings, standard, standard),
+            level: level_difference(&book.settings, standard),
             answer,
             walks,
         }

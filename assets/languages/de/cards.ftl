@@ -148,6 +148,7 @@ training-nutrition = Nährwerte
 training-shown = Gezeigt und einmal selbst zubereitet
 training-time-to-cool = Abkühlzeit bis { $temperature }
 training-already-below = bereits darunter
+training-already-below-tasted = bereits darunter; bei der Freigabe mit { $temperature } verkostet
 training-name = Name
 training-shown-by = gezeigt von
 training-day = Datum

@@ -148,6 +148,7 @@ training-nutrition = Nutrition
 training-shown = Shown once, made once
 training-time-to-cool = time until it cools to { $temperature }
 training-already-below = already below
+training-already-below-tasted = already below; tasted at { $temperature } when it was approved
 training-name = name
 training-shown-by = shown by
 training-day = day

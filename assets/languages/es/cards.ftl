@@ -148,6 +148,7 @@ training-nutrition = Información nutricional
 training-shown = Mostrado y preparado una vez
 training-time-to-cool = tiempo hasta enfriarse a { $temperature }
 training-already-below = ya está por debajo
+training-already-below-tasted = ya está por debajo; se cató a { $temperature } al aprobarla
 training-name = nombre
 training-shown-by = mostrado por
 training-day = fecha

@@ -148,6 +148,7 @@ training-nutrition = Valeurs nutritionnelles
 training-shown = Démonstration suivie d’une réalisation
 training-time-to-cool = temps de refroidissement jusqu’à { $temperature }
 training-already-below = déjà en dessous
+training-already-below-tasted = déjà en dessous ; dégustée à { $temperature } lors de l’approbation
 training-name = nom
 training-shown-by = démonstration par
 training-day = date

@@ -146,6 +146,7 @@ training-nutrition = 영양성분
 training-shown = 시범 및 1회 실습
 training-time-to-cool = { $temperature }까지 식는 시간
 training-already-below = 이미 더 낮음
+training-already-below-tasted = 이미 더 낮음, 승인할 때 { $temperature }에서 시음함
 training-name = 이름
 training-shown-by = 시범자
 training-day = 날짜

@@ -146,6 +146,7 @@ training-nutrition = Thành phần dinh dưỡng
 training-shown = Đã được hướng dẫn và tự pha một lần
 training-time-to-cool = thời gian nguội đến { $temperature }
 training-already-below = đã thấp hơn
+training-already-below-tasted = đã thấp hơn; được nếm ở { $temperature } khi phê duyệt
 training-name = họ tên
 training-shown-by = người hướng dẫn
 training-day = ngày

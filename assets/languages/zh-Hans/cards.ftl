@@ -146,6 +146,7 @@ training-nutrition = 营养成分
 training-shown = 示范并实操一次
 training-time-to-cool = 降温至 { $temperature } 所需时间
 training-already-below = 已低于此温度
+training-already-below-tasted = 已低于此温度；批准时在 { $temperature } 品尝
 training-name = 姓名
 training-shown-by = 示范人
 training-day = 日期

@@ -146,6 +146,7 @@ training-nutrition = 營養成分
 training-shown = 示範並實作一次
 training-time-to-cool = 降溫至 { $temperature } 所需時間
 training-already-below = 已低於此溫度
+training-already-below-tasted = 已低於此溫度；核准時在 { $temperature } 品嚐
 training-name = 姓名
 training-shown-by = 示範人
 training-day = 日期

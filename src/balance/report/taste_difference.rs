@@ -114,13 +114,25 @@ pub fn difference(settings: &Settings, standard: &Balance, other: &Balance) -> D
     Difference { axes, distance }
 }
 
+/// A standard that differs on no axis from what it is held to: the level itself.
+pub fn level_difference(settings: &Settings, standard: &Balance) -> Difference {
+    if standard.aims.is_empty() {
+        return difference(settings, standard, standard);
+    }
+    let itself = Balance {
+        aims: Vec::new(),
+        ..standard.clone()
+    };
+    difference(settings, &itself, &itself)
+}
+
 fn axis_difference(
     settings: &Settings,
     standard: &Balance,
     other: &Balance,
     axis: Axis,
 ) -> AxisDifference {
-    let (from, to) = (standard.value_on(&axis), other.value_on(&axis));
+    let (from, to) = (standard.aim_on(&axis), other.value_on(&axis));
     let (step, mut weight) = noticeable_step(settings, &axis, from.unwrap_or(0.0));
     // A hot drink turned iced is colder on purpose: the difference is shown and does not count.
     if axis == Axis::Temperature && standard.iced != other.iced {

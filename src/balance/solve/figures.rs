@@ -642,8 +642,11 @@ impl FigureSheet<'_> {
                 .cooling?
                 .minutes_between(celsius, setup.drinking, setup.room)
         };
-        if setup.iced || celsius <= setup.drinking {
+        if celsius <= setup.drinking {
             self.put(Measurand::MinutesToDrinkable, 0.0);
+        } else if setup.iced {
+            // It only gets warmer while it stands.
+            self.not_given(Measurand::MinutesToDrinkable);
         } else if let Some(minutes) = minutes() {
             self.put(
                 Measurand::MinutesToDrinkable,
