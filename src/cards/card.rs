@@ -4,7 +4,7 @@ use super::document::Document;
 use super::recipe_blocks::confirmation;
 use super::request::{CardError, CardOptions, CardRequest};
 use super::{
-    batch_sheet, comparison_sheet, counter_card, exercise, ladder_table, menu_matrix,
+    batch_sheet, comparison_sheet, counter_card, exercise, ladder_table, matrix_sheet, menu_matrix,
     training_sheet,
 };
 use crate::book::Book;
@@ -29,6 +29,7 @@ pub fn card(
         } => exercise::document(speaker, drink, replace, with)?,
         CardRequest::Menu => menu_matrix::document(speaker)?,
         CardRequest::Ladder(drink) => ladder_table::document(speaker, drink)?,
+        CardRequest::Matrix(drink) => matrix_sheet::document(speaker, drink)?,
         CardRequest::Comparison(drinks) => comparison_sheet::document(speaker, drinks)?,
         CardRequest::Batch(items) => batch_sheet::document(speaker, items)?,
     };

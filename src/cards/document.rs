@@ -15,6 +15,8 @@ pub enum CardKind {
     Menu,
     /// The levels of sugar, each with its amounts.
     Ladder,
+    /// The same in every size with every amount of ice.
+    Matrix,
     /// A swap for a group that learns: what is expected, and what came.
     Exercise,
     /// Two to four versions beside each other.
@@ -25,12 +27,13 @@ pub enum CardKind {
 
 impl CardKind {
     /// All kinds, in the order in which they are offered.
-    pub const ALL: [Self; 7] = [
+    pub const ALL: [Self; 8] = [
         Self::Counter,
         Self::Training,
         Self::Exercise,
         Self::Menu,
         Self::Ladder,
+        Self::Matrix,
         Self::Comparison,
         Self::Batch,
     ];
@@ -43,6 +46,7 @@ impl CardKind {
             Self::Exercise => "card-kind-exercise",
             Self::Menu => "card-kind-menu",
             Self::Ladder => "card-kind-ladder",
+            Self::Matrix => "card-kind-matrix",
             Self::Comparison => "card-kind-comparison",
             Self::Batch => "card-kind-batch",
         })
@@ -56,6 +60,7 @@ impl CardKind {
             Self::Exercise => "exercise",
             Self::Menu => "menu",
             Self::Ladder => "ladder",
+            Self::Matrix => "matrix",
             Self::Comparison => "comparison",
             Self::Batch => "batch",
         }

@@ -43,6 +43,8 @@ pub enum CardRequest {
     Menu,
     /// The levels of sugar of a drink.
     Ladder(Drink),
+    /// The levels of sugar of a drink in every size with every amount of ice.
+    Matrix(Drink),
     /// Two to four drinks beside each other.
     Comparison(Vec<Drink>),
     /// What so many drinks need.
@@ -152,6 +154,7 @@ impl CardRequest {
             Self::Exercise { .. } => CardKind::Exercise,
             Self::Menu => CardKind::Menu,
             Self::Ladder(_) => CardKind::Ladder,
+            Self::Matrix(_) => CardKind::Matrix,
             Self::Comparison(_) => CardKind::Comparison,
             Self::Batch(_) => CardKind::Batch,
         }

@@ -3,9 +3,11 @@
 use super::swap::largest;
 use super::{Speaker, say};
 use crate::balance::{Balance, Measurand};
-use crate::book::{Amount, IngredientId, Level, LevelName, UsualIce};
+use crate::book::{Amount, IngredientId, Level, LevelName, Resolved, UsualIce};
 use crate::quantity::show_compact;
-use crate::swap::{Adaptation, Adapted, Means, NoLevels, Unadaptable};
+use crate::swap::{
+    Adaptation, Adapted, MatrixColumn, MatrixIce, Means, NoLevels, Offer, Unadaptable,
+};
 
 impl Speaker<'_> {
     /// What a level of sugar or ice is called.
@@ -135,6 +137,40 @@ impl Speaker<'_> {
             }
             Means::OtherSweetener { sweetener } => {
                 say!(self, "level-by-sweetener", ingredient: self.ingredient(sweetener))
+            }
+        }
+    }
+
+    /// What comes near a level that whole measures miss, as a sentence. `lines` are those that it is made from.
+    pub fn offer(&self, level: &Level, offer: &Offer, lines: &Resolved) -> String {
+        let drink = &offer.drink;
+        let all = [&drink.balance.resolved, lines];
+        let moves: Vec<String> = drink
+            .moves
+            .iter()
+            .map(|moved| self.line_move(moved, &all))
+            .collect();
+        say!(
+            self,
+            "level-offer",
+            level: self.level_name(level),
+            means: self.means(&offer.means),
+            moves: moves.join(", "),
+            sugar: self.sugar_of(&drink.balance),
+        )
+    }
+
+    /// A size with an amount of ice: "clear cup 500, iced".
+    pub fn matrix_column(&self, column: &MatrixColumn) -> String {
+        let cup = match &column.cup {
+            Some(cup) => self.vessel(cup),
+            None => self.word("cup-not-named").to_owned(),
+        };
+        match &column.ice {
+            MatrixIce::AsItStands => cup,
+            MatrixIce::Iced => say!(self, "matrix-iced", cup: cup),
+            MatrixIce::Level(level) => {
+                say!(self, "matrix-ice", cup: cup, level: self.level_name(level))
             }
         }
     }

@@ -1,10 +1,15 @@
 //! A drink in every size, with every amount of ice, at every level of sugar: what a menu of sizes and levels is made by.
 
+use std::collections::BTreeSet;
+
 use crate::balance::Balance;
-use crate::book::{Book, Level, Recipe, Role, Stage, VersionId, VesselId};
+use crate::book::{
+    Book, Level, LevelName, Recipe, Resolved, Role, Stage, VersionId, VesselId, VesselKind, resolve,
+};
 
 use super::adapt::Origin;
 use super::iced::{iced_in, with_part_of_ice};
+use super::at_level::sweeteners;
 use super::ladder::{Rung, rungs};
 use super::reason::Unadaptable;
 use super::resize::resized;
@@ -41,40 +46,23 @@ pub struct Matrix {
     pub columns: Vec<MatrixColumn>,
 }
 
-/// The matrix of a version in these cups, besides its own; `None` when there is no such version.
+/// The matrix of a version, in its own cup and those that the shop serves such drinks in; `None` when there is no such version.
 pub fn matrix(
     book: &Book,
     recipe: &Recipe,
     version: Option<&VersionId>,
-    cups: &[VesselId],
     watch: &Watch,
 ) -> Option<Matrix> {
     let origin = Origin::new(book, recipe, version, watch)?;
     let mut levels = book.settings.sugar_levels();
-    let sweetens = super::ladder::sweeteners(&origin.resolved).next().is_some();
-    if !sweetens {
+    if sweeteners(&origin.resolved).next().is_none() {
         // Nothing is there to be made less: the sizes and the ice remain.
-        levels.clear();
+        levels = vec![Level {
+            name: LevelName::Percent,
+            percent: origin.resolved.sugar_level.unwrap_or(100.0),
+        }];
     }
-    let all_of_it = Level {
-        name: crate::book::LevelName::Percent,
-        percent: origin.resolved.sugar_level.unwrap_or(100.0),
-    };
-    if levels.is_empty() {
-        levels.push(all_of_it);
-    }
-    let own = origin.resolved.cup.clone();
-    let mut sizes = vec![own.clone()];
-    sizes.extend(
-        cups.iter()
-            .filter(|cup| Some(*cup) != own.as_ref())
-            .cloned()
-            .map(Some),
-    );
-    let is_iced = origin
-        .resolved
-        .lines()
-        .any(|line| line.role == Role::Ice && line.stage == Stage::Mixed);
+    let is_iced = has_ice(&origin.resolved);
     let mut ices = vec![MatrixIce::AsItStands];
     if is_iced {
         let levels = book.settings.ice_levels().into_iter();
@@ -83,22 +71,30 @@ pub fn matrix(
     } else {
         ices.push(MatrixIce::Iced);
     }
-    watch.expect(sizes.len() * ices.len() * levels.len());
-    let mut columns = Vec::new();
-    for cup in &sizes {
-        let sized = in_size(&origin, cup.as_ref());
-        for ice in &ices {
-            if watch.is_stopped() {
-                break;
-            }
-            let made = sized.clone().and_then(|lines| with_ice(&origin, &lines, cup.as_ref(), ice));
-            let rungs = made.map(|lines| rungs_of(&origin, &lines, &levels));
-            columns.push(MatrixColumn {
-                cup: cup.clone(),
-                ice: ice.clone(),
-                rungs,
-            });
+    let own = origin.resolved.cup.clone();
+    let mut places: Vec<(Option<VesselId>, MatrixIce)> = Vec::new();
+    for ice in ices {
+        let iced = is_iced || ice == MatrixIce::Iced;
+        let mut cups: Vec<Option<VesselId>> = cups_in_use(book, iced).into_iter().map(Some).collect();
+        if iced == is_iced && !cups.contains(&own) {
+            cups.insert(0, own.clone());
         }
+        if own.is_none() {
+            // A drink without a cup has no size that could be told.
+            cups = vec![None];
+        }
+        places.extend(cups.into_iter().map(|cup| (cup, ice.clone())));
+    }
+    watch.expect(places.len() * levels.len());
+    let mut columns = Vec::new();
+    for (cup, ice) in places {
+        if watch.is_stopped() {
+            break;
+        }
+        let sized = in_size(&origin, cup.as_ref());
+        let made = sized.and_then(|lines| with_ice(&origin, &lines, cup.as_ref(), &ice));
+        let rungs = made.map(|lines| rungs(&origin.from_lines(&lines), &levels));
+        columns.push(MatrixColumn { cup, ice, rungs });
     }
     Some(Matrix { levels, columns })
 }
@@ -128,7 +124,36 @@ fn with_ice(
     Ok(drink.balance.as_ref().clone())
 }
 
-fn rungs_of(origin: &Origin<'_>, lines: &Balance, levels: &[Level]) -> Vec<Rung> {
-    let from = origin.from_lines(lines);
-    rungs(&from, levels)
+/// The cups in which the shop serves iced drinks, or hot ones; every cup where it serves none yet.
+pub fn cups_in_use(book: &Book, iced: bool) -> BTreeSet<VesselId> {
+    let mut cups = BTreeSet::new();
+    let mut note = |lines: &Resolved| {
+        if has_ice(lines) == iced
+            && let Some(cup) = lines.cup.as_ref().filter(|cup| book.vessel(cup).is_some())
+        {
+            cups.insert(cup.clone());
+        }
+    };
+    for recipe in &book.recipes {
+        note(&recipe.plain());
+        let in_circles = recipe.each_resolved(|_, lines, _| note(lines));
+        for version in in_circles {
+            note(&resolve(recipe, Some(&version.id)).0);
+        }
+    }
+    if cups.is_empty() {
+        let all = book.vessels.iter();
+        return all
+            .filter(|vessel| vessel.kind == VesselKind::Cup)
+            .map(|vessel| vessel.id.clone())
+            .collect();
+    }
+    cups
+}
+
+/// Whether there is loose ice in a drink.
+pub fn has_ice(lines: &Resolved) -> bool {
+    lines
+        .lines()
+        .any(|line| line.role == Role::Ice && line.stage == Stage::Mixed)
 }

@@ -93,4 +93,5 @@ mod tasted;
 mod teas;
 mod translations;
 mod undo_places;
+mod variation_laws;
 mod widgets;

@@ -7,6 +7,7 @@ card-kind-training = Schulungsblatt
 card-kind-exercise = Übung zum Austausch
 card-kind-menu = Zutaten und Allergene der Getränkekarte
 card-kind-ladder = Zuckerstufen
+card-kind-matrix = Zuckerstufen, Größen und Eis
 card-kind-comparison = Versionsvergleich
 card-kind-batch = Einkauf und Ansätze
 
@@ -219,6 +220,14 @@ ladder-floor = Auch ohne Süßung enthält das Getränk Zucker aus den übrigen 
 ladder-not-possible = { $level }: { $reason }
 ladder-see-below = nicht möglich, siehe unten
 ladder-caption = Mengen je Zuckerstufe
+
+## Levels of sugar, sizes and ice
+
+matrix-subtitle = { $version }, Zuckerstufen, Größen und Eis
+# A size with an amount of ice.
+matrix-iced = { $cup }, eisgekühlt
+matrix-ice = { $cup }, { $level }
+matrix-not-possible = Nicht möglich: { $reason }
 
 ## Comparison
 

@@ -72,3 +72,5 @@ level-by-part = mit einem halben Maß { $ingredient }
 level-by-measure = { $ingredient } mit: { $measure }
 level-by-scale = { $ingredient } auf der Waage
 level-by-sweetener = zusätzlich mit { $ingredient }
+# A sentence. { $means } is one of the clauses above, { $moves } a list of changed lines.
+level-offer = { $level } { $means }: { $moves }; { $sugar } Zucker.

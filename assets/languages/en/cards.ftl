@@ -7,6 +7,7 @@ card-kind-training = training sheet
 card-kind-exercise = swap exercise
 card-kind-menu = ingredients and allergens of the menu
 card-kind-ladder = sugar ladder
+card-kind-matrix = levels, sizes and ice
 card-kind-comparison = comparison of versions
 card-kind-batch = shopping and batches
 
@@ -219,6 +220,14 @@ ladder-floor = Without sweetener the drink still has { $sugar } of sugar, from i
 ladder-not-possible = { $level }: { $reason }
 ladder-see-below = not possible, see below
 ladder-caption = amounts at each sugar level
+
+## Levels of sugar, sizes and ice
+
+matrix-subtitle = { $version }, levels, sizes and ice
+# A size with an amount of ice.
+matrix-iced = { $cup }, iced
+matrix-ice = { $cup }, { $level }
+matrix-not-possible = Not possible: { $reason }
 
 ## Comparison
 

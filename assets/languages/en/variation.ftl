@@ -72,3 +72,5 @@ level-by-part = with half a measure of { $ingredient }
 level-by-measure = with { $ingredient } by { $measure }
 level-by-scale = with { $ingredient } on the scale
 level-by-sweetener = with { $ingredient } besides
+# A sentence. { $means } is one of the clauses above, { $moves } a list of changed lines.
+level-offer = { $level } { $means }: { $moves }; { $sugar } of sugar.

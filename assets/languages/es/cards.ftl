@@ -7,6 +7,7 @@ card-kind-training = hoja de formación
 card-kind-exercise = ejercicio de sustitución
 card-kind-menu = ingredientes y alérgenos de la carta
 card-kind-ladder = escala de azúcar
+card-kind-matrix = niveles, tamaños y hielo
 card-kind-comparison = comparación de versiones
 card-kind-batch = compra y tandas
 
@@ -219,6 +220,14 @@ ladder-floor = Sin endulzar, la bebida aún contiene los azúcares de sus otros 
 ladder-not-possible = { $level }: { $reason }
 ladder-see-below = no es posible, véase abajo
 ladder-caption = cantidades en cada nivel de azúcar
+
+## Levels of sugar, sizes and ice
+
+matrix-subtitle = { $version }, niveles, tamaños y hielo
+# A size with an amount of ice.
+matrix-iced = { $cup }, con hielo
+matrix-ice = { $cup }, { $level }
+matrix-not-possible = No es posible: { $reason }
 
 ## Comparison
 

@@ -7,6 +7,7 @@ card-kind-training = fiche de formation
 card-kind-exercise = exercice de remplacement
 card-kind-menu = ingrédients et allergènes de la carte
 card-kind-ladder = échelle de sucre
+card-kind-matrix = niveaux, tailles et glace
 card-kind-comparison = comparaison de versions
 card-kind-batch = achats et préparations
 
@@ -219,6 +220,14 @@ ladder-floor = Sans ingrédient sucrant, la boisson contient encore les sucres d
 ladder-not-possible = { $level } : { $reason }
 ladder-see-below = impossible, voir ci-dessous
 ladder-caption = quantités à chaque niveau de sucre
+
+## Levels of sugar, sizes and ice
+
+matrix-subtitle = { $version }, niveaux, tailles et glace
+# A size with an amount of ice.
+matrix-iced = { $cup }, glacé
+matrix-ice = { $cup }, { $level }
+matrix-not-possible = Impossible : { $reason }
 
 ## Comparison
 

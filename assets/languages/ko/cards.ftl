@@ -7,6 +7,7 @@ card-kind-training = 교육 시트
 card-kind-exercise = 재료 대체 연습
 card-kind-menu = 메뉴의 원재료와 알레르기 유발물질
 card-kind-ladder = 당도표
+card-kind-matrix = 당도, 크기, 얼음
 card-kind-comparison = 버전 비교
 card-kind-batch = 구매와 사전 제조
 
@@ -216,6 +217,14 @@ ladder-floor = 단맛 재료를 넣지 않아도 다른 재료에서 오는 당�
 ladder-not-possible = { $level }: { $reason }
 ladder-see-below = 불가능, 아래 참조
 ladder-caption = 당도별 양
+
+## Levels of sugar, sizes and ice
+
+matrix-subtitle = { $version }, 당도, 크기, 얼음
+# A size with an amount of ice.
+matrix-iced = { $cup }, 아이스
+matrix-ice = { $cup }, { $level }
+matrix-not-possible = 불가능: { $reason }
 
 ## Comparison
 

@@ -7,6 +7,7 @@ card-kind-training = phiếu đào tạo
 card-kind-exercise = bài tập thay nguyên liệu
 card-kind-menu = thành phần và chất gây dị ứng của thực đơn
 card-kind-ladder = bảng mức đường
+card-kind-matrix = mức đường, cỡ và đá
 card-kind-comparison = so sánh các phiên bản
 card-kind-batch = mua hàng và mẻ nấu
 
@@ -216,6 +217,14 @@ ladder-floor = Khi không thêm nguyên liệu tạo ngọt, đồ uống vẫn 
 ladder-not-possible = { $level }: { $reason }
 ladder-see-below = không thể, xem bên dưới
 ladder-caption = lượng ở từng mức đường
+
+## Levels of sugar, sizes and ice
+
+matrix-subtitle = { $version }, mức đường, cỡ và đá
+# A size with an amount of ice.
+matrix-iced = { $cup }, có đá
+matrix-ice = { $cup }, { $level }
+matrix-not-possible = Không thể: { $reason }
 
 ## Comparison
 

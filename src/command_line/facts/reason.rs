@@ -6,7 +6,8 @@ use super::{Fact, amount, axes, ids};
 use crate::balance::{Balance, Measurand};
 use crate::book::{Amount, IngredientId};
 use crate::swap::{
-    Adaptation, Adapted, Answer, Bound, CapKind, ComparedDrink, Hindrance, Impossible, NoLevels,
+    Adaptation, Adapted, Answer, Bound, CapKind, ComparedDrink, Hindrance, Impossible, Means,
+    NoLevels,
     Obstacle, Reason, Shortfall, Suggestion, Unadaptable,
 };
 
@@ -72,6 +73,24 @@ pub(in crate::command_line) fn unadaptable(reason: &Unadaptable) -> Fact {
         | Unadaptable::NothingPouredHot => json!({}),
     };
     Fact::new(reason.word(), arguments)
+}
+
+/// By what a level of sugar is had that whole measures miss.
+pub(in crate::command_line) fn means(means: &Means) -> Fact {
+    let (kind, arguments) = match means {
+        Means::PartOfMeasure { sweetener } => {
+            ("part-of-measure", json!({ "ingredient": sweetener.as_str() }))
+        }
+        Means::OtherMeasure { sweetener, measure } => (
+            "other-measure",
+            json!({ "ingredient": sweetener.as_str(), "measure": measure.as_str() }),
+        ),
+        Means::Scale { sweetener } => ("scale", json!({ "ingredient": sweetener.as_str() })),
+        Means::OtherSweetener { sweetener } => {
+            ("other-sweetener", json!({ "ingredient": sweetener.as_str() }))
+        }
+    };
+    Fact::new(kind, arguments)
 }
 
 /// Why a drink has no sugar levels.

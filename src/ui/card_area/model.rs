@@ -104,6 +104,7 @@ impl CardState {
             }
             CardKind::Menu => CardRequest::Menu,
             CardKind::Ladder => CardRequest::Ladder(drink),
+            CardKind::Matrix => CardRequest::Matrix(drink),
             CardKind::Comparison => {
                 let mut drinks = vec![drink.clone()];
                 drinks.extend(
@@ -153,6 +154,7 @@ impl CardState {
             CardKind::Counter => Some(CardRequest::Counter),
             CardKind::Training => Some(CardRequest::Training),
             CardKind::Ladder => Some(CardRequest::Ladder),
+            CardKind::Matrix => Some(CardRequest::Matrix),
             CardKind::Menu | CardKind::Comparison | CardKind::Batch | CardKind::Exercise => None,
         }
     }
