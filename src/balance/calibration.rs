@@ -3,8 +3,8 @@
 
 use std::collections::BTreeSet;
 
-use super::prepare::portion::{ASSUMED_SCATTER, ONE_READING_UNCERTAINTY, WATER_DENSITY};
-use crate::book::{Evidence, Figure, IngredientId, Measure, Reading};
+use super::prepare::portion::{ASSUMED_SCATTER, ONE_READING_UNCERTAINTY};
+use crate::book::{Evidence, Figure, IngredientId, Measure, Reading, WATER_DENSITY};
 use crate::quantity::Uncertain;
 
 /// A difference counts as drift beyond this many standard uncertainties: a chance of about one in twenty that it is none.
@@ -82,8 +82,7 @@ fn of<'measure>(
     measure
         .readings
         .iter()
-        .filter(move |reading| reading.ingredient.as_ref() == ingredient)
-        .filter(|reading| reading.uses > 0 && reading.grams.is_finite() && reading.grams > 0.0)
+        .filter(move |reading| reading.weighed() == ingredient && reading.is_usable())
 }
 
 struct Day<'date> {
@@ -103,10 +102,10 @@ impl<'date> Day<'date> {
             .iter()
             .fold(0, |sum, reading| sum.saturating_add(reading.uses));
         let grams =
-            readings.iter().map(|reading| reading.grams).sum::<f64>() / f64::from(uses.max(1));
+            readings.iter().map(|reading| reading.grams()).sum::<f64>() / f64::from(uses.max(1));
         let square = |reading: &&Reading| {
             let uses = f64::from(reading.uses);
-            (reading.grams - uses * grams).powi(2) / uses
+            (reading.grams() - uses * grams).powi(2) / uses
         };
         Self {
             date,
@@ -202,7 +201,7 @@ fn grams_of_use(measure: &Measure, ingredient: Option<&IngredientId>) -> Option<
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{MeasureId, MeasureKind};
+    use crate::book::{MeasureId, MeasureKind, ReadingAmount};
 
     fn measure(kind: MeasureKind, readings: &[(Option<&str>, u32, f64, Option<&str>)]) -> Measure {
         Measure {
@@ -211,7 +210,7 @@ mod tests {
                 .map(|&(ingredient, uses, grams, date)| Reading {
                     ingredient: ingredient.map(|id| IngredientId::new(id).unwrap()),
                     uses,
-                    grams,
+                    amount: ReadingAmount::Grams(grams),
                     date: date.map(str::to_owned),
                 })
                 .collect(),

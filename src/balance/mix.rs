@@ -4,6 +4,8 @@
 
 use std::ops::AddAssign;
 
+use super::number::Number;
+
 /// How many named flavours one drink carries.
 pub const FLAVOUR_SLOTS: usize = 8;
 
@@ -157,27 +159,27 @@ pub const fn high_potency_slot(sweetener: usize) -> usize {
 ///
 /// Mixes add: associative, commutative, with [`Mix::EMPTY`] as identity. `times(0.0)` is the identity, bits too.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Mix {
+pub struct Mix<N = f64> {
     /// The amounts, in the units of [`Component`].
-    pub of: [f64; COMPONENTS],
+    pub of: [N; COMPONENTS],
     /// Bit `n` is set when `of[n]` is only the known part.
     pub unknown: u64,
 }
 
-impl Mix {
+impl<N: Number> Mix<N> {
     /// Nothing.
     pub const EMPTY: Self = Self {
-        of: [0.0; COMPONENTS],
+        of: [N::ZERO; COMPONENTS],
         unknown: 0,
     };
 
     /// The amount of a component (its known part).
-    pub fn get(&self, component: Component) -> f64 {
+    pub fn get(&self, component: Component) -> N {
         self.of[component.slot()]
     }
 
     /// Sets the amount of a component.
-    pub fn set(&mut self, component: Component, amount: f64) {
+    pub fn set(&mut self, component: Component, amount: N) {
         self.of[component.slot()] = amount;
     }
 
@@ -199,7 +201,7 @@ impl Mix {
         }
         let mut product = *self;
         for amount in &mut product.of {
-            *amount *= count;
+            *amount = *amount * count;
         }
         product
     }
@@ -210,13 +212,29 @@ impl Mix {
             return;
         }
         for (sum, amount) in self.of.iter_mut().zip(&other.of) {
-            *sum += amount * count;
+            *sum += *amount * count;
         }
         self.unknown |= other.unknown;
     }
 
+    /// The mix with plain amounts, as others that do not move.
+    pub(in crate::balance) fn lifted(plain: &Mix) -> Self {
+        Self {
+            of: plain.of.map(N::from),
+            unknown: plain.unknown,
+        }
+    }
+
+    /// Adds so many of a mix of plain amounts, as many as that count comes to.
+    pub(in crate::balance) fn add_plain(&mut self, plain: &Mix, count: N) {
+        for (sum, amount) in self.of.iter_mut().zip(&plain.of) {
+            *sum += count * *amount;
+        }
+        self.unknown |= plain.unknown;
+    }
+
     /// Solids that are not stated by name: what is left of the mass when water, ice and every stated solid is taken off, g.
-    pub fn undeclared_solids(&self) -> f64 {
+    pub fn undeclared_solids(&self) -> N {
         let named = [
             Component::Water,
             Component::Ice,
@@ -228,17 +246,19 @@ impl Mix {
             Component::Acid,
             Component::TeaSolids,
         ];
-        let stated: f64 = named.into_iter().map(|component| self.get(component)).sum();
-        (self.get(Component::Mass) - stated).max(0.0)
+        let stated = named
+            .into_iter()
+            .fold(N::ZERO, |sum, component| sum + self.get(component));
+        (self.get(Component::Mass) - stated).max(N::ZERO)
     }
 
     /// Everything but water and ice, g.
-    pub fn dry_matter(&self) -> f64 {
+    pub fn dry_matter(&self) -> N {
         self.get(Component::Mass) - self.get(Component::Water) - self.get(Component::Ice)
     }
 }
 
-impl AddAssign<&Self> for Mix {
+impl<N: Number> AddAssign<&Self> for Mix<N> {
     fn add_assign(&mut self, other: &Self) {
         self.add_times(other, 1.0);
     }
@@ -249,7 +269,7 @@ mod tests {
     use super::*;
 
     fn mix(sugars: f64, unknown: u64) -> Mix {
-        let mut mix = Mix {
+        let mut mix: Mix = Mix {
             unknown,
             ..Mix::EMPTY
         };

@@ -19,6 +19,7 @@ mod cause;
 mod diet;
 mod measurand;
 mod mix;
+pub mod number;
 mod prepare;
 pub mod published;
 mod report;
@@ -66,8 +67,8 @@ pub use report::nutrition::{NutritionRow, PrintedValue, declaration, printed};
 pub use report::share::{Lens, LineShare};
 pub use report::standing::{ASSUMED_MELT_RATE, MeltRate, Standing, standing};
 pub use report::taste_difference::{
-    AxisDifference, Difference, LEVEL_STEPS, difference, figure_difference, level_difference,
-    overall_distance,
+    AxisDifference, Difference, LEVEL_STEPS, Taste, difference, figure_difference,
+    level_difference, overall_distance,
 };
 pub use report::unstated::Unstated;
 pub use report::yardsticks::{
@@ -87,6 +88,7 @@ pub use solve::physics::{
     Equilibrium, Freezing, Wall, enthalpy, equilibrium, freezing_point, ice_volume, liquid_volume,
 };
 pub use solve::prepared::{Fill, Prepared, PreparedLine, Scaling, Setup, SetupChange};
+pub use solve::slopes::{Effect, effects};
 pub use statement::{
     Concern, HintKind, Hints, NamedPolyol, NamedSweetener, StatementFinding, StatementKind,
     StatementMatch, hints_of, read_statement, statement_findings, statement_findings_of,

@@ -1,7 +1,7 @@
 //! Amounts read the way they are said at the counter.
 
 use super::LARGEST_AMOUNT;
-use crate::book::{Amount, Book, Ingredient, Item, Measure, MeasureId, MeasureKind};
+use crate::book::{Amount, Book, Form, Ingredient, Item, Measure, MeasureId, MeasureKind};
 use crate::quantity::{AmountTextError, DisplayUnits, TypedAmount, TypedUnit, parse_amount};
 
 /// Why a typed amount means nothing in this book.
@@ -21,7 +21,7 @@ pub enum AmountWordError {
         /// Kinds of measures whose words would have been understood, beside grams and millilitres.
         known: Vec<MeasureKind>,
     },
-    /// Several measures answer to the word and none was weighed with the ingredient.
+    /// Several measures answer to the word and none was weighed with the ingredient, or what answers is no measure for it.
     Ambiguous {
         /// The word.
         word: String,
@@ -94,12 +94,13 @@ impl Book {
         ingredient: Option<&Ingredient>,
         current: Option<&MeasureId>,
     ) -> Result<MeasureId, AmountWordError> {
-        let matching: Vec<&Measure> = self
-            .measures
-            .iter()
-            .map(AsRef::as_ref)
-            .filter(|measure| answers_to(measure, word))
-            .collect();
+        let all = self.measures.iter().map(AsRef::as_ref);
+        let matching = match ingredient {
+            Some(ingredient) if ingredient.form == Form::Ice => {
+                measures_of_ice(all, word, ingredient)
+            }
+            _ => all.filter(|measure| answers_to(measure, word)).collect(),
+        };
         let weighed = |measure: &&&Measure| {
             ingredient
                 .is_some_and(|ingredient| measure.calibration(Some(ingredient.id())).is_some())
@@ -111,7 +112,7 @@ impl Book {
                     known: self.measure_kinds(),
                 });
             }
-            [only] => only,
+            [only] if fits(only, word, ingredient) => only,
             several => several
                 .iter()
                 .find(|measure| Some(&measure.id) == current)
@@ -161,10 +162,41 @@ impl Book {
     }
 }
 
+/// What "scoops" of ice may be: the ice scoops and what ice is known to be measured with; where there are none, any scoop, to be
+/// asked about.
+fn measures_of_ice<'book>(
+    measures: impl Iterator<Item = &'book Measure>,
+    word: &str,
+    ice: &Ingredient,
+) -> Vec<&'book Measure> {
+    let (one, many) = MeasureKind::Scoop.words();
+    let is_scoop = word == one || word == many;
+    let (for_ice, others): (Vec<&Measure>, Vec<&Measure>) = measures
+        .filter(|measure| {
+            answers_to(measure, word) || is_scoop && measure.kind == MeasureKind::IceScoop
+        })
+        .partition(|measure| fits(measure, word, Some(ice)));
+    if for_ice.is_empty() { others } else { for_ice }
+}
+
+/// Whether a measure that the word of its kind has led to is one for the ingredient: a scoop for powder holds ice only when it is
+/// named, or has weighed ice.
+fn fits(measure: &Measure, word: &str, ingredient: Option<&Ingredient>) -> bool {
+    let Some(ice) = ingredient.filter(|ingredient| ingredient.form == Form::Ice) else {
+        return true;
+    };
+    measure.kind != MeasureKind::Scoop
+        || is_called(measure, word)
+        || measure.calibration(Some(&ice.id)).is_some()
+}
+
+fn is_called(measure: &Measure, word: &str) -> bool {
+    word == measure.name.to_lowercase() || word == measure.id.as_str()
+}
+
 fn answers_to(measure: &Measure, word: &str) -> bool {
     let (one, many) = measure.words();
-    let name = measure.name.to_lowercase();
-    word == one || word == many || word == name || word == measure.id.as_str()
+    word == one || word == many || is_called(measure, word)
 }
 
 #[cfg(test)]
@@ -201,6 +233,54 @@ mod tests {
             scoop("chestnut-scoop")
         );
         assert_eq!(two_scoops(&book, "ondry-creamer"), scoop("creamer-scoop"));
+    }
+
+    /// Ice and powder, and measures of these names and kinds that nobody has weighed.
+    fn scoops(measures: &[(&str, MeasureKind)]) -> Book {
+        let mut book = Book::default();
+        for (name, form) in [("ice", Form::Ice), ("powder", Form::Powder)] {
+            let id = crate::book::IngredientId::new(name).unwrap();
+            let new = Ingredient::new(id, name.to_owned());
+            book.ingredients.put(Ingredient { form, ..new });
+        }
+        for (name, kind) in measures {
+            let id = MeasureId::from_name(name, |_| false);
+            book.measures
+                .put(Measure::new(id, (*name).to_owned(), *kind));
+        }
+        book
+    }
+
+    #[test]
+    fn a_scoop_of_ice_is_an_ice_scoop_or_is_asked_about() {
+        use MeasureKind::{IceScoop, Scoop};
+        let read = |book: &Book, text: &str, of: &str| {
+            let id = crate::book::IngredientId::new(of).unwrap();
+            let read = book.amount_from_text(text, book.ingredient(&id).map(AsRef::as_ref), None);
+            match read {
+                Ok(Amount::Count(_, measure)) => Ok(measure.to_string()),
+                Err(AmountWordError::Ambiguous { candidates, .. }) => Err(candidates
+                    .iter()
+                    .map(ToString::to_string)
+                    .collect::<Vec<_>>()),
+                other => panic!("{text} of {of}: {other:?}"),
+            }
+        };
+        let asks = |ids: &[&str]| Err(ids.iter().map(ToString::to_string).collect());
+        let book = scoops(&[("small scoop", Scoop), ("bar ice", IceScoop)]);
+        for (text, of, is) in [
+            ("3 scoops", "ice", "bar-ice"),
+            ("3 ice scoops", "ice", "bar-ice"),
+            ("3 small scoop", "ice", "small-scoop"),
+            ("3 scoops", "powder", "small-scoop"),
+        ] {
+            assert_eq!(read(&book, text, of), Ok(is.to_owned()), "{text} of {of}");
+        }
+        let book = scoops(&[("small scoop", Scoop), ("a", IceScoop), ("b", IceScoop)]);
+        assert_eq!(read(&book, "3 scoops", "ice"), asks(&["a", "b"]));
+        let book = scoops(&[("small scoop", Scoop)]);
+        assert_eq!(read(&book, "3 scoops", "ice"), asks(&["small-scoop"]));
+        assert_eq!(read(&book, "3 scoops", "powder"), Ok("small-scoop".into()));
     }
 
     #[test]

@@ -31,8 +31,8 @@ pub trait Tasted: Clone {
     #[must_use]
     fn as_it_was(&self, was: &Self::Kept) -> Self;
 
-    /// A book of it alone, in which two states of it can be compared.
-    fn alone(self) -> Book;
+    /// A book of it alone, with what it names of another one, in which two states of it can be compared.
+    fn alone(self, named_in: &Book) -> Book;
 
     /// Whether a drink may come out otherwise with the other one.
     fn is_another_in_drinks(&self, other: &Self) -> bool {
@@ -70,7 +70,7 @@ macro_rules! tasted {
                 }
             }
 
-            fn alone(self) -> Book {
+            fn alone(self, _: &Book) -> Book {
                 let mut book = Book::default();
                 let put: fn(&mut Book, Self) = $put;
                 put(&mut book, self);
@@ -151,8 +151,13 @@ impl Tasted for Recipe {
         }
     }
 
-    fn alone(self) -> Book {
-        let mut book = Book::default();
+    fn alone(self, named_in: &Book) -> Book {
+        let named = Walk::of(named_in, None, &self.for_keeping());
+        let mut book = Book {
+            ingredients: named.ingredients.into_shelf(),
+            measures: named.measures.into_shelf(),
+            ..Book::default()
+        };
         book.recipes.put(self);
         book
     }

@@ -1,7 +1,7 @@
 //! The changes that a version makes to the lines that it builds on.
 
 use super::line::{Amount, Carried, Entry, Role, Stage};
-use super::{IngredientId, LineId, VersionId, VesselId};
+use super::{IngredientId, LineId, Temperature, VersionId, VesselId};
 
 /// What a version changes: absolute values, by the id of a line and a field.
 #[derive(Clone, Debug, PartialEq)]
@@ -11,7 +11,7 @@ pub enum Change {
     /// Another amount of a line.
     Amount(LineId, Amount),
     /// Another temperature of a line; `None` takes that of the ingredient.
-    Temperature(LineId, Option<f64>),
+    Temperature(LineId, Option<Temperature>),
     /// Another role of a line.
     Role(LineId, Role),
     /// Another stage of a line.

@@ -1,6 +1,6 @@
 //! The lines of a recipe: what goes in, how much of it, and where it ends up.
 
-use super::{IngredientId, LineId, MeasureId};
+use super::{IngredientId, LineId, MeasureId, Temperature};
 
 /// The part that a line plays in a drink.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -147,8 +147,8 @@ pub struct Line {
     pub ingredient: IngredientId,
     /// How much.
     pub amount: Amount,
-    /// Its temperature, °C; that of the ingredient when none is stated.
-    pub temperature: Option<f64>,
+    /// Its temperature; that of the ingredient when none is stated.
+    pub temperature: Option<Temperature>,
     /// Its part in the drink.
     pub role: Role,
     /// Where it ends up.

@@ -1,6 +1,6 @@
 //! Measures of the counter: scoops, pumps, spoons, jugs, ice scoops and dispenser buttons, with their readings.
 
-use super::{EarlierStates, IngredientId, Item, MeasureId, Translation};
+use super::{EarlierStates, IngredientId, Item, MeasureId, Temperature, Translation};
 
 /// What kind of thing measures.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -90,10 +90,64 @@ pub struct Reading {
     pub ingredient: Option<IngredientId>,
     /// Uses weighed together, at least 1.
     pub uses: u32,
-    /// Mass of all of them together, g.
-    pub grams: f64,
+    /// What all of them together are.
+    pub amount: ReadingAmount,
     /// Day of the reading, `2026-05-04`.
     pub date: Option<String>,
+}
+
+/// What a scale or a graduated jug says; nothing has been read yet where it is 0.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum ReadingAmount {
+    /// A mass, g.
+    Grams(f64),
+    /// A volume, ml.
+    Millilitres(f64),
+}
+
+impl ReadingAmount {
+    /// The number in it.
+    pub fn number(self) -> f64 {
+        match self {
+            Self::Grams(number) | Self::Millilitres(number) => number,
+        }
+    }
+
+    /// The same kind of amount with another number.
+    #[must_use]
+    pub fn with_number(self, number: f64) -> Self {
+        match self {
+            Self::Grams(_) => Self::Grams(number),
+            Self::Millilitres(_) => Self::Millilitres(number),
+        }
+    }
+}
+
+/// Density of water of 20 °C, g/ml: what a measure holds of water is its volume.
+pub const WATER_DENSITY: f64 = 0.998_2;
+
+impl Reading {
+    /// What its mass is of: `None` for water, and for a volume, which is that of the measure whatever fills it.
+    pub fn weighed(&self) -> Option<&IngredientId> {
+        match self.amount {
+            ReadingAmount::Grams(_) => self.ingredient.as_ref(),
+            ReadingAmount::Millilitres(_) => None,
+        }
+    }
+
+    /// Its mass; for a volume that of as much water.
+    pub fn grams(&self) -> f64 {
+        match self.amount {
+            ReadingAmount::Grams(grams) => grams,
+            ReadingAmount::Millilitres(millilitres) => millilitres * WATER_DENSITY,
+        }
+    }
+
+    /// Whether it says something.
+    pub fn is_usable(&self) -> bool {
+        let grams = self.grams();
+        self.uses > 0 && grams.is_finite() && grams > 0.0
+    }
 }
 
 /// A measure of this shop.
@@ -111,8 +165,8 @@ pub struct Measure {
     pub filling: Filling,
     /// Smallest step, in uses; the usual one of its kind when none is stated.
     pub increment: Option<f64>,
-    /// Temperature at which it pours, °C, for the button of a dispenser; the ingredient's own when none is stated.
-    pub temperature: Option<f64>,
+    /// Temperature at which it pours, for the button of a dispenser; the ingredient's own when none is stated.
+    pub temperature: Option<Temperature>,
     /// Weighings.
     pub readings: Vec<Reading>,
     /// A note.
@@ -181,18 +235,18 @@ impl Measure {
         let readings: Vec<&Reading> = self
             .readings
             .iter()
-            .filter(|reading| reading.ingredient.as_ref() == ingredient)
-            .filter(|reading| reading.uses > 0 && reading.grams.is_finite() && reading.grams > 0.0)
+            .filter(|reading| reading.weighed() == ingredient && reading.is_usable())
             .collect();
         let uses: f64 = readings.iter().map(|reading| f64::from(reading.uses)).sum();
         if readings.is_empty() {
             return None;
         }
-        let grams = readings.iter().map(|reading| reading.grams).sum::<f64>() / uses;
+        let grams = readings.iter().map(|reading| reading.grams()).sum::<f64>() / uses;
         let squares: f64 = readings
             .iter()
             .map(|reading| {
-                (reading.grams - f64::from(reading.uses) * grams).powi(2) / f64::from(reading.uses)
+                (reading.grams() - f64::from(reading.uses) * grams).powi(2)
+                    / f64::from(reading.uses)
             })
             .sum();
         let scatter = (readings.len() > 1).then(|| (squares / (readings.len() - 1) as f64).sqrt());
@@ -227,7 +281,7 @@ mod tests {
                 .map(|&(uses, grams)| Reading {
                     ingredient: None,
                     uses,
-                    grams,
+                    amount: ReadingAmount::Grams(grams),
                     date: None,
                 })
                 .collect(),

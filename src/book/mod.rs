@@ -39,6 +39,7 @@ mod resolve;
 mod resolved;
 mod settings;
 mod shelf;
+mod stated_temperature;
 mod texts;
 mod translation;
 mod version_edit;
@@ -74,7 +75,9 @@ pub use limits::{LimitPassed, LimitedList, TextMeasure, Written};
 pub use line::{Amount, Carried, Entry, Instruction, Line, Role, Stage};
 pub use lineages::Lineages;
 pub use look_up::{Fit, FoundKind, Hit, Hits, KindWord, LookUpIndex, Spot, WantedWords, folded};
-pub use measure::{Calibration, Filling, Measure, MeasureKind, Nominal, Reading};
+pub use measure::{
+    Calibration, Filling, Measure, MeasureKind, Nominal, Reading, ReadingAmount, WATER_DENSITY,
+};
 pub use merge::{Conflict, Merge, MergeNote, Part, merge};
 pub use nutrient::{Evidence, Figure, Nutrient};
 pub use price::{EarlierPrice, Price};
@@ -98,6 +101,8 @@ pub use well_formed::{
     CalledSize, EnergyRange, Held, LARGEST_AMOUNT, Miscalled, NamedUnit, energy_of_composition,
     findings, miscalled, nearest, new_errors, new_errors_of,
 };
+
+pub use crate::quantity::Temperature;
 
 use std::sync::Arc;
 

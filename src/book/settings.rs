@@ -1,6 +1,6 @@
 //! What holds for the whole shop.
 
-use super::{Allergen, AllergenList, EarlierStates, LanguageId, Translation};
+use super::{Allergen, AllergenList, EarlierStates, LanguageId, Temperature, Translation};
 
 /// One dimension of taste that is compared with the standard.
 ///
@@ -211,8 +211,8 @@ pub struct Settings {
     pub note: String,
     /// Currency sign or code of every price.
     pub currency: String,
-    /// Temperature of the room and of what stands in it, °C.
-    pub room_temperature: f64,
+    /// Temperature of the room and of what stands in it.
+    pub room_temperature: Temperature,
     /// Temperature of what comes from the refrigerator, °C.
     pub refrigerator_temperature: f64,
     /// Temperature of the ice as it goes into the cup, °C.
@@ -341,7 +341,7 @@ impl Default for Settings {
             shop: String::new(),
             note: String::new(),
             currency: "€".to_owned(),
-            room_temperature: 22.0,
+            room_temperature: Temperature::at(22.0),
             refrigerator_temperature: 5.0,
             ice_temperature: -5.0,
             hot_drinking_temperature: 57.8,

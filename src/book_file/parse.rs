@@ -5,7 +5,7 @@ use ron::error::{Position, SpannedError};
 use ron::extensions::Extensions;
 
 use super::error::{Found, LoadProblem, TextFault, Wanted};
-use super::format_v1::FIGURE;
+use super::format_v1::{FIGURE, TEMPERATURE};
 use super::{FORMAT, LONGEST_TEXT, format_v1, scan};
 use crate::book::{self, Book, Finding};
 use crate::quantity::excerpt;
@@ -148,6 +148,8 @@ fn wanted(error: &ron::Error) -> Wanted {
 fn wanted_by_reader(words: &str) -> Wanted {
     if words == FIGURE {
         Wanted::Figure
+    } else if words == TEMPERATURE {
+        Wanted::Number
     } else {
         Wanted::Reader(excerpt(words, LONGEST_WORDS))
     }

@@ -22,11 +22,8 @@ pub fn card(
     let mut document = match request {
         CardRequest::Counter(drink) => counter_card::document(speaker, drink)?,
         CardRequest::Training(drink) => training_sheet::document(speaker, drink)?,
-        CardRequest::Exercise {
-            drink,
-            replace,
-            with,
-        } => exercise::document(speaker, drink, replace, with)?,
+        CardRequest::Exercise(swap) => exercise::document(speaker, swap)?,
+        CardRequest::Answers(swap) => exercise::answers(speaker, swap)?,
         CardRequest::Menu => menu_matrix::document(speaker)?,
         CardRequest::Ladder(drink) => ladder_table::document(speaker, drink)?,
         CardRequest::Matrix(drink) => matrix_sheet::document(speaker, drink)?,

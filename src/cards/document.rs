@@ -17,8 +17,10 @@ pub enum CardKind {
     Ladder,
     /// The same in every size with every amount of ice.
     Matrix,
-    /// A swap for a group that learns: what is expected, and what came.
+    /// A swap for a group that learns: what is expected.
     Exercise,
+    /// What came of it, for whoever teaches.
+    Answers,
     /// Two to four versions beside each other.
     Comparison,
     /// What so many drinks need: to buy, and to make beforehand.
@@ -27,10 +29,11 @@ pub enum CardKind {
 
 impl CardKind {
     /// All kinds, in the order in which they are offered.
-    pub const ALL: [Self; 8] = [
+    pub const ALL: [Self; 9] = [
         Self::Counter,
         Self::Training,
         Self::Exercise,
+        Self::Answers,
         Self::Menu,
         Self::Ladder,
         Self::Matrix,
@@ -44,6 +47,7 @@ impl CardKind {
             Self::Counter => "card-kind-counter",
             Self::Training => "card-kind-training",
             Self::Exercise => "card-kind-exercise",
+            Self::Answers => "card-kind-answers",
             Self::Menu => "card-kind-menu",
             Self::Ladder => "card-kind-ladder",
             Self::Matrix => "card-kind-matrix",
@@ -58,6 +62,7 @@ impl CardKind {
             Self::Counter => "counter",
             Self::Training => "training",
             Self::Exercise => "exercise",
+            Self::Answers => "answers",
             Self::Menu => "menu",
             Self::Ladder => "ladder",
             Self::Matrix => "matrix",
@@ -148,6 +153,8 @@ pub struct Fact {
     pub name: String,
     /// "58.4 ± 0.5 °C".
     pub value: String,
+    /// Whether it is written in by hand: a line to write on in place of a value.
+    pub is_to_fill_in: bool,
 }
 
 impl Fact {
@@ -156,6 +163,15 @@ impl Fact {
         Self {
             name: name.into(),
             value: value.into(),
+            is_to_fill_in: false,
+        }
+    }
+
+    /// A fact that is written in by hand.
+    pub fn to_fill_in(name: impl Into<String>) -> Self {
+        Self {
+            is_to_fill_in: true,
+            ..Self::new(name, String::new())
         }
     }
 }
@@ -177,6 +193,8 @@ pub struct Column {
     pub title: String,
     /// Where its words stand.
     pub align: Align,
+    /// Whether each of its cells has a box to be crossed in front of its words.
+    pub has_boxes: bool,
 }
 
 impl Column {
@@ -185,6 +203,15 @@ impl Column {
         Self {
             title: title.into(),
             align: Align::Start,
+            has_boxes: false,
+        }
+    }
+
+    /// A column of boxes to be crossed, each with its words.
+    pub fn boxes(title: impl Into<String>) -> Self {
+        Self {
+            has_boxes: true,
+            ..Self::text(title)
         }
     }
 
@@ -193,6 +220,7 @@ impl Column {
         Self {
             title: title.into(),
             align: Align::Right,
+            has_boxes: false,
         }
     }
 }

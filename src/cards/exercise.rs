@@ -1,57 +1,38 @@
-//! An exercise for a group: a swap step by step, with room for what is expected, and the answers to be cut off.
+//! An exercise for a group: a swap step by step, with boxes for what is expected; and the answers on a sheet of their own.
 
-use super::document::{Block, Column, Document, Table};
+use super::document::{Block, Column, Document, Fact, Table};
+use super::figure_words::{step_words, with_uncertainty};
 use super::recipe_blocks::{Made, footnotes};
-use super::request::{CardError, Drink};
-use crate::balance::Difference;
-use crate::book::{Axis, IngredientId};
+use super::request::{CardError, TaughtSwap};
+use crate::balance::{Balance, Difference, Taste};
 use crate::say::{Speaker, say};
-use crate::swap::{
-    Answer, AxisMove, Demands, NOT_TASTED, Question, WalkMove, WalkStep, answer_with, axis_moves,
-    walk,
-};
+use crate::swap::{Answer, Demands, Question, WalkMove, WalkStep, answer_with, walk};
 
-/// Where a cross is made.
-const BOX: &str = "[   ]";
-
-pub(super) fn document(
-    speaker: Speaker<'_>,
-    drink: &Drink,
-    replace: &IngredientId,
-    with: &IngredientId,
-) -> Result<Document, CardError> {
-    let made = Made::new(speaker, drink)?;
-    let book = speaker.book;
-    let question = Question {
-        recipe: drink.recipe.clone(),
-        version: drink.version.clone(),
-        replace: replace.clone(),
-        with: with.clone(),
-        adjust: None,
-    };
-    let no_way = || CardError::NoExercise {
-        replace: replace.clone(),
-        with: with.clone(),
-    };
-    let answer = answer_with(book, &question, &Demands::default()).ok_or_else(no_way)?;
-    let suggestion = answer.suggestions.first().ok_or_else(no_way)?;
-    let steps = walk(book, &answer, suggestion);
-    let mut blocks = vec![Block::Paragraphs(vec![
-        say!(
-            speaker,
-            "exercise-task",
-            replace: speaker.ingredient(replace),
-            with: speaker.ingredient(with),
+/// What the learners fill in.
+pub(super) fn document(speaker: Speaker<'_>, swap: &TaughtSwap) -> Result<Document, CardError> {
+    let made = Made::new(speaker, &swap.drink)?;
+    let (answer, steps) = walked(speaker, swap)?;
+    let to_fill_in = ["training-name", "training-day"];
+    let mut blocks = vec![
+        Block::Facts(
+            to_fill_in
+                .map(|name| Fact::to_fill_in(speaker.word(name)))
+                .to_vec(),
         ),
-        say!(speaker, "exercise-same", share: speaker.number(NOT_TASTED, 2)),
-    ])];
-    for (at, pair) in steps.windows(2).enumerate() {
-        let title = format!("{}. {}", at + 1, words(&speaker, &answer, &pair[1]));
-        blocks.push(Block::Heading(title));
-        blocks.push(Block::Table(crosses(&speaker, &pair[1].difference)));
+        Block::Paragraphs(vec![
+            say!(
+                speaker,
+                "exercise-task",
+                replace: speaker.ingredient(&swap.replace),
+                with: speaker.ingredient(&swap.with),
+            ),
+            speaker.word("exercise-same").to_owned(),
+        ]),
+    ];
+    for (at, step) in steps.iter().enumerate().skip(1) {
+        blocks.push(heading(speaker, &answer, at, step));
+        blocks.push(Block::Table(crosses(&speaker, &step.difference)));
     }
-    blocks.push(Block::Heading(speaker.word("exercise-answers").to_owned()));
-    blocks.push(Block::Table(answers(&speaker, &steps)));
     blocks.push(Block::Cautions(made.cautions()));
     blocks.push(footnotes(&speaker));
     Ok(Document {
@@ -63,70 +44,103 @@ pub(super) fn document(
     })
 }
 
-/// What a step does: "House sweetener 1 → ½ spoon".
-fn words(speaker: &Speaker<'_>, answer: &Answer, step: &WalkStep) -> String {
-    match &step.does {
+/// What came of each step, with the figures that say why.
+pub(super) fn answers(speaker: Speaker<'_>, swap: &TaughtSwap) -> Result<Document, CardError> {
+    let made = Made::new(speaker, &swap.drink)?;
+    let (answer, steps) = walked(speaker, swap)?;
+    let mut blocks = Vec::new();
+    for (at, step) in steps.iter().enumerate().skip(1) {
+        blocks.push(heading(speaker, &answer, at, step));
+        blocks.push(Block::Table(outcomes(&speaker, &answer.standard, step)));
+    }
+    blocks.push(Block::Cautions(made.cautions()));
+    blocks.push(footnotes(&speaker));
+    Ok(Document {
+        title: made.recipe_name().to_owned(),
+        subtitle: say!(speaker, "exercise-answers-subtitle", version: made.version_name()),
+        revision: made.revision(),
+        blocks,
+        ..Document::default()
+    })
+}
+
+/// The swap with the steps to its first suggestion.
+fn walked(speaker: Speaker<'_>, swap: &TaughtSwap) -> Result<(Answer, Vec<WalkStep>), CardError> {
+    let question = Question {
+        recipe: swap.drink.recipe.clone(),
+        version: swap.drink.version.clone(),
+        replace: swap.replace.clone(),
+        with: swap.with.clone(),
+        adjust: None,
+    };
+    let no_way = || CardError::NoExercise {
+        replace: swap.replace.clone(),
+        with: swap.with.clone(),
+    };
+    let book = speaker.book;
+    let answer = answer_with(book, &question, &Demands::default()).ok_or_else(no_way)?;
+    let suggestion = answer.suggestions.first().ok_or_else(no_way)?;
+    let steps = walk(book, &answer, suggestion);
+    Ok((answer, steps))
+}
+
+/// "2. House sweetener 1 → ½ spoon".
+fn heading(speaker: Speaker<'_>, answer: &Answer, at: usize, step: &WalkStep) -> Block {
+    let does = match &step.does {
         WalkMove::Standard => speaker.word("exercise-standard").to_owned(),
         WalkMove::PlainSwap => speaker.word("exercise-plain-swap").to_owned(),
         WalkMove::Line(moved) => {
             speaker.line_move(moved, &[&step.balance.resolved, &answer.plain.resolved])
         }
-    }
+    };
+    Block::Heading(format!("{at}. {does}"))
 }
 
-/// A row an axis that counts, with room for a cross under each answer.
+/// A row an axis that counts, with a box for each answer.
 fn crosses(speaker: &Speaker<'_>, difference: &Difference) -> Table {
-    let axes = difference.axes.iter().filter(|axis| axis.weight > 0.0);
-    let rows = axes.map(|axis| {
-        vec![
-            speaker.axis(&axis.axis),
-            format!("{BOX}  {}", speaker.less(&axis.axis)),
-            format!("{BOX}  {}", speaker.word("exercise-the-same")),
-            format!("{BOX}  {}", speaker.more(&axis.axis)),
-        ]
+    let rows = difference.counted().map(|axis| {
+        let answers = Taste::ALL.map(|band| speaker.taste(band, &axis.axis));
+        std::iter::once(speaker.axis(&axis.axis))
+            .chain(answers)
+            .collect()
     });
+    let answers = ["exercise-less", "exercise-the-same", "exercise-more"];
+    let mut columns = vec![Column::text(speaker.word("column-axis"))];
+    columns.extend(answers.map(|title| Column::boxes(speaker.word(title))));
     Table {
         caption: speaker.word("exercise-crosses-caption").to_owned(),
-        columns: [
-            "column-axis",
-            "exercise-less",
-            "exercise-the-same",
-            "exercise-more",
-        ]
-        .map(|title| Column::text(speaker.word(title)))
-        .to_vec(),
         rows: rows.collect(),
+        columns,
     }
 }
 
-/// What each step moved, a row an axis.
-fn answers(speaker: &Speaker<'_>, steps: &[WalkStep]) -> Table {
-    let moves: Vec<Vec<AxisMove>> = steps
-        .windows(2)
-        .map(|pair| axis_moves(&pair[0].difference, &pair[1].difference))
-        .collect();
-    let mut columns = vec![Column::text(speaker.word("column-axis"))];
-    columns.extend(
-        (1..steps.len()).map(|at| Column::text(say!(speaker, "exercise-step", number: at))),
-    );
-    let mut axes: Vec<&Axis> = Vec::new();
-    for moved in moves.iter().flatten() {
-        if !axes.contains(&&moved.axis) {
-            axes.push(&moved.axis);
-        }
-    }
-    let rows = axes.into_iter().map(|axis| {
-        let cells = moves.iter().map(|step| {
-            let moved = step.iter().find(|moved| moved.axis == *axis);
-            // An axis that neither drink of a step has did not move.
-            let same = || speaker.word("exercise-the-same").to_owned();
-            moved.map_or_else(same, |moved| speaker.axis_move(moved))
-        });
-        std::iter::once(speaker.axis(axis)).chain(cells).collect()
+/// A row an axis that counts: the answer, and the figures of standard and drink with the step that they are held to.
+fn outcomes(speaker: &Speaker<'_>, standard: &Balance, step: &WalkStep) -> Table {
+    let rows = step.difference.counted().map(|axis| {
+        let figure = |balance: &Balance, value: Option<f64>| {
+            let u = balance.axis(&axis.axis).and_then(|axis| axis.u);
+            value.map_or_else(
+                || speaker.word("card-figure-not-known").to_owned(),
+                |value| with_uncertainty(speaker, value, u, axis.axis.unit()),
+            )
+        };
+        vec![
+            speaker.axis(&axis.axis),
+            speaker.against_standard(axis),
+            figure(standard, axis.standard),
+            figure(&step.balance, axis.value),
+            step_words(speaker, &axis.axis, axis.step),
+        ]
     });
     Table {
         caption: speaker.word("exercise-answers-caption").to_owned(),
+        columns: vec![
+            Column::text(speaker.word("column-axis")),
+            Column::text(speaker.word("exercise-answer")),
+            Column::number(speaker.word("exercise-standard")),
+            Column::number(speaker.word("column-this-drink")),
+            Column::number(speaker.word("column-noticeable")),
+        ],
         rows: rows.collect(),
-        columns,
     }
 }

@@ -1,7 +1,7 @@
 //! Figures in words: value, uncertainty and unit, or what is missing for them.
 
 use crate::balance::{Balance, Measurand, Reported};
-use crate::book::Book;
+use crate::book::{Axis, Book};
 use crate::say::{Speaker, say};
 
 /// "20.3 ± 1.1 g", "at least 20.3 ± 1.1 g (not stated: Velloom oat creamer)", "not known (…)".
@@ -60,6 +60,16 @@ pub(super) fn balance_words(
         &balance.reported(measurand),
         unit_of(speaker.book, measurand),
     )
+}
+
+/// A noticeable step of an axis with its unit; one of temperature is a difference.
+pub(super) fn step_words(speaker: &Speaker<'_>, axis: &Axis, step: f64) -> String {
+    let unit = if *axis == Axis::Temperature {
+        "K"
+    } else {
+        axis.unit()
+    };
+    speaker.trimmed(step, unit, if step < 10.0 { 2 } else { 0 })
 }
 
 #[cfg(test)]

@@ -27,6 +27,8 @@ ol li .grams { color: #4a4740; white-space: nowrap; }
 ol li.instruction .text { grid-column: 2 / -1; }
 dl { display: grid; grid-template-columns: minmax(8em, 13em) 1fr; gap: .2em 1em; margin: 1em 0; }
 dt { color: #5b5850; } dd { margin: 0; font-weight: 600; }
+dd.to-fill-in { border-bottom: 1px solid #1c1b19; min-height: 1.8em; }
+.box { display: inline-block; width: .95em; height: .95em; border: 1px solid #1c1b19; vertical-align: -.12em; margin-right: .3em; }
 .scroll { overflow-x: auto; }
 table { border-collapse: collapse; width: 100%; margin: .4em 0 1em; font-size: 9.5pt; }
 caption { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
@@ -96,9 +98,14 @@ fn write_block(page: &mut String, speaker: &Speaker<'_>, block: &Block, number: 
         Block::Facts(facts) => {
             page.push_str("<dl>\n");
             for fact in facts {
+                let class = if fact.is_to_fill_in {
+                    " class=\"to-fill-in\""
+                } else {
+                    ""
+                };
                 let _ = writeln!(
                     page,
-                    "<dt>{}</dt><dd dir=\"auto\">{}</dd>",
+                    "<dt>{}</dt><dd{class} dir=\"auto\">{}</dd>",
                     escaped(&fact.name),
                     escaped(&fact.value)
                 );
@@ -220,7 +227,10 @@ fn write_table(page: &mut String, table: &Table) {
     for row in &table.rows {
         page.push_str("<tr>");
         for (at, (cell, column)) in row.iter().zip(&table.columns).enumerate() {
-            let cell = escaped(cell);
+            let mut cell = escaped(cell);
+            if column.has_boxes {
+                cell.insert_str(0, "<span class=\"box\"></span> ");
+            }
             let _ = if at == 0 {
                 write!(page, "<th scope=\"row\" dir=\"auto\">{cell}</th>")
             } else {

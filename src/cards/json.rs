@@ -40,7 +40,7 @@ fn block(block: &Block) -> Value {
             "type": "facts",
             "facts": facts
                 .iter()
-                .map(|fact| json!({ "name": fact.name, "value": fact.value }))
+                .map(|fact| json!({ "name": fact.name, "value": (!fact.is_to_fill_in).then_some(&fact.value) }))
                 .collect::<Vec<_>>(),
         }),
         Block::Table(table) => json!({
@@ -49,7 +49,7 @@ fn block(block: &Block) -> Value {
             "columns": table
                 .columns
                 .iter()
-                .map(|column| json!({ "title": column.title, "number": column.align == Align::Right }))
+                .map(|column| json!({ "title": column.title, "number": column.align == Align::Right, "boxes": column.has_boxes }))
                 .collect::<Vec<_>>(),
             "rows": table.rows,
         }),

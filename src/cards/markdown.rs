@@ -5,6 +5,11 @@ use std::fmt::Write as _;
 use super::document::{Align, Block, Document, StepRow, Table};
 use crate::say::{Speaker, say};
 
+/// A box to be crossed.
+const BOX: char = '☐';
+/// Where something is written by hand; the signs mean themselves.
+const LINE_TO_WRITE_ON: &str = "\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_\\_";
+
 /// A document as `CommonMark` with tables.
 pub fn markdown(document: &Document) -> String {
     let mut text = format!("# {}\n\n", plain(&document.title));
@@ -26,7 +31,12 @@ fn write_block(text: &mut String, speaker: &Speaker<'_>, block: &Block) {
         }
         Block::Facts(facts) => {
             for fact in facts {
-                let _ = writeln!(text, "- {}: **{}**", plain(&fact.name), plain(&fact.value));
+                let name = plain(&fact.name);
+                let _ = if fact.is_to_fill_in {
+                    writeln!(text, "- {name}: {LINE_TO_WRITE_ON}")
+                } else {
+                    writeln!(text, "- {name}: **{}**", plain(&fact.value))
+                };
             }
             text.push('\n');
         }
@@ -110,7 +120,15 @@ fn write_table(text: &mut String, table: &Table) {
         }
     })));
     for cells in &table.rows {
-        text.push_str(&row(&mut cells.iter().map(|cell| plain(cell))));
+        text.push_str(&row(&mut cells.iter().zip(&table.columns).map(
+            |(cell, column)| {
+                if column.has_boxes {
+                    format!("{BOX} {}", plain(cell))
+                } else {
+                    plain(cell)
+                }
+            },
+        )));
     }
     text.push('\n');
 }

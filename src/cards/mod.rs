@@ -49,4 +49,6 @@ pub use pages::{
 pub use pdf::{PdfError, pdf};
 pub use picture::{Picture, picture};
 pub use recognised::is_card_like;
-pub use request::{BatchItem, CardError, CardOptions, CardRequest, Drink, drinks_of_menu};
+pub use request::{
+    BatchItem, CardError, CardOptions, CardRequest, Drink, TaughtSwap, drinks_of_menu,
+};

@@ -137,10 +137,11 @@ impl<'book> Made<'book> {
             _ => String::new(),
         };
         let mut remarks = Vec::new();
-        if let Some(celsius) = line.temperature
-            && (celsius - self.speaker.book.settings.room_temperature).abs() > SAME_TEMPERATURE
+        if let Some(stated) = line.temperature
+            && (stated.celsius() - self.speaker.book.settings.room_temperature.celsius()).abs()
+                > SAME_TEMPERATURE
         {
-            let temperature = self.speaker.temperature(celsius, 0);
+            let temperature = self.speaker.stated_temperature(stated, 0);
             remarks.push(say!(self.speaker, "line-at-temperature", temperature: temperature));
         }
         if let Some(carried) = &line.carried {

@@ -23,6 +23,17 @@ pub struct BatchItem {
     pub count: u32,
 }
 
+/// A swap that is taught.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct TaughtSwap {
+    /// The drink.
+    pub drink: Drink,
+    /// What goes.
+    pub replace: IngredientId,
+    /// What comes.
+    pub with: IngredientId,
+}
+
 /// What is asked for.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum CardRequest {
@@ -31,14 +42,9 @@ pub enum CardRequest {
     /// What a new hand learns the drink from.
     Training(Drink),
     /// A swap in a drink, for a group that learns.
-    Exercise {
-        /// The drink.
-        drink: Drink,
-        /// What goes.
-        replace: IngredientId,
-        /// What comes.
-        with: IngredientId,
-    },
+    Exercise(TaughtSwap),
+    /// The answers to it, on a sheet of their own.
+    Answers(TaughtSwap),
     /// Ingredients and allergens of the whole menu.
     Menu,
     /// The levels of sugar of a drink.
@@ -151,7 +157,8 @@ impl CardRequest {
         match self {
             Self::Counter(_) => CardKind::Counter,
             Self::Training(_) => CardKind::Training,
-            Self::Exercise { .. } => CardKind::Exercise,
+            Self::Exercise(_) => CardKind::Exercise,
+            Self::Answers(_) => CardKind::Answers,
             Self::Menu => CardKind::Menu,
             Self::Ladder(_) => CardKind::Ladder,
             Self::Matrix(_) => CardKind::Matrix,

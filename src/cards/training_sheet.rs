@@ -1,11 +1,11 @@
 //! The training sheet: a drink with the reasons behind its amounts, for someone who learns to make it.
 
 use super::document::{Block, Column, Document, Fact, Table};
-use super::figure_words::with_uncertainty;
+use super::figure_words::{step_words, with_uncertainty};
 use super::recipe_blocks::{Made, footnotes};
 use super::request::{CardError, Drink};
 use crate::balance::{CoolingLine, Measurand, PrintedValue, cooling, declaration};
-use crate::book::{Amount, Axis, Nominal};
+use crate::book::{Amount, Nominal};
 use crate::quantity::beyond_digits;
 use crate::say::{Speaker, say};
 
@@ -62,7 +62,7 @@ pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, 
         speaker.word("training-day").to_owned(),
         say!(speaker, "training-measured", unit: speaker.units.temperature.symbol()),
     ];
-    let to_fill_in = to_fill_in.map(|name| Fact::new(name, "________________"));
+    let to_fill_in = to_fill_in.map(Fact::to_fill_in);
     blocks.push(Block::Facts(to_fill_in.to_vec()));
     blocks.push(footnotes(&speaker));
     Ok(Document {
@@ -117,17 +117,11 @@ fn taste(made: &Made<'_>) -> Table {
     let speaker = &made.speaker;
     let rows = made.balance.axes.iter().map(|axis| {
         let unit = axis.axis.unit();
-        // A step of temperature is a difference.
-        let step_unit = if axis.axis == Axis::Temperature {
-            "K"
-        } else {
-            unit
-        };
         let value = axis.value.map_or_else(
             || speaker.word("card-figure-not-known").to_owned(),
             |value| with_uncertainty(speaker, value, axis.u, unit),
         );
-        let step = speaker.trimmed(axis.step, step_unit, 2);
+        let step = step_words(speaker, &axis.axis, axis.step);
         vec![speaker.axis(&axis.axis), value, step]
     });
     Table {

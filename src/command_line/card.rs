@@ -13,8 +13,8 @@ use super::{
 use crate::book::Book;
 use crate::book_file;
 use crate::cards::{
-    BatchItem, CardError, CardOptions, CardRequest, Document, Drink, Fonts, Paper, Typesetter,
-    card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown, pdf,
+    BatchItem, CardError, CardOptions, CardRequest, Document, Drink, Fonts, Paper, TaughtSwap,
+    Typesetter, card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown, pdf,
 };
 use crate::exchange::write_recipe;
 use crate::quantity::excerpt;
@@ -30,6 +30,8 @@ pub(super) enum KindArgument {
     Training,
     /// A swap for a group that learns, see --replace and --with
     Exercise,
+    /// The answers to that exercise, see --replace and --with
+    Answers,
     /// Ingredients and allergens of the whole menu
     Menu,
     /// The levels of sugar, each with its amounts
@@ -165,13 +167,13 @@ fn drink_text(book: &Book, text: &str) -> Result<Drink, Failure> {
     }
 }
 
-fn exercise(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failure> {
+fn taught_swap(book: &Book, arguments: &CardArguments) -> Result<TaughtSwap, Failure> {
     let (Some(replace), Some(with)) = (&arguments.replace, &arguments.with) else {
         return Err(Failure::Usage(
             speaker().word("command-card-needs-swap").to_owned(),
         ));
     };
-    Ok(CardRequest::Exercise {
+    Ok(TaughtSwap {
         drink: named_drink(book, arguments)?,
         replace: ingredient_called(book, replace)?,
         with: ingredient_called(book, with)?,
@@ -182,7 +184,8 @@ fn request(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failur
     Ok(match arguments.kind {
         KindArgument::Menu => CardRequest::Menu,
         KindArgument::Training => CardRequest::Training(named_drink(book, arguments)?),
-        KindArgument::Exercise => exercise(book, arguments)?,
+        KindArgument::Exercise => CardRequest::Exercise(taught_swap(book, arguments)?),
+        KindArgument::Answers => CardRequest::Answers(taught_swap(book, arguments)?),
         KindArgument::Ladder => CardRequest::Ladder(named_drink(book, arguments)?),
         KindArgument::Matrix => CardRequest::Matrix(named_drink(book, arguments)?),
         KindArgument::Comparison => {

@@ -99,8 +99,11 @@ impl History {
     /// one step, not two.
     pub fn perform(&mut self, edits: Vec<Edit>, focus: Focus) -> Result<(), EditError> {
         let mut book = apply_soundly(&self.now, &edits)?;
-        // Another state of the whole book has a history of its own.
-        let takes_whole_book = |edit: &Edit| matches!(edit, Edit::PutBook { .. });
+        // Another state of the whole book has a history of its own; a list that was brought in has none.
+        let takes_whole_book = |edit: &Edit| match edit {
+            Edit::PutBook { reason, .. } => !reason.adds_to_the_book(),
+            _ => false,
+        };
         if let Some(today) = self.today
             && !edits.iter().any(takes_whole_book)
         {

@@ -68,7 +68,7 @@ pub(super) fn in_grams(
         match weighed(book, approved, line) {
             Ok((celsius, grams)) => {
                 let mut line = line.clone();
-                line.temperature = Some(celsius);
+                line.temperature = Some(celsius.into());
                 entries.push(ForeignEntry::Line(line, grams));
             }
             Err(why) => refused.push(LineWithoutGrams {
@@ -100,7 +100,9 @@ fn weighed(book: &Book, approved: &Balance, line: &Line) -> Result<(f64, Grams),
     }
     let is_share = |share: &&LineShare| share.line == line.id && !share.carried;
     let share = approved.lines.iter().find(is_share);
-    let celsius = share.map_or(book.settings.room_temperature, |share| share.celsius);
+    let celsius = share.map_or(book.settings.room_temperature.celsius(), |share| {
+        share.celsius
+    });
     let grams = grams_of(book, line, celsius)?;
     if let Some(carried) = &line.carried {
         Grams::new(carried.grams).ok_or(NoGrams::NoAmount)?;

@@ -164,7 +164,7 @@ fn in_grams(
         }
         line.amount = Amount::Grams(hundredths);
         // A button or jug may have given it its temperature.
-        line.temperature = Some(celsius);
+        line.temperature = Some(celsius.into());
     }
     Ok(weighed)
 }
@@ -633,7 +633,8 @@ fn amount_here(both: &Book, ours: &Book, line: &Line, grams: Grams) -> Amount {
         return in_whole_grams;
     };
     let mix = per_gram(ingredient, &mut Slots::default()).mix;
-    let celsius = line.temperature.unwrap_or(both.settings.room_temperature);
+    let stated = line.temperature;
+    let celsius = stated.unwrap_or(both.settings.room_temperature).celsius();
     let weighs = |amount: &Amount| {
         let one = portion(both, ingredient, &mix, amount, celsius)?.grams;
         (one > 0.0).then_some(one)

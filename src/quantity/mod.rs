@@ -6,7 +6,9 @@
 mod display_units;
 mod grams;
 mod number_text;
+mod pack;
 mod rounding;
+mod temperature;
 mod typed_amount;
 mod uncertain;
 mod unit_text;
@@ -18,8 +20,10 @@ pub use number_text::{
     DecimalSign, NumberError, beyond_digits, decimal_sign_of, parse_number, parse_up_to,
     parse_with_sign, show_compact, show_count, show_editable, show_grouped, show_number,
 };
+pub use pack::{Pack, PackError, PackUnit, parse_pack};
 pub use rounding::{Beside, Rounded, rounded, rounded_at_most, rounded_beside};
-pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount};
+pub use temperature::Temperature;
+pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount, parse_amounts};
 pub use uncertain::Uncertain;
 pub use unit_text::{parse_in_unit, parse_in_unit_up_to};
 pub use visible_text::{excerpt, is_hidden, name_as_shown, visible};

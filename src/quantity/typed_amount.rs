@@ -83,6 +83,40 @@ pub fn parse_amount(text: &str) -> Result<TypedAmount, AmountTextError> {
     Ok(amount)
 }
 
+/// Reads several amounts in one go: `8.9 9,1 8.8 g`, `7.6 ml; 7.8 ml`. Those without a unit have that of the next one that
+/// states it.
+pub fn parse_amounts(text: &str) -> Result<Vec<TypedAmount>, AmountTextError> {
+    let mut texts: Vec<String> = Vec::new();
+    let pieces = text.split(|c: char| c.is_whitespace() || c == ';');
+    for piece in pieces.map(|piece| piece.trim_end_matches(',')) {
+        match texts.last_mut() {
+            // The unit, or the half of one and a half, of the number before.
+            Some(last)
+                if !piece.starts_with(|c: char| c.is_ascii_digit() || "-−.,".contains(c)) =>
+            {
+                last.push(' ');
+                last.push_str(piece);
+            }
+            _ if piece.is_empty() => {}
+            _ => texts.push(piece.to_owned()),
+        }
+    }
+    if texts.is_empty() {
+        return Err(NumberError::Missing.into());
+    }
+    let amounts = texts.iter().map(|text| parse_amount(text));
+    let mut amounts = amounts.collect::<Result<Vec<TypedAmount>, AmountTextError>>()?;
+    let mut unit = None;
+    for (amount, text) in amounts.iter_mut().zip(&texts).rev() {
+        if amount.unit != TypedUnit::None {
+            unit = Some(text.trim_start_matches(|c: char| !c.is_alphabetic()));
+        } else if let Some(unit) = unit {
+            *amount = parse_amount(&format!("{text} {unit}"))?;
+        }
+    }
+    Ok(amounts)
+}
+
 fn parse_fill(target: &str, whole: &str) -> Result<TypedAmount, AmountTextError> {
     if matches!(target, "rim" | "the rim" | "the top" | "top") {
         return Ok(TypedAmount {
@@ -176,6 +210,39 @@ mod tests {
             1.0,
             &TypedUnit::Word("pear pump press".into()),
         );
+    }
+
+    #[test]
+    fn several_amounts_are_read_in_one_go() {
+        let read = |text: &str| {
+            let read = parse_amounts(text).unwrap_or_else(|error| panic!("{text}: {error:?}"));
+            read.into_iter()
+                .map(|amount| (amount.number, amount.unit))
+                .collect::<Vec<_>>()
+        };
+        let grams = |numbers: &[f64]| -> Vec<(f64, TypedUnit)> {
+            numbers.iter().map(|n| (*n, TypedUnit::Grams)).collect()
+        };
+        assert_eq!(read("8.9 9.1 8.8 g"), grams(&[8.9, 9.1, 8.8]));
+        assert_eq!(read("8,9 g 9,1 g"), grams(&[8.9, 9.1]));
+        assert_eq!(read("8,9, 9,1; 8,8g"), grams(&[8.9, 9.1, 8.8]));
+        assert_eq!(
+            read("0.5 kg 20"),
+            [(500.0, TypedUnit::Grams), (20.0, TypedUnit::None)]
+        );
+        assert_eq!(
+            read(" 7.6  7.8 ml "),
+            [7.6, 7.8].map(|n| (n, TypedUnit::Millilitres))
+        );
+        assert_eq!(read("246"), [(246.0, TypedUnit::None)]);
+        for text in ["", "  ", "g", "8.9 x9", "8.9 -2", "8..9 9"] {
+            let read = parse_amounts(text);
+            let is_word = |amount: &TypedAmount| matches!(amount.unit, TypedUnit::Word(_));
+            assert!(
+                read.as_ref().is_err() || read.iter().flatten().any(is_word),
+                "{text}: {read:?}"
+            );
+        }
     }
 
     #[test]

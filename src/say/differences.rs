@@ -3,7 +3,7 @@
 use super::{Speaker, say};
 use crate::book::{
     Amount, Book, BookDifference, Carried, Change, Differences, Entry, IdKind, IngredientId,
-    ItemChange, ItemDetail, ItemDifference, ItemId, LineId, MergeNote, Side, VesselId,
+    ItemChange, ItemDetail, ItemDifference, ItemId, LineId, MergeNote, Side, Temperature, VesselId,
 };
 use crate::quantity::excerpt;
 
@@ -334,8 +334,8 @@ impl Speaker<'_> {
                 self,
                 "line-temperature",
                 line: line,
-                after: self.celsius_or(*to, "line-as-stored"),
-                before: self.celsius_or(before.temperature, "line-as-stored"),
+                after: self.stated_or(*to, "line-as-stored"),
+                before: self.stated_or(before.temperature, "line-as-stored"),
             ),
             Change::Role(_, to) => {
                 say!(self, "line-role", line: line, after: self.role(*to), before: self.role(before.role))
@@ -391,6 +391,13 @@ impl Speaker<'_> {
         }
     }
 
+    fn stated_or(&self, stated: Option<Temperature>, word: &str) -> String {
+        match stated {
+            None => self.word(word).to_owned(),
+            Some(stated) => self.stated_temperature(stated, 1),
+        }
+    }
+
     fn carried(&self, carried: Option<&Carried>) -> String {
         match carried {
             None => self.word("line-carried-nothing").to_owned(),
@@ -442,7 +449,7 @@ mod tests {
         use crate::book::Settings;
         let changed = Settings {
             shop: "Harrowmere".into(),
-            room_temperature: 30.0,
+            room_temperature: 30.0.into(),
             sales_tax_percent: Some(7.5),
             ..Settings::default()
         };

@@ -81,7 +81,7 @@ impl Speaker<'_> {
             "shop" => self.note(&settings.shop),
             "note" => self.note(&settings.note),
             "currency" => self.note(&settings.currency),
-            "room_temperature" => self.short(settings.room_temperature, "°C"),
+            "room_temperature" => self.stated_temperature(settings.room_temperature, 4),
             "refrigerator_temperature" => self.short(settings.refrigerator_temperature, "°C"),
             "ice_temperature" => self.short(settings.ice_temperature, "°C"),
             "hot_drinking_temperature" => self.short(settings.hot_drinking_temperature, "°C"),
@@ -141,7 +141,10 @@ impl Speaker<'_> {
                 let increment = measure.increment.map(|increment| self.count(increment));
                 increment.unwrap_or_else(|| self.not_stated())
             }
-            "temperature" => self.stated(measure.temperature, "°C"),
+            "temperature" => match measure.temperature {
+                Some(stated) => self.stated_temperature(stated, 4),
+                None => self.not_stated(),
+            },
             _ => return None,
         })
     }

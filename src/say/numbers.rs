@@ -2,7 +2,7 @@
 
 use super::Speaker;
 use crate::quantity::{
-    Uncertain, beyond_digits, rounded, rounded_at_most, show_count, show_number,
+    Temperature, Uncertain, beyond_digits, rounded, rounded_at_most, show_count, show_number,
 };
 
 impl Speaker<'_> {
@@ -19,6 +19,16 @@ impl Speaker<'_> {
     /// "58 °C" or "136 °F".
     pub fn temperature(&self, celsius: f64, decimals: usize) -> String {
         self.in_unit(celsius, "°C", decimals)
+    }
+
+    /// "77 °C", or both ends of what is stated as a range: "75–80 °C".
+    pub fn stated_temperature(&self, stated: Temperature, most_decimals: usize) -> String {
+        let unit = self.units.of("°C");
+        let digits = |celsius: f64| {
+            let digits = unit.trimmed(celsius, most_decimals);
+            self.localised(&digits, celsius)
+        };
+        with_unit(stated.shown(digits), unit.symbol)
     }
 
     /// A difference of temperatures: "3.0 K" or "5.4 °F".

@@ -517,14 +517,21 @@ mod tests {
     #[test]
     fn axes_that_move_are_told_in_steps() {
         let speaker = Speaker::without_book();
-        let said = |moved| {
-            speaker.axis_move(&crate::swap::AxisMove {
+        let said = |steps| {
+            speaker.against_standard(&crate::balance::AxisDifference {
                 axis: Axis::Flavour("plum".to_owned()),
-                moved,
+                standard: Some(2.0),
+                value: steps,
+                step: 1.0,
+                weight: 1.0,
+                steps,
+                u_steps: None,
+                scatter_steps: None,
             })
         };
         assert_eq!(said(Some(3.0)), "more plum by 3.0 steps");
-        assert_eq!(said(Some(-0.2)), "the same");
+        assert_eq!(said(Some(-1.02)), "less plum by 1.02 steps");
+        assert_eq!(said(Some(-0.9)), "the same");
         assert_eq!(said(None), "not known");
     }
 }

@@ -1,9 +1,8 @@
 //! How drinks differ in taste, and amounts as the counter says them.
 
 use super::{Argument, Speaker, say};
-use crate::balance::{CautionKind, Measurand};
+use crate::balance::{AxisDifference, CautionKind, Measurand, Taste};
 use crate::book::{Axis, Role};
-use crate::swap::{AxisMove, NOT_TASTED};
 
 impl Speaker<'_> {
     /// What an axis of taste is called; a flavour has the name that the shop gave it.
@@ -58,9 +57,13 @@ impl Speaker<'_> {
     /// "sweeter by 1.9 steps", for a change that is more than nothing.
     pub fn axis_change(&self, axis: &Axis, steps: f64) -> String {
         let change = self.comparative(axis, steps);
-        let steps = steps.abs();
-        let count = Argument::Count((10.0 * steps).round() / 10.0);
-        say!(self, "axis-changes", change: change, count: count, steps: self.number(steps, 1))
+        let tens = if decimals_of_steps(steps) == 2 {
+            100.0
+        } else {
+            10.0
+        };
+        let count = Argument::Count((tens * steps.abs()).round() / tens);
+        say!(self, "axis-changes", change: change, count: count, steps: self.steps(steps))
     }
 
     /// "sweeter" or "less sweet", by the sign.
@@ -72,13 +75,27 @@ impl Speaker<'_> {
         }
     }
 
-    /// "sweeter by 1.9 steps", "the same", "not known".
-    pub fn axis_move(&self, moved: &AxisMove) -> String {
-        match moved.moved {
+    /// "sweeter by 1.9 steps", "the same", "not known": how a drink is against its standard, by the band of one step.
+    pub fn against_standard(&self, difference: &AxisDifference) -> String {
+        match difference.taste().zip(difference.steps) {
             None => self.word("axis-not-known").to_owned(),
-            Some(steps) if steps.abs() < NOT_TASTED => self.word("axis-same").to_owned(),
-            Some(steps) => self.axis_change(&moved.axis, steps),
+            Some((Taste::Same, _)) => self.word("axis-same").to_owned(),
+            Some((_, steps)) => self.axis_change(&difference.axis, steps),
         }
+    }
+
+    /// "less sweet", "the same", "sweeter".
+    pub fn taste(&self, taste: Taste, axis: &Axis) -> String {
+        match taste {
+            Taste::Less => self.less(axis),
+            Taste::Same => self.word("axis-same").to_owned(),
+            Taste::More => self.more(axis),
+        }
+    }
+
+    /// The size of a difference with one decimal; with two just beyond a step, so that nothing off the level reads as "1.0".
+    pub fn steps(&self, steps: f64) -> String {
+        self.number(steps.abs(), decimals_of_steps(steps))
     }
 
     /// What a caution is about.
@@ -111,4 +128,9 @@ impl Speaker<'_> {
             Role::Garnish => "role-garnish",
         })
     }
+}
+
+fn decimals_of_steps(steps: f64) -> usize {
+    let size = steps.abs();
+    if size > 1.0 && size < 1.05 { 2 } else { 1 }
 }

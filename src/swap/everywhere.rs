@@ -1,9 +1,10 @@
 //! One swap over the whole book: every recipe and version that uses the ingredient, each with a compensation of its own.
 
-use crate::book::{Book, IngredientId, Lineages, Recipe, RecipeId, VersionId};
+use crate::book::{Book, IngredientId, Lineages, RecipeId, VersionId};
 
 use super::answer::answer_watched;
 use super::demands::Demands;
+use super::drifted::{Drifted, drifted_watched};
 use super::question::Question;
 use super::suggestion::Answer;
 use super::watch::Watch;
@@ -64,36 +65,42 @@ pub fn everywhere_watched(
             }
         }
     }
-    watch.expect(users.len());
+    let questions = users.into_iter().map(|(recipe, version)| Question {
+        recipe: recipe.id.clone(),
+        version,
+        replace: replace.clone(),
+        with: with.clone(),
+        adjust: None,
+    });
+    each_answered(book, questions.collect(), demands, watch)
+}
+
+/// The approved drinks that have drifted, each with what brings it back to its standard.
+pub fn all_brought_back(book: &Book, demands: &Demands, watch: &Watch) -> Vec<ReviewItem> {
+    let drifted = drifted_watched(book, watch);
+    let questions = drifted.iter().filter_map(Drifted::question).collect();
+    each_answered(book, questions, demands, watch)
+}
+
+fn each_answered(
+    book: &Book,
+    questions: Vec<Question>,
+    demands: &Demands,
+    watch: &Watch,
+) -> Vec<ReviewItem> {
+    watch.expect(questions.len());
     let mut items = Vec::new();
-    for (recipe, version) in users {
+    for question in questions {
         if watch.is_stopped() {
             break;
         }
-        let question = Question {
-            recipe: recipe.id.clone(),
-            version,
-            replace: replace.clone(),
-            with: with.clone(),
-            adjust: None,
-        };
-        items.extend(review(book, recipe, question, demands, watch));
+        let answer = answer_watched(book, &question, demands, watch);
+        items.extend(answer.map(|answer| ReviewItem {
+            recipe: question.recipe,
+            version: question.version,
+            answer,
+        }));
         watch.done();
     }
     items
-}
-
-fn review(
-    book: &Book,
-    recipe: &Recipe,
-    question: Question,
-    demands: &Demands,
-    watch: &Watch,
-) -> Option<ReviewItem> {
-    let answer = answer_watched(book, &question, demands, watch)?;
-    Some(ReviewItem {
-        recipe: recipe.id.clone(),
-        version: question.version,
-        answer,
-    })
 }

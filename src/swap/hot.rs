@@ -65,7 +65,7 @@ fn hot_in(origin: &Origin<'_>, cup: Option<&VesselId>) -> Result<Adapted, Unadap
     for celsius in POURED_AT {
         let mut changed = without_ice.clone();
         for id in &poured {
-            changed.apply(&Change::Temperature(id.clone(), Some(celsius)));
+            changed.apply(&Change::Temperature(id.clone(), Some(celsius.into())));
         }
         let (lines, adjustable) = if grows {
             let Grown { lines, adjustable } = grown(origin.book, &changed, ratio, REACH);

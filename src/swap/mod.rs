@@ -43,7 +43,9 @@ pub use bring_level::bring_level;
 pub use changes::LineMove;
 pub use demands::{Demands, LineLimit};
 pub use drifted::{Drifted, drifted, drifted_watched};
-pub use everywhere::{ReviewItem, everywhere, everywhere_watched, everywhere_with};
+pub use everywhere::{
+    ReviewItem, all_brought_back, everywhere, everywhere_watched, everywhere_with,
+};
 pub use hot::hot;
 pub use iced::{ice_level_watched, iced, iced_watched, with_ice_level};
 pub use ladder::{Ladder, Rung, ladder, ladder_watched};
@@ -61,5 +63,5 @@ pub use resize::{resize, resize_watched};
 pub use shortfall::{Hindrance, Shortfall};
 pub use suggestion::{Answer, Suggestion, SuggestionKind};
 pub use unheld::{Bound, Unheld};
-pub use walk::{AxisMove, NOT_TASTED, WalkMove, WalkStep, axis_moves, walk};
+pub use walk::{Driver, WalkMove, WalkStep, driver, walk};
 pub use watch::Watch;

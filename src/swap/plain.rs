@@ -69,7 +69,8 @@ const MOST_FOR_ONE_GRAM: f64 = 15.0;
 fn by_substance(book: &Book, line: &Line, old: &Ingredient, new: &Ingredient) -> Option<Amount> {
     let mut slots = Slots::default();
     let (from, to) = (per_gram(old, &mut slots).mix, per_gram(new, &mut slots).mix);
-    let celsius = line.temperature.unwrap_or(book.settings.room_temperature);
+    let stated = line.temperature;
+    let celsius = stated.unwrap_or(book.settings.room_temperature).celsius();
     let grams = line.amount.number()? * portion(book, old, &from, &line.amount, celsius)?.grams;
     let substance = |mix: &Mix| {
         let fat = mix.get(Component::Fat);

@@ -5,7 +5,7 @@ use std::sync::Arc;
 use crate::balance::{
     AxisDifference, Balance, Difference, balance, difference, level_difference,
 };
-use crate::book::{Axis, Book, Change, Line, LineId, Place, Resolved};
+use crate::book::{Book, Change, IngredientId, Line, LineId, Place, Resolved, Stage};
 
 use super::changes::{LineMove, with_added_lines};
 use super::suggestion::{Answer, Suggestion};
@@ -21,39 +21,48 @@ pub enum WalkMove {
     Line(LineMove),
 }
 
-/// A move smaller than this, in noticeable steps, counts as none when it is taught: half a step is not tasted.
-pub const NOT_TASTED: f64 = 0.5;
-
-/// How far one axis moved between two drinks that are held to the same standard.
+/// The line behind most of a difference: what it brings to an axis in the standard and in the other drink, in the unit of
+/// [`LineShare::brings_to`], each with its ingredient; `None` in the drink that has no such line.
 #[derive(Clone, Debug, PartialEq)]
-pub struct AxisMove {
-    /// The axis.
-    pub axis: Axis,
-    /// How far, in noticeable steps; `None` when it is not known.
-    pub moved: Option<f64>,
+pub struct Driver {
+    /// In the standard.
+    pub before: Option<(IngredientId, f64)>,
+    /// In the other drink.
+    pub now: Option<(IngredientId, f64)>,
 }
 
-/// How far each axis that counts moved. A flavour that only one of the drinks has was or is level in the other: neither that
-/// drink nor the standard has any of it.
-pub fn axis_moves(before: &Difference, after: &Difference) -> Vec<AxisMove> {
-    let steps_on = |difference: &Difference, axis: &Axis| {
-        let found = difference.axes.iter().find(|other| other.axis == *axis);
-        found.map_or(Some(0.0), |found| found.steps)
+/// The line that moved a drink away from its standard on an axis the most, in the direction in which it moved; `None` when no
+/// line did: the cup is less full, or what a line brings is not known.
+pub fn driver(standard: &Balance, drink: &Balance, axis: &AxisDifference) -> Option<Driver> {
+    let sign = axis.steps?.signum();
+    let brings = |balance: &Balance, id: &LineId| -> Option<(IngredientId, f64)> {
+        let mut shares = balance.lines.iter().filter(|share| share.line == *id);
+        // What a topping brings along is part of the drink, the topping itself is not.
+        let mut of_drink = shares
+            .by_ref()
+            .filter(|share| share.carried || share.stage == Stage::Mixed);
+        let share = of_drink.next()?;
+        let amount = share.brings_to(&axis.axis, &balance.flavours)?;
+        Some((share.ingredient.clone(), amount))
     };
-    let is_gone = |axis: &&AxisDifference| !after.axes.iter().any(|other| other.axis == axis.axis);
-    let gone = before.axes.iter().filter(is_gone);
-    after
-        .axes
-        .iter()
-        .chain(gone)
-        .filter(|axis| axis.weight > 0.0)
-        .map(|axis| AxisMove {
-            axis: axis.axis.clone(),
-            moved: steps_on(after, &axis.axis)
-                .zip(steps_on(before, &axis.axis))
-                .map(|(after, before)| after - before),
-        })
-        .collect()
+    let mut lines: Vec<&LineId> = Vec::new();
+    for share in standard.lines.iter().chain(&drink.lines) {
+        if !lines.contains(&&share.line) {
+            lines.push(&share.line);
+        }
+    }
+    let drivers = lines.into_iter().map(|id| Driver {
+        before: brings(standard, id),
+        now: brings(drink, id),
+    });
+    let moved = |driver: &Driver| {
+        let amount =
+            |side: &Option<(IngredientId, f64)>| side.as_ref().map_or(0.0, |(_, amount)| *amount);
+        sign * (amount(&driver.now) - amount(&driver.before))
+    };
+    drivers
+        .max_by(|one, other| moved(one).total_cmp(&moved(other)))
+        .filter(|driver| moved(driver) > 0.0)
 }
 
 /// One step of a walk, and the drink after it.
@@ -124,57 +133,4 @@ fn without_nothing(lines: &Resolved) -> Resolved {
         left.apply(&Change::Remove(id));
     }
     left
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn held(axes: &[(Axis, f64)]) -> Difference {
-        let axis = |(axis, steps): &(Axis, f64)| AxisDifference {
-            axis: axis.clone(),
-            standard: Some(0.0),
-            value: Some(*steps),
-            step: 1.0,
-            weight: 1.0,
-            steps: Some(*steps),
-            u_steps: None,
-            scatter_steps: None,
-        };
-        Difference {
-            axes: axes.iter().map(axis).collect(),
-            distance: None,
-        }
-    }
-
-    #[test]
-    fn a_flavour_that_comes_or_goes_moves_from_or_to_the_level_and_shifts_no_other_axis() {
-        let plum = Axis::Flavour("plum".to_owned());
-        let without = held(&[(Axis::Sweetness, 0.2), (Axis::Body, 0.1)]);
-        let with = held(&[
-            (Axis::Sweetness, 1.2),
-            (plum.clone(), 3.0),
-            (Axis::Body, 0.1),
-        ]);
-        let moved = |before: &Difference, after: &Difference| -> Vec<(Axis, f64)> {
-            let moves = axis_moves(before, after);
-            let rounded = |steps: f64| (steps * 10.0).round() / 10.0;
-            moves
-                .into_iter()
-                .map(|moved| (moved.axis, rounded(moved.moved.unwrap())))
-                .collect()
-        };
-        assert_eq!(
-            moved(&without, &with),
-            [
-                (Axis::Sweetness, 1.0),
-                (plum.clone(), 3.0),
-                (Axis::Body, 0.0)
-            ]
-        );
-        assert_eq!(
-            moved(&with, &without),
-            [(Axis::Sweetness, -1.0), (Axis::Body, 0.0), (plum, -3.0)]
-        );
-    }
 }

@@ -7,7 +7,7 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use eframe::egui;
-use egui::{Context, Ui, ViewportCommand};
+use egui::{Context, Event, Ui, ViewportCommand};
 
 use super::Screen;
 use super::area::{Area, Navigation};
@@ -23,7 +23,7 @@ use super::opening_page::opening_page_ui;
 use super::remembered;
 use super::safekeeping::{self, SafekeepingState};
 use super::shell::{self, ShellState};
-use super::theme::{self, Appearance};
+use super::theme::{self, Appearance, Marks};
 use super::view_state::ViewState;
 use super::words;
 use crate::book::{Book, Finding};
@@ -64,6 +64,10 @@ pub struct App {
     ctx: Context,
     /// What had the keyboard in the last frame: egui takes it away on Escape before a field hears of the key.
     focused_before: Option<egui::Id>,
+    /// The zoom at which the size of the window was kept, until it has that size again.
+    window_zoom: Option<f32>,
+    /// Whether what has the keyboard is marked.
+    marks: Marks,
     /// When a key or the pointer was last used, seconds by the clock of the window.
     last_input: f64,
 }
@@ -101,6 +105,7 @@ impl App {
         let last_book = cc
             .storage
             .and_then(|storage| remembered::read(storage, &mut app.view, &app.ctx));
+        app.window_zoom = cc.storage.and_then(remembered::window_zoom);
         theme::apply(&app.ctx, app.view.appearance);
         if let Some(path) = opening.path.or(last_book) {
             app.workbench
@@ -136,6 +141,8 @@ impl App {
             remembered_home: Home::Nowhere(Unfiled::Called(String::new())),
             ctx: ctx.clone(),
             focused_before: None,
+            window_zoom: None,
+            marks: Marks::default(),
             last_input: 0.0,
         }
     }
@@ -172,8 +179,12 @@ impl App {
 
     pub(super) fn frame(&mut self, ui: &mut Ui) {
         let ctx = ui.ctx().clone();
-        if theme::appearance(ui.visuals()) != self.view.appearance {
-            theme::apply(&ctx, self.view.appearance);
+        self.restore_size(&ctx);
+        self.follow_hand(&ctx);
+        let look = (self.view.appearance, self.marks);
+        if (theme::appearance(ui.visuals()), theme::marks(ui.visuals())) != look {
+            theme::apply_with(&ctx, look.0, look.1);
+            ui.set_style(ctx.global_style());
             ctx.request_repaint();
         }
         words::speak(&ctx, self.view.speaker(self.workbench.book()));
@@ -208,6 +219,38 @@ impl App {
         for area in self.areas.all() {
             area.forget_book();
         }
+    }
+
+    /// Makes the window as large as it was: its size was kept in points of the zoom that it had.
+    fn restore_size(&mut self, ctx: &Context) {
+        let Some(zoom) = self.window_zoom.take() else {
+            return;
+        };
+        let is_free = ctx.input(|input| {
+            let window = input.viewport();
+            window.maximized != Some(true) && window.fullscreen != Some(true)
+        });
+        if is_free && (zoom - 1.0).abs() > 1e-3 {
+            let size = ctx.content_rect().size() * zoom;
+            ctx.send_viewport_cmd(ViewportCommand::InnerSize(size));
+        }
+    }
+
+    /// What has the keyboard is marked from the first key on until the pointer is used again.
+    fn follow_hand(&mut self, ctx: &Context) {
+        ctx.input(|input| {
+            for event in &input.events {
+                match event {
+                    Event::Key { pressed: true, .. } | Event::AccessKitActionRequest(_) => {
+                        self.marks = Marks::Keyboard;
+                    }
+                    Event::PointerButton { pressed: true, .. } | Event::Touch { .. } => {
+                        self.marks = Marks::Nothing;
+                    }
+                    _ => {}
+                }
+            }
+        });
     }
 
     /// The text cursor blinks while somebody is there: each blink draws the whole window.

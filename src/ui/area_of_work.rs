@@ -20,6 +20,8 @@ pub(super) enum Place {
     BesideTheLevel,
     /// On the sheet, and it scrolls its parts itself.
     SheetOfItsOwn,
+    /// The whole window, without anything of the frame round it.
+    Alone,
     /// The whole window below the strip: no drink, no level and no cautions of a drink beside it.
     Window,
 }

@@ -30,6 +30,13 @@ pub(super) fn drifted_ui(
     for drink in drifted {
         drink_ui(ui, speaker, drink, view);
     }
+    let mut can_be_brought_back = drifted.iter().filter(|drink| drink.replace.is_some());
+    if let (Some(first), Some(_)) = (can_be_brought_back.next(), can_be_brought_back.next())
+        && let Some(question) = first.question()
+        && link_ui(ui, speaker.word("shell-drifted-bring-all-back")).clicked()
+    {
+        go_to_swap(view, first, AskedSwap::bringing_all_back(question));
+    }
 }
 
 fn drink_ui(ui: &mut Ui, speaker: Speaker<'_>, drink: &Drifted, view: &mut ViewState) {
@@ -44,13 +51,17 @@ fn drink_ui(ui: &mut Ui, speaker: Speaker<'_>, drink: &Drifted, view: &mut ViewS
     if let Some(question) = drink.question() {
         let way = say!(speaker, "shell-drifted-bring-back", name: name_as_shown(&name));
         if link_ui(ui, &way).clicked() {
-            view.show(Shown {
-                recipe: drink.recipe.clone(),
-                version: drink.version.clone(),
-            });
-            view.swap = AskedSwap::bringing_back(question);
-            view.area = Area::Swap;
+            go_to_swap(view, drink, AskedSwap::bringing_back(question));
         }
     }
     ui.add_space(grid::TIGHT);
+}
+
+fn go_to_swap(view: &mut ViewState, drink: &Drifted, swap: AskedSwap) {
+    view.show(Shown {
+        recipe: drink.recipe.clone(),
+        version: drink.version.clone(),
+    });
+    view.swap = swap;
+    view.area = Area::Swap;
 }

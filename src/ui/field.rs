@@ -37,6 +37,8 @@ pub(super) struct Field<'field> {
     pub several_rows: bool,
     /// Whether a thin line stands under it while nobody touches it.
     pub underlined: bool,
+    /// Whether a press on it selects the whole of it, as in every field whose text ends at the right edge.
+    pub is_number: bool,
 }
 
 impl<'field> Field<'field> {
@@ -51,6 +53,7 @@ impl<'field> Field<'field> {
             align: Align::Min,
             several_rows: false,
             underlined: false,
+            is_number: false,
         }
     }
 
@@ -67,6 +70,14 @@ impl<'field> Field<'field> {
     pub(super) fn hint(self, hint: &'field str) -> Self {
         Self {
             hint: Cow::Borrowed(hint),
+            ..self
+        }
+    }
+
+    /// For a number with its unit, which a press selects whole.
+    pub(super) fn amount(self) -> Self {
+        Self {
+            is_number: true,
             ..self
         }
     }
@@ -168,10 +179,16 @@ impl<'field> Field<'field> {
         self.paint_frame(ui, rect, &response, background, drafts);
         // egui tells of a gain only when the keyboard comes in a frame that draws the field.
         let gained = response.has_focus() && drafts.keyboard_comes(&self.key, &self.shown);
+        let is_number = self.is_number || self.align == Align::Max;
+        let is_pressed = is_number && ui.input(|input| input.pointer.any_down());
+        if is_number {
+            let brought = gained && !is_begun && is_pressed;
+            select_by_press(ui, id, &response, brought, &text);
+        }
         if gained {
             actions.push(Action::Command(Command::CloseStep));
             // What has been begun by typing on the row goes on; what stands there is replaced by typing.
-            if !is_begun {
+            if !is_begun && !is_pressed {
                 select_all(ui, id, &text);
             }
             ui.scroll_to_rect(rect.expand(grid::NEAR), None);
@@ -385,6 +402,28 @@ pub(super) fn draft_error_ui(ui: &mut Ui, drafts: &Drafts, key: &Focus) {
             .font(TypeStyle::Small.font_id())
             .color(palette.off_level);
         ui.add(egui::Label::new(text).wrap());
+    }
+}
+
+/// Selects the whole number when a press has brought the keyboard, so that typing replaces it. It does so when the button is let
+/// go: a press that is drawn over the digits selects those, and a second press puts the cursor between them.
+fn select_by_press(ui: &Ui, id: Id, response: &Response, brought: bool, text: &str) {
+    let waits = id.with("is selected when the button is let go");
+    let (is_down, is_drawn) = ui.input(|input| {
+        let pointer = &input.pointer;
+        (pointer.any_down(), pointer.is_decidedly_dragging())
+    });
+    let waited = ui.data(|data| data.get_temp::<bool>(waits)).is_some();
+    if !(brought || waited) {
+        return;
+    }
+    if is_down && !is_drawn && response.has_focus() {
+        ui.data_mut(|data| data.insert_temp(waits, true));
+        return;
+    }
+    ui.data_mut(|data| data.remove::<bool>(waits));
+    if !is_down && !is_drawn && response.has_focus() {
+        select_all(ui, id, text);
     }
 }
 

@@ -14,6 +14,7 @@ pub(super) enum Term {
     PlainSwap,
     NoticeableStep,
     Level,
+    Whisker,
     Distance,
     StepFloor,
     SugarFloor,
@@ -38,11 +39,12 @@ pub(super) enum Term {
 impl Term {
     /// All of them.
     #[cfg(test)]
-    const ALL: [Self; 23] = [
+    const ALL: [Self; 24] = [
         Self::Standard,
         Self::PlainSwap,
         Self::NoticeableStep,
         Self::Level,
+        Self::Whisker,
         Self::Distance,
         Self::StepFloor,
         Self::SugarFloor,
@@ -71,6 +73,7 @@ impl Term {
             Self::PlainSwap => "term-plain-swap",
             Self::NoticeableStep => "term-noticeable-step",
             Self::Level => "term-level",
+            Self::Whisker => "term-whisker",
             Self::Distance => "term-distance",
             Self::StepFloor => "term-step-floor",
             Self::SugarFloor => "term-sugar-floor",

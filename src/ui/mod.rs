@@ -12,6 +12,7 @@ pub mod counter_area;
 mod dialog;
 mod dialogs;
 mod drifted_list;
+mod earlier_states;
 mod field;
 mod findings_area;
 mod glossary;

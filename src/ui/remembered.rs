@@ -17,6 +17,7 @@ const BOOK: &str = "book";
 const RECENT: &str = "recent books";
 const APPEARANCE: &str = "appearance";
 const ZOOM: &str = "zoom";
+const WINDOW_ZOOM: &str = "zoom of the window";
 const LENS: &str = "lens";
 const TEMPERATURE: &str = "temperature unit";
 const VOLUME: &str = "volume unit";
@@ -27,9 +28,16 @@ const VERSION: &str = "version";
 const DARK: &str = "dark";
 const LIGHT: &str = "light";
 const CONTRAST: &str = "contrast";
+const CONTRAST_BY_DAY: &str = "contrast by day";
 
 /// Zoom factors that leave the window readable; others are taken for a damaged file.
 const ZOOMS: std::ops::RangeInclusive<f32> = 0.5..=3.0;
+
+/// The zoom at which the size of the window was kept: that is counted in points, and the window is made before it is zoomed.
+pub(super) fn window_zoom(storage: &dyn Storage) -> Option<f32> {
+    let zoom = storage.get_string(WINDOW_ZOOM)?.parse().ok()?;
+    Some(zoom).filter(|zoom| ZOOMS.contains(zoom))
+}
 
 /// Reads what was kept into the view; the last book comes back. What can't be read is left as it is.
 pub(super) fn read(storage: &dyn Storage, view: &mut ViewState, ctx: &Context) -> Option<PathBuf> {
@@ -37,6 +45,7 @@ pub(super) fn read(storage: &dyn Storage, view: &mut ViewState, ctx: &Context) -
     match text(APPEARANCE).as_deref() {
         Some(DARK) => view.appearance = Appearance::Dark,
         Some(CONTRAST) => view.appearance = Appearance::Contrast,
+        Some(CONTRAST_BY_DAY) => view.appearance = Appearance::ContrastByDay,
         _ => {}
     }
     if let Some(zoom) = text(ZOOM)
@@ -91,13 +100,16 @@ pub(super) fn write(storage: &mut dyn Storage, view: &ViewState, home: &Home, ct
         Appearance::Light => LIGHT,
         Appearance::Dark => DARK,
         Appearance::Contrast => CONTRAST,
+        Appearance::ContrastByDay => CONTRAST_BY_DAY,
     };
     let shown = view.shown.as_ref();
     let version = shown.and_then(|shown| shown.version.as_ref());
     storage.set_string(BOOK, book);
     storage.set_string(RECENT, recent.join("\n"));
     storage.set_string(APPEARANCE, appearance.to_owned());
-    storage.set_string(ZOOM, ctx.zoom_factor().to_string());
+    let zoom = ctx.zoom_factor();
+    storage.set_string(ZOOM, view.own_zoom.unwrap_or(zoom).to_string());
+    storage.set_string(WINDOW_ZOOM, zoom.to_string());
     storage.set_string(LENS, view.lens.word().to_owned());
     storage.set_string(TEMPERATURE, view.units.temperature.symbol().to_owned());
     storage.set_string(VOLUME, view.units.volume.symbol().to_owned());
@@ -173,6 +185,43 @@ mod tests {
         );
         assert_eq!(after.units, before.units);
         assert_eq!((after.recent, after.shown), (before.recent, before.shown));
+    }
+
+    #[test]
+    fn what_is_larger_on_a_wall_is_not_at_the_next_start() {
+        let ctx = Context::default();
+        let zoom_to = |zoom: f32| {
+            ctx.set_zoom_factor(zoom);
+            ctx.run_ui(egui::RawInput::default(), |_| {})
+                .drop_without_applying_deltas();
+        };
+        zoom_to(2.25);
+        let view = ViewState {
+            own_zoom: Some(1.25),
+            ..ViewState::default()
+        };
+        let mut memory = Memory::default();
+        write(
+            &mut memory,
+            &view,
+            &Home::Nowhere(crate::workbench::Unfiled::New),
+            &ctx,
+        );
+        assert_eq!(
+            window_zoom(&memory),
+            Some(2.25),
+            "the window is made as large as it was"
+        );
+        zoom_to(1.0);
+        let mut after = ViewState::default();
+        read(&memory, &mut after, &ctx);
+        zoom_to(ctx.zoom_factor());
+        assert!(
+            (ctx.zoom_factor() - 1.25).abs() < 1e-6,
+            "{}",
+            ctx.zoom_factor()
+        );
+        assert_eq!(after.own_zoom, None);
     }
 
     #[test]

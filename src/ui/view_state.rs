@@ -100,6 +100,8 @@ pub struct AskedSwap {
     pub demands: Demands,
     /// Whether what goes comes back as it is now: the drink has drifted and is brought back to its standard.
     pub brings_back: bool,
+    /// Every drink that has drifted is looked through at once.
+    pub all_drifted: bool,
 }
 
 impl AskedSwap {
@@ -111,9 +113,18 @@ impl AskedSwap {
         }
     }
 
+    /// Every drink that has drifted is, one of them first.
+    pub fn bringing_all_back(question: Question) -> Self {
+        Self {
+            all_drifted: true,
+            ..Self::bringing_back(question)
+        }
+    }
+
     /// Another ingredient goes, and what comes is chosen next.
     pub(super) fn goes(&mut self, recipe: RecipeId, version: Option<VersionId>, id: IngredientId) {
         self.brings_back = false;
+        self.all_drifted = false;
         self.question = Some(Question {
             recipe,
             version,
@@ -154,6 +165,8 @@ pub struct ViewState {
     pub units: DisplayUnits,
     /// The language of the window.
     pub language: Language,
+    /// The zoom of the window while everything is larger on a wall: what comes back, and what is remembered.
+    pub(super) own_zoom: Option<f32>,
     /// Whether the list of drinks is open; by the width of the window while nobody has chosen.
     pub list_open: Option<bool>,
     /// The line whose details are open.

@@ -46,11 +46,18 @@ pub enum Sample {
     FirstSteps,
     /// A book whose labels are incomplete.
     UnreadLabels,
+    /// A book in which a label has changed since drinks were approved with it.
+    ChangedLabel,
 }
 
 impl Sample {
     /// All of them.
-    pub const ALL: [Self; 3] = [Self::Harrowmere, Self::FirstSteps, Self::UnreadLabels];
+    pub const ALL: [Self; 4] = [
+        Self::Harrowmere,
+        Self::FirstSteps,
+        Self::UnreadLabels,
+        Self::ChangedLabel,
+    ];
 
     /// Its name.
     pub fn name(self, voice: Speaker<'_>) -> &'static str {
@@ -58,6 +65,7 @@ impl Sample {
             Self::Harrowmere => "sample-harrowmere",
             Self::FirstSteps => "sample-first-steps",
             Self::UnreadLabels => "sample-unread-labels",
+            Self::ChangedLabel => "sample-changed-label",
         })
     }
 
@@ -66,6 +74,7 @@ impl Sample {
             Self::Harrowmere => include_str!("../../sample-books/harrowmere.ron"),
             Self::FirstSteps => include_str!("../../sample-books/first-steps.ron"),
             Self::UnreadLabels => include_str!("../../sample-books/unread-labels.ron"),
+            Self::ChangedLabel => include_str!("../../sample-books/changed-label.ron"),
         }
     }
 }

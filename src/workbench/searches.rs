@@ -84,5 +84,6 @@ pub(super) struct Searches {
     pub(super) variations: Search<Shown, Vec<Variation>>,
     pub(super) matrix: Search<Shown, Option<Matrix>>,
     pub(super) drifted: Search<(), Vec<Drifted>>,
+    pub(super) brought_back: Search<Demands, Vec<ReviewItem>>,
     pub(super) nearby: Option<KnownNearby>,
 }

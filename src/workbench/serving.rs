@@ -133,7 +133,7 @@ fn cooling_course(
         .reported(Measurand::ServingTemperature)
         .value
         .ok_or(NoCooling::NotWarm)?;
-    if served <= book.settings.room_temperature {
+    if served <= book.settings.room_temperature.celsius() {
         return Err(NoCooling::NoWarmerThanRoom);
     }
     let cup = cup.ok_or(NoCooling::NoCup)?;

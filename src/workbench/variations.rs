@@ -9,8 +9,8 @@ use super::searches::{Review, SwapFound, Variation, VariationKind};
 use crate::book::{Book, Recipe, VesselId, VesselKind, resolve};
 use crate::swap::{
     Adapted, Demands, Drifted, Ladder, Matrix, Nearby, Question, ReviewItem, Unadaptable, Watch,
-    answer_watched, cups_in_use, drifted_watched, everywhere_watched, has_ice, hot,
-    ice_level_watched, iced_watched, ladder_watched, matrix, resize_watched,
+    all_brought_back, answer_watched, cups_in_use, drifted_watched, everywhere_watched, has_ice,
+    hot, ice_level_watched, iced_watched, ladder_watched, matrix, resize_watched,
 };
 
 impl Workbench {
@@ -50,6 +50,20 @@ impl Workbench {
         let (look, begun) = searches
             .drifted
             .look(book, stamp, &(), &self.jobs.wake, find);
+        self.count_engine_calls(begun);
+        look
+    }
+
+    /// What brings each of them back.
+    pub fn all_brought_back(&mut self, demands: &Demands) -> Look<Vec<ReviewItem>> {
+        let find = |book: &Arc<Book>, demands: &Demands, watch: &Watch| {
+            all_brought_back(book, demands, watch)
+        };
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let searches = &mut self.jobs.searches;
+        let (look, begun) = searches
+            .brought_back
+            .look(book, stamp, demands, &self.jobs.wake, find);
         self.count_engine_calls(begun);
         look
     }
@@ -124,6 +138,7 @@ impl Workbench {
         let searches = &self.jobs.searches;
         searches.swap.is_running()
             || searches.review.is_running()
+            || searches.brought_back.is_running()
             || searches.ladder.is_running()
             || searches.variations.is_running()
             || searches.matrix.is_running()
@@ -134,6 +149,7 @@ impl Workbench {
     pub(super) fn stop_searching(&mut self) {
         self.jobs.searches.swap.stop();
         self.jobs.searches.review.stop();
+        self.jobs.searches.brought_back.stop();
         self.jobs.searches.ladder.stop();
         self.jobs.searches.variations.stop();
         self.jobs.searches.matrix.stop();
@@ -143,6 +159,7 @@ impl Workbench {
     pub(super) fn search_again(&mut self) {
         self.jobs.searches.swap.go_on();
         self.jobs.searches.review.go_on();
+        self.jobs.searches.brought_back.go_on();
         self.jobs.searches.ladder.go_on();
         self.jobs.searches.variations.go_on();
         self.jobs.searches.matrix.go_on();

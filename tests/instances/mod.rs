@@ -104,7 +104,7 @@ pub(crate) fn line(
         id: LineId::new(id).expect("an id"),
         ingredient: IngredientId::new(ingredient).expect("an id"),
         amount,
-        temperature: Some(celsius),
+        temperature: Some(celsius.into()),
         role,
         stage,
         carried: None,

@@ -11,9 +11,10 @@ use evensip::book::{
     Figure, Filling, FlavourStrength, Form, HighPotencyAmount, HighPotencySweetener, HouseMade,
     Ingredient, IngredientId, Instruction, Instruments, Item, ItemId, LabelUnits, LanguageId, Line,
     LineId, Measure, MeasureId, MeasureKind, NamedLevel, Nominal, Nutrient, PolyolKind, Price,
-    Reading, Recipe, RecipeId, Resolved, Role, SaltUnit, Serviceware, ServicewareKind, Settings,
-    Shape, Stage, State, StepSetting, SugarProfile, TastedWith, TemperatureWindow, Translation,
-    Version, VersionId, Vessel, VesselId, VesselKind, Yardstick,
+    Reading, ReadingAmount, Recipe, RecipeId, Resolved, Role, SaltUnit, Serviceware,
+    ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TastedWith,
+    Temperature, TemperatureWindow, Translation, Version, VersionId, Vessel, VesselId, VesselKind,
+    Yardstick,
 };
 use evensip::edit::Edit;
 
@@ -40,6 +41,16 @@ impl Dice {
 
     pub(crate) fn pick<T: Clone>(&mut self, of: &[T]) -> T {
         of[self.below(of.len())].clone()
+    }
+
+    /// One figure or a range.
+    fn temperature(&mut self) -> Temperature {
+        let from = self.number();
+        if self.coin() {
+            Temperature::between(from, self.number())
+        } else {
+            from.into()
+        }
     }
 
     fn maybe<T>(&mut self, make: impl FnOnce(&mut Self) -> T) -> Option<T> {
@@ -205,7 +216,7 @@ pub(crate) fn settings(dice: &mut Dice) -> Settings {
         shop: dice.text(),
         note: dice.text(),
         currency: dice.text(),
-        room_temperature: dice.number(),
+        room_temperature: dice.temperature(),
         refrigerator_temperature: dice.number(),
         ice_temperature: dice.number(),
         hot_drinking_temperature: dice.number(),
@@ -361,20 +372,28 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
     }
 }
 
+fn reading_amount(dice: &mut Dice) -> ReadingAmount {
+    let number = dice.number();
+    dice.pick(&[
+        ReadingAmount::Grams(number),
+        ReadingAmount::Millilitres(number),
+    ])
+}
+
 pub(crate) fn measure(dice: &mut Dice) -> Measure {
     let nominal = [Nominal::Volume(dice.number()), Nominal::Mass(dice.number())];
     Measure {
         id: measure_id(dice),
         name: dice.text(),
         kind: dice.pick(&MeasureKind::ALL),
-        temperature: dice.maybe(Dice::number),
+        temperature: dice.maybe(Dice::temperature),
         nominal: dice.maybe(|dice| dice.pick(&nominal)),
         filling: dice.pick(&[Filling::Levelled, Filling::Heaped]),
         increment: dice.maybe(Dice::number),
         readings: dice.some(3, |dice| Reading {
             ingredient: dice.maybe(ingredient_id),
             uses: u32::try_from(dice.below(1 << 20)).unwrap(),
-            grams: dice.number(),
+            amount: reading_amount(dice),
             date: dice.maybe(Dice::date),
         }),
         note: dice.text(),
@@ -453,7 +472,7 @@ pub(crate) fn entry(dice: &mut Dice, id: LineId) -> Entry {
         id,
         ingredient: ingredient_id(dice),
         amount: amount(dice),
-        temperature: dice.maybe(Dice::number),
+        temperature: dice.maybe(Dice::temperature),
         role: dice.pick(&Role::ALL),
         stage: dice.pick(&Stage::ALL),
         carried: dice.maybe(carried),
@@ -478,7 +497,7 @@ pub(crate) fn change(dice: &mut Dice) -> Change {
     match dice.below(17) {
         0 => Change::Ingredient(id, ingredient_id(dice)),
         1 => Change::Amount(id, amount(dice)),
-        2 => Change::Temperature(id, dice.maybe(Dice::number)),
+        2 => Change::Temperature(id, dice.maybe(Dice::temperature)),
         3 => Change::Role(id, dice.pick(&Role::ALL)),
         4 => Change::Stage(id, dice.pick(&Stage::ALL)),
         5 => Change::Carried(id, dice.maybe(carried)),

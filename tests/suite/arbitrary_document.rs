@@ -37,10 +37,10 @@ fn table(dice: &mut Dice) -> Table {
     };
     let columns = (0..count).map(|_| {
         let title = text(dice);
-        if dice.coin() {
-            Column::text(title)
-        } else {
-            Column::number(title)
+        match dice.below(3) {
+            0 => Column::text(title),
+            1 => Column::boxes(title),
+            _ => Column::number(title),
         }
     });
     let columns = columns.collect();
@@ -70,7 +70,10 @@ pub(crate) fn block(dice: &mut Dice) -> Block {
     match dice.below(7) {
         0 => Block::Heading(text(dice)),
         1 => {
-            let facts = (0..dice.below(5)).map(|_| Fact::new(text(dice), text(dice)));
+            let facts = (0..dice.below(5)).map(|_| match dice.below(4) {
+                0 => Fact::to_fill_in(text(dice)),
+                _ => Fact::new(text(dice), text(dice)),
+            });
             Block::Facts(facts.collect())
         }
         2 => Block::Table(table(dice)),

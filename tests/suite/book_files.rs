@@ -202,7 +202,7 @@ fn edited(mut book: Book, which: usize, number: f64, text: &str) -> Book {
         3 => measure
             .readings
             .iter_mut()
-            .for_each(|reading| reading.grams = number),
+            .for_each(|reading| reading.amount = reading.amount.with_number(number)),
         4 => recipe.entries.reverse(),
         5 => {
             let id = VersionId::from_name("new", |id| recipe.version(id).is_some());
@@ -310,7 +310,7 @@ fn a_book_that_could_not_be_opened_again_is_not_saved_over_a_good_one() {
     save(&path, &main_book()).unwrap();
     let before = fs::read(&path).unwrap();
     let mut broken = main_book();
-    broken.settings.room_temperature = f64::NAN;
+    broken.settings.room_temperature = f64::NAN.into();
     assert!(matches!(
         save(&path, &broken),
         Err(SaveError::NotFinite { count: 1, .. })

@@ -319,10 +319,10 @@ fn a_file_that_is_there_is_never_overwritten() {
 }
 
 #[test]
-fn an_exercise_asks_for_every_step_and_answers_at_the_end() {
+fn an_exercise_asks_for_every_step_and_its_answers_have_a_sheet_of_their_own() {
     let folder = tempfile::tempdir().unwrap();
     let out = folder.path().join("exercise.md");
-    let run = |replace: &str| {
+    let run = |kind: &str, replace: &str| {
         std::process::Command::new(env!("CARGO_BIN_EXE_evensip"))
             .args([
                 "card",
@@ -330,22 +330,35 @@ fn an_exercise_asks_for_every_step_and_answers_at_the_end() {
                 "--recipe",
                 "hazelthwaite",
             ])
-            .args(["--kind", "exercise", "--replace", replace])
+            .args(["--kind", kind, "--replace", replace])
             .args(["--with", "ketterby-chestnut", "--out"])
             .arg(&out)
             .current_dir(env!("CARGO_MANIFEST_DIR"))
             .output()
             .unwrap()
     };
-    let output = run("tambrel-chestnut");
-    assert!(output.status.success(), "{output:?}");
-    let text = std::fs::read_to_string(&out).unwrap();
-    let asked = text.find("sweeter").unwrap();
-    let answered = text.find("Answers for the trainer").unwrap();
-    assert!(asked < answered, "{text}");
-    assert!(text[answered..].contains("sweeter by 1.9 steps"), "{text}");
-    assert!(text[answered..].contains("less sweet by"), "{text}");
-    assert!(!text[..answered].contains("1.9 steps"), "{text}");
-    let refused = run("copper-plum-syrup-that-is-not-there");
+    let written = |kind: &str| {
+        let output = run(kind, "tambrel-chestnut");
+        assert!(output.status.success(), "{output:?}");
+        std::fs::read_to_string(&out).unwrap()
+    };
+    let sheet = written("exercise");
+    assert!(
+        sheet.contains("☐ sweeter") && sheet.contains("☐ the same"),
+        "{sheet}"
+    );
+    assert!(sheet.contains("- name: \\_"), "{sheet}");
+    assert!(
+        !sheet.contains("steps |") && !sheet.contains("answer"),
+        "{sheet}"
+    );
+    let answers = written("answers");
+    assert!(answers.contains("answers for the trainer"), "{answers}");
+    assert!(answers.contains("sweeter by 1.9 steps"), "{answers}");
+    assert!(
+        answers.contains("g/100 ml") && !answers.contains('☐'),
+        "{answers}"
+    );
+    let refused = run("exercise", "copper-plum-syrup-that-is-not-there");
     assert_eq!(refused.status.code(), Some(2), "{refused:?}");
 }

@@ -5,7 +5,7 @@ use evensip::balance::balance_version;
 use evensip::book::{Book, Entry, IngredientId, Nutrient, RecipeId, VersionId};
 use evensip::cards::{
     BatchItem, Block, CardError, CardKind, CardOptions, CardRequest, Document, Drink, Paper,
-    StepRow, card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown,
+    StepRow, TaughtSwap, card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown,
 };
 use evensip::say::Speaker;
 use html5ever::tendril::TendrilSink as _;
@@ -27,6 +27,15 @@ pub(crate) fn options() -> CardOptions {
     }
 }
 
+/// One chestnut powder for another in a drink.
+pub(crate) fn chestnuts(drink: Drink) -> TaughtSwap {
+    TaughtSwap {
+        drink,
+        replace: IngredientId::new("tambrel-chestnut").unwrap(),
+        with: IngredientId::new("ketterby-chestnut").unwrap(),
+    }
+}
+
 /// Every kind of card of the sample book.
 pub(crate) fn every_kind(book: &Book) -> Vec<Document> {
     every_kind_with(book, &options())
@@ -43,11 +52,8 @@ pub(crate) fn every_kind_with(book: &Book, options: &CardOptions) -> Vec<Documen
     [
         CardRequest::Counter(ember()),
         CardRequest::Training(ember()),
-        CardRequest::Exercise {
-            drink: ember(),
-            replace: IngredientId::new("tambrel-chestnut").unwrap(),
-            with: IngredientId::new("ketterby-chestnut").unwrap(),
-        },
+        CardRequest::Exercise(chestnuts(ember())),
+        CardRequest::Answers(chestnuts(ember())),
         CardRequest::Menu,
         CardRequest::Ladder(ember()),
         CardRequest::Comparison(vec![ember(), beside]),

@@ -257,6 +257,26 @@ proptest! {
     }
 }
 
+/// Found by the law above: a cup that is said to take for ever, under a lid that lets nothing through.
+#[test]
+fn a_cup_that_takes_for_ever_stays_hot() {
+    let mut cup = cup("cup", 300.0, 0.8);
+    cup.cooling_minutes = Some(1e300);
+    cup.closures = vec![Closure {
+        kind: ClosureKind::Lid,
+        price: None,
+        head_room: 0.0,
+        cooling_factor: Some(1e-300),
+    }];
+    if let Some((curve, _)) = curve_of(&cup, 0.0, None) {
+        let curve = curve.starting_at(Uncertain::exact(108.0), 0.0);
+        for minutes in MINUTES {
+            let at = curve.temperature_at(minutes);
+            assert!(at.value.is_finite() && at.u >= 0.0, "{at:?}");
+        }
+    }
+}
+
 /// Numbers that a book may hold, sound or not.
 fn odd() -> impl Strategy<Value = f64> {
     prop_oneof![

@@ -6,7 +6,8 @@ use egui::{Key, Modifiers, Role};
 use egui_kittest::kittest::Queryable as _;
 use evensip::balance::{Lens, standard_balance};
 use evensip::book::{
-    Axis, Book, EarlierPrice, IngredientId, MeasureId, Reading, RecipeId, StepSetting,
+    Axis, Book, EarlierPrice, IngredientId, MeasureId, Reading, ReadingAmount, RecipeId,
+    StepSetting,
 };
 use evensip::book_file::write;
 use evensip::exchange::write_recipe;
@@ -102,7 +103,7 @@ fn the_readings_of_a_measure_are_copied_and_one_that_is_not_weighed_has_no_mass(
         measure.readings.push(Reading {
             ingredient: None,
             uses: 10,
-            grams: 0.0,
+            amount: ReadingAmount::Grams(0.0),
             date: None,
         });
         book.measures.put(measure);
@@ -297,7 +298,7 @@ fn the_guesses_of_a_lesson_are_copied_beside_what_came_and_only_that() {
             "axis",
             "prediction",
             "result",
-            "change, noticeable steps",
+            "difference from the standard, noticeable steps",
             "correct"
         ]
     );
@@ -323,7 +324,13 @@ fn the_guesses_of_a_lesson_are_copied_beside_what_came_and_only_that() {
     click(&mut window, "Reveal");
     let table = copied(&mut window, "predictions");
     assert_eq!(of(&table, "1", "sweetness"), sweetness);
-    assert!(of(&table, "2", "sweetness")[5].starts_with('-'));
+    // Less sweet than the step before, and held to the standard: nobody tastes what is left.
+    let left = of(&table, "2", "sweetness");
+    let steps = |row: &[String]| -> f64 { row[5].parse().unwrap() };
+    assert!(
+        steps(&left) < steps(&sweetness) && left[4] == "the same",
+        "{left:?}"
+    );
 }
 
 #[test]

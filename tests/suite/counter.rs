@@ -44,8 +44,10 @@ fn a_new_person_measures_a_pump_and_reads_what_a_press_weighs() {
     choose(&mut window, "Kind: scoop", "pump");
     assert!(says(&window, "Weigh ten presses together"));
     for (number, grams) in [(1, "98"), (2, "102,0")] {
-        click(&mut window, "Add a reading");
-        type_into(&mut window, &format!("Grams of reading {number}"), grams);
+        type_into(&mut window, "Add readings", grams);
+        press(&mut window, Modifiers::NONE, Key::Enter);
+        let shown = text_of(&window, &format!("Amount of reading {number}"));
+        assert!(shown.ends_with(" g"), "{shown}");
     }
     let pump = window
         .state()

@@ -200,7 +200,7 @@ fn made_up(millilitres: f64, grams: &[(Ingredient, f64)]) -> (Book, Balance) {
     }
     entries.push(fill);
     let mut book = book;
-    book.settings.room_temperature = 20.0;
+    book.settings.room_temperature = 20.0.into();
     let found = of_lines(&book, entries, None);
     (book, found)
 }

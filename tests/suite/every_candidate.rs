@@ -72,7 +72,7 @@ fn question(kind: Kind, seed: u64) -> (Book, Question, Demands) {
             // Not hot enough to have to dissolve powders.
             line.temperature = line
                 .temperature
-                .filter(|celsius| !(iced && *celsius >= 60.0));
+                .filter(|stated| !(iced && stated.celsius() >= 60.0));
         }
         entries.push(entry);
     }

@@ -580,7 +580,7 @@ fn counts_and_millilitres_are_weighed_as_the_other_shop_weighs_them() {
         for measure in &book.measures {
             let mut larger = measure.as_ref().clone();
             for reading in &mut larger.readings {
-                reading.grams *= 2.0;
+                reading.amount = reading.amount.with_number(2.0 * reading.amount.number());
             }
             doubled.measures.put(larger);
         }

@@ -2,7 +2,7 @@
 
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
-use evensip::book::{Amount, LineId, RecipeId};
+use evensip::book::{Amount, LineId, RecipeId, Temperature};
 use evensip::cards::{CardOptions, CardRequest, Drink, card};
 use evensip::quantity::{DisplayUnits, TemperatureUnit, VolumeUnit};
 use evensip::ui::Area;
@@ -43,7 +43,7 @@ fn assert_near(found: f64, expected: f64, tolerance: f64) {
 }
 
 /// The line of the recipe in hand with this ingredient, as it is drawn: a change of what is approved goes into a new draft.
-fn line_of(window: &Window, ingredient: &str) -> (Amount, Option<f64>) {
+fn line_of(window: &Window, ingredient: &str) -> (Amount, Option<Temperature>) {
     let app = window.state();
     let book = app.workbench().book();
     let shown = app.view().shown.clone().unwrap();
@@ -112,11 +112,11 @@ fn a_typed_temperature_says_its_unit_or_has_that_of_the_field() {
         let mut window = window(Area::Recipe, units);
         type_into(&mut window, "Temperature of Water", text);
         let (_, celsius) = line_of(&window, "water");
-        assert_near(celsius.unwrap(), 73.9, 0.02);
+        assert_near(celsius.unwrap().celsius(), 73.9, 0.02);
     }
     let mut window = window(Area::Recipe, US);
     type_into(&mut window, "Temperature of Water", "80 °C");
-    assert_eq!(line_of(&window, "water").1, Some(80.0));
+    assert_eq!(line_of(&window, "water").1, Some(80.0.into()));
     type_into(&mut window, "Temperature of Water", "warm");
     assert!(says(&window, "not changed"));
 }

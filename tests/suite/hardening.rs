@@ -117,7 +117,7 @@ fn an_uncertainty_beyond_its_figure_and_readings_far_apart_are_found() {
         .clone();
     let first = measure.readings[0].clone();
     measure.readings.push(Reading {
-        grams: first.grams * 50.0,
+        amount: first.amount.with_number(first.amount.number() * 50.0),
         ..first
     });
     let id = measure.id.clone();

@@ -1,7 +1,7 @@
 //! A job each, from the first click to the figures at its end, the way a person does it in the window.
 
 use egui::{Key, Modifiers, Role};
-use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use egui_kittest::kittest::Queryable as _;
 use evensip::balance::{Balance, Measurand, balance_version};
 use evensip::book::{Amount, Book, IngredientId, LineId, RecipeId, State, VersionId, resolve};
 
@@ -145,8 +145,8 @@ fn a_trainer_picks_a_swap_lets_the_group_expect_and_reveals_it_to_the_end() {
     }
     assert!(steps > 1);
     assert!(says(&window, &format!("{steps} of {steps}")));
-    let end = window.get_by_role_and_label(Role::Button, "That was the last step");
-    assert!(end.accesskit_node().is_disabled());
+    assert!(!rows(&window, "In all steps ").is_empty());
+    assert!(!rows(&window, "Next drink: ").is_empty());
     assert_eq!(*book(&window), *before, "a lesson changes nothing");
     click(&mut window, "Another swap");
     assert!(says(&window, "First choose the ingredient to replace."));
@@ -194,11 +194,12 @@ fn a_new_person_measures_a_pump_that_a_drink_uses_and_the_drink_follows() {
     let count = book(&window).measure(&measure).unwrap().readings.len();
     // Two readings that are far off the others: the mean and its scatter have to follow.
     for number in [count + 1, count + 2] {
-        click(&mut window, "Add a reading");
-        let uses = format!("Uses of reading {number}");
-        type_into(&mut window, &uses, "10");
-        let grams = format!("Grams of reading {number}");
-        type_into(&mut window, &grams, "150");
+        type_into(&mut window, "Add readings", "150 g");
+        press(&mut window, Modifiers::NONE, Key::Enter);
+        assert_eq!(
+            book(&window).measure(&measure).unwrap().readings.len(),
+            number
+        );
     }
     let calibrated = book(&window).measure(&measure).unwrap().clone();
     assert_eq!(calibrated.readings.len(), count + 2);
@@ -211,9 +212,9 @@ fn a_new_person_measures_a_pump_that_a_drink_uses_and_the_drink_follows() {
     takes_at_most(
         &window,
         Hands {
-            presses: 6,
-            keys: 2,
-            texts: 5,
+            presses: 2,
+            keys: 4,
+            texts: 3,
         },
     );
 }

@@ -10,7 +10,7 @@ use std::mem::discriminant;
 use evensip::book::{
     Amount, Book, Change, Entry, Evidence, Figure, Finding, FindingKind, Form, HouseMade,
     Ingredient, IngredientId, ItemId, Line, LineId, Measure, MergeNote, Part, Price, Reading,
-    Recipe, RecipeId, Role, Severity, Side, Stage, Vessel, findings, merge,
+    ReadingAmount, Recipe, RecipeId, Role, Severity, Side, Stage, Vessel, findings, merge,
 };
 use evensip::edit::{Edit, apply, apply_soundly};
 use proptest::prelude::*;
@@ -95,7 +95,7 @@ fn some_edit(dice: &mut Dice, book: &Book) -> Edit {
             item.readings.push(Reading {
                 ingredient: Some(ingredient_id(dice)),
                 uses: 10,
-                grams: 100.0,
+                amount: ReadingAmount::Grams(100.0),
                 date: None,
             });
             Edit::PutMeasure(item)
@@ -110,7 +110,7 @@ fn some_edit(dice: &mut Dice, book: &Book) -> Edit {
             let mut settings = book.settings.clone();
             match dice.below(3) {
                 0 => settings.shop = dice.text(),
-                1 => settings.room_temperature = dice.below(40) as f64,
+                1 => settings.room_temperature = (dice.below(40) as f64).into(),
                 _ => settings.sales_tax_percent = Some(dice.below(20) as f64),
             }
             Edit::SetSettings(settings)

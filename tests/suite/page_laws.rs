@@ -1,6 +1,8 @@
 //! Laws of pages, whatever a document holds: they end, nothing is lost, nothing stands off the paper.
 
-use evensip::cards::{Block, Column, Document, Fonts, Orientation, Paper, Table, Typesetter, pdf};
+use evensip::cards::{
+    Block, Column, Document, Fonts, Mark, Orientation, Paper, Table, Typesetter, pdf,
+};
 use proptest::prelude::*;
 
 use crate::arbitrary_book::Dice;
@@ -46,6 +48,35 @@ fn a_long_name_in_a_table_of_many_columns_takes_a_few_pages() {
                 let pages = setter.pages(&menu(&name), paper);
                 assert!(pages.len() <= most, "{paper:?} {length}: {}", pages.len());
                 pages_hold(&menu(&name), paper);
+            }
+        }
+    }
+}
+
+#[test]
+fn no_page_has_nothing_but_small_print() {
+    for paper in Paper::ALL {
+        for lines in 1..90 {
+            let paragraphs = (0..lines).map(|line| format!("line {line}")).collect();
+            let document = Document {
+                title: "Hob".to_owned(),
+                blocks: vec![
+                    Block::Paragraphs(paragraphs),
+                    Block::Footnotes(vec!["small print".to_owned(), "and more of it".to_owned()]),
+                ],
+                ..Document::default()
+            };
+            let mut setter = Typesetter::new(Fonts::bundled(), "en");
+            for page in setter.pages(&document, paper) {
+                let texts = page.marks.iter().filter_map(|mark| match mark {
+                    Mark::Glyphs(run) => Some(run.text.to_string()),
+                    _ => None,
+                });
+                let texts: Vec<String> = texts.collect();
+                let own = texts
+                    .iter()
+                    .any(|text| text.starts_with("line ") || text == "Hob");
+                assert!(own, "{paper:?} with {lines} lines: {texts:?}");
             }
         }
     }

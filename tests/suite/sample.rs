@@ -73,7 +73,7 @@ pub(crate) fn line(id: &str, ingredient: &str, grams: f64, celsius: f64, role: R
         id: LineId::new(id).unwrap(),
         ingredient: IngredientId::new(ingredient).unwrap(),
         amount: Amount::Grams(grams),
-        temperature: Some(celsius),
+        temperature: Some(celsius.into()),
         role,
         stage: Stage::Mixed,
         carried: None,

@@ -381,7 +381,11 @@ fn the_appearance_is_changed_on_a_click() {
     let mut window = window();
     for (button, expected) in [
         ("Dark appearance", Appearance::Dark),
-        ("Show with high contrast", Appearance::Contrast),
+        ("Dark appearance with high contrast", Appearance::Contrast),
+        (
+            "Light appearance with high contrast",
+            Appearance::ContrastByDay,
+        ),
         ("Light appearance", Appearance::Light),
     ] {
         click(&mut window, button);
@@ -390,6 +394,24 @@ fn the_appearance_is_changed_on_a_click() {
             expected
         );
     }
+}
+
+#[test]
+fn what_has_the_keyboard_is_marked_while_keys_are_used_and_not_after_a_click() {
+    let mut window = window();
+    let is_marked = |window: &Window| {
+        let visuals = &window.ctx.global_style().visuals;
+        let ring = theme::palette(visuals).focus_ring;
+        visuals.widgets.active.bg_stroke.color == ring
+    };
+    press(&mut window, Modifiers::NONE, Key::Tab);
+    assert!(is_marked(&window));
+    click(&mut window, "Swap");
+    assert!(!is_marked(&window), "the pointer shows where it is");
+    press(&mut window, Modifiers::NONE, Key::Tab);
+    assert!(is_marked(&window));
+    look(&mut window, Appearance::ContrastByDay);
+    assert!(is_marked(&window), "in every appearance");
 }
 
 #[test]

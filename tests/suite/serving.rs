@@ -261,7 +261,7 @@ fn the_end_of_very_hot_is_given_by_its_late_end() {
             .clone();
         for entry in &mut recipe.entries {
             if let Entry::Line(line) = entry {
-                line.temperature = Some(88.0);
+                line.temperature = Some(88.0.into());
             }
         }
         book.recipes.put(recipe);

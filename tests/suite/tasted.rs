@@ -5,11 +5,15 @@
     reason = "a test ends at the first thing that is not as expected"
 )]
 
+use std::sync::Arc;
+
 use egui::{Key, Modifiers};
 use evensip::balance::{Balance, Measurand, standard_balance};
-use evensip::book::{Book, Figure, IngredientId, ItemId, Nutrient, Recipe, VersionId};
+use evensip::book::{
+    Amount, Book, Entry, Figure, IngredientId, ItemId, Nutrient, Recipe, RecipeId, VersionId,
+};
 use evensip::book_file::{built_in_book, parse, write};
-use evensip::edit::{Edit, apply, apply_all};
+use evensip::edit::{Edit, Focus, History, WholeBook, apply, apply_all};
 use evensip::swap::{answer, drifted};
 use evensip::ui::Area;
 use evensip::ui::counter_area::CounterItem;
@@ -17,7 +21,8 @@ use proptest::prelude::*;
 
 use crate::arbitrary_book::{self as arbitrary, Dice};
 use crate::at_the_window::{
-    TALL, Window, at_the_counter, book, click, go, press, retype, says, settle, undo, window_of,
+    TALL, Window, WindowBuilder, at_the_counter, book, click, go, press, retype, says, settle,
+    show, undo, window_of,
 };
 
 /// All figures of a drink but what it costs: prices are of today. As text, because a figure may be not equal to itself.
@@ -256,6 +261,24 @@ fn the_window_tells_what_has_drifted_and_takes_a_change_for_a_correction() {
     assert!(says(&window, "Bring back to the standard"));
     assert!(says(&window, "As it is made now"));
 
+    // All that the label moved, in one list and in one step.
+    go(&mut window, Area::Findings);
+    click(&mut window, "Bring all of them back");
+    settle(&mut window);
+    assert!(says(&window, "Every approved drink that has drifted"));
+    let versions = |window: &Window| -> usize {
+        let book = book(window);
+        let recipes = book.recipes.iter();
+        recipes.map(|recipe| recipe.versions.len()).sum()
+    };
+    let before = versions(&window);
+    let count = drifted(&book(&window)).len();
+    assert!(count > 1, "two approved drinks have it");
+    click(&mut window, &format!("Add {count} new versions"));
+    assert_eq!(versions(&window), before + count);
+    undo(&mut window);
+    assert_eq!(versions(&window), before);
+
     at_the_counter(&mut window, CounterItem::Ingredient(id.clone()));
     click(&mut window, "The earlier figures were wrong");
     assert_eq!(kept(&window).states.len(), 0);
@@ -266,4 +289,87 @@ fn the_window_tells_what_has_drifted_and_takes_a_change_for_a_correction() {
     assert_eq!(kept(&window).states.len(), 1);
     go(&mut window, Area::Findings);
     assert!(says(&window, "no longer taste as approved"));
+}
+
+/// A batch is made otherwise: its recipe tells how it was made when drinks were approved with it, from when, and takes that back.
+#[test]
+fn the_recipe_of_a_batch_tells_how_it_was_made_for_approved_drinks() {
+    let sample = built_in_book().unwrap();
+    let approved = |id: &RecipeId| {
+        let mut recipes = sample.recipes.iter();
+        recipes.any(|drink| {
+            let mut of_drink = drink.approvals.iter();
+            of_drink.any(|approval| {
+                let mut made = approval.resolved.lines().filter_map(|line| {
+                    let item = sample.ingredient(&line.ingredient)?;
+                    Some(&item.house_made.as_ref()?.recipe)
+                });
+                made.any(|made| made == id)
+            })
+        })
+    };
+    let batch = sample.recipes.iter().find(|recipe| approved(&recipe.id));
+    let id = batch
+        .expect("an approved drink has a batch in it")
+        .id
+        .clone();
+    let mut otherwise = sample.recipe(&id).unwrap().as_ref().clone();
+    let line = otherwise.entries.iter_mut().find_map(|entry| match entry {
+        Entry::Line(line) => Some(line),
+        Entry::Instruction(_) => None,
+    });
+    line.unwrap().amount = Amount::Grams(321.0);
+    let changed = apply(&sample, &Edit::PutRecipe(otherwise)).unwrap();
+    let mut window = WindowBuilder::of(TALL).with_book(changed).open();
+    show(&mut window, id.as_str(), None);
+    assert!(says(&window, "Tasted with earlier figures"));
+    assert!(says(&window, "321"));
+    let until = |window: &Window| {
+        let recipe = book(window).recipe(&id).unwrap().clone();
+        recipe
+            .earlier
+            .states
+            .first()
+            .and_then(|state| state.until.clone())
+    };
+    retype(
+        &mut window,
+        "Day since which it has been different",
+        "2026-02-31",
+    );
+    press(&mut window, Modifiers::NONE, Key::Tab);
+    assert_eq!(until(&window), None, "a day that there is not is refused");
+    retype(
+        &mut window,
+        "Day since which it has been different",
+        "2026-02-28",
+    );
+    press(&mut window, Modifiers::NONE, Key::Tab);
+    assert_eq!(until(&window).as_deref(), Some("2026-02-28"));
+    click(&mut window, "The earlier figures were wrong");
+    assert_eq!(book(&window).recipe(&id).unwrap().earlier.states.len(), 0);
+}
+
+/// What a list changes of a product is kept as what a form changes is: with the day.
+#[test]
+fn what_a_list_changes_is_dated() {
+    let sample = built_in_book().unwrap();
+    let id = IngredientId::new("tambrel-chestnut").unwrap();
+    let mut sweeter = sample.ingredient(&id).unwrap().as_ref().clone();
+    let sugars = sweeter.composition.get(Nutrient::Sugars).unwrap();
+    let value = sugars.value + 14.0;
+    sweeter
+        .composition
+        .state(Nutrient::Sugars, Figure { value, ..sugars });
+    let mut taken = sample.clone();
+    taken.ingredients.put(sweeter);
+    let edit = Edit::PutBook {
+        book: Arc::new(taken),
+        reason: WholeBook::Ingredients(1),
+    };
+    let mut history = History::new(Arc::new(sample)).dated_by(|| "2026-05-04".to_owned());
+    history.perform(vec![edit], Focus::Book).unwrap();
+    let states = &history.book().ingredient(&id).unwrap().earlier.states;
+    assert_eq!(states.len(), 1);
+    assert_eq!(states[0].until.as_deref(), Some("2026-05-04"));
 }

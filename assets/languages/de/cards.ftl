@@ -5,6 +5,7 @@
 card-kind-counter = Thekenkarte
 card-kind-training = Schulungsblatt
 card-kind-exercise = Übung zum Austausch
+card-kind-answers = Lösungen zur Übung
 card-kind-menu = Zutaten und Allergene der Getränkekarte
 card-kind-ladder = Zuckerstufen
 card-kind-matrix = Zuckerstufen, Größen und Eis
@@ -199,19 +200,17 @@ serve-sleeve = Manschette
 ## Exercise on a swap
 
 exercise-subtitle = { $version }, Übung
-exercise-task = { $replace } wird durch { $with } ersetzt. Wie verändert sich das Getränk mit jeder Änderung gegenüber dem Stand davor? Kreuzen Sie in jeder Zeile ein Kästchen an.
-exercise-same = „Gleich“ bedeutet: Der Unterschied ist kleiner als { $share } merkliche Schritte und nicht zu schmecken.
-exercise-answers = Lösungen für die Schulungsleitung (vor Gebrauch abtrennen)
+exercise-task = { $replace } wird durch { $with } ersetzt. Wie unterscheidet sich das Getränk nach jeder Änderung vom Standard? Kreuzen Sie in jeder Zeile ein Kästchen an.
+exercise-same = „Gleich“ bedeutet: höchstens ein merklicher Schritt Abstand zum Standard. Das ist nicht zu schmecken.
+exercise-answers-subtitle = { $version }, Lösungen für die Schulungsleitung
+exercise-answer = Lösung
 exercise-standard = Standard
 exercise-plain-swap = Austausch bei gleichen Maßen
 exercise-less = weniger
 exercise-the-same = gleich
 exercise-more = mehr
-exercise-step = { $number ->
-   *[other] Änderung { $number }
-}
 exercise-crosses-caption = erwartete Veränderung je Geschmacksmerkmal
-exercise-answers-caption = Wirkung jeder Änderung, in merklichen Schritten
+exercise-answers-caption = Abstand zum Standard nach jeder Änderung, in merklichen Schritten
 
 ## Sugar ladder
 

@@ -109,20 +109,25 @@ counter-measure-size-unit-named = Einheit der angegebenen Größe
 counter-readings = Messwerte
 counter-readings-table = Messwerte
 counter-reading-of = gewogen
-counter-reading-grams = Gramm
+counter-reading-amount = Messwert
 counter-reading-mass = Masse
+counter-reading-volume = Volumen
 counter-reading-day = Tag
-counter-reading-add = Messwert hinzufügen
+counter-reading-add = Messwerte hinzufügen
+counter-reading-add-hint = 8,9 9,1 8,8 g, Eingabetaste
+counter-next-reading-of-named = Für die nächsten Messwerte gewogen
+counter-next-reading-uses-named = Anzahl je Messwert der nächsten
 # In the field of the mass while it is empty: put it on the scale.
 counter-reading-weigh = wiegen
 counter-reading-of-named = Messwert { $number }: gewogen wurde
 counter-reading-uses-named = Messwert { $number }: Anzahl
-counter-reading-grams-named = Messwert { $number }: Gramm
+counter-reading-amount-named = Messwert { $number }: Menge
 counter-reading-day-named = Messwert { $number }: Tag
 counter-reading-remove = Messwert { $number } entfernen
 counter-water = Wasser
 counter-error-uses = „{ $found }“ ist keine Anzahl: eine ganze Zahl ab 1 eingeben
-counter-error-grams = ein Messwert muss größer als 0 g sein; gefunden: „{ $found }“
+counter-error-reading = „{ $found }“ ist kein Messwert; geben Sie mehr als 0 g oder 0 ml ein
+counter-error-one-reading = „{ $found }“ sind mehrere Messwerte; geben Sie einen ein
 
 # What the readings say. $measured is a use ("1 scoop"), $total and $more are uses with their number ("30 scoops").
 counter-results = Ergebnis

@@ -3,6 +3,7 @@ term-standard = Der Standard ist die letzte Freigabe dieser Version oder der nä
 term-plain-swap = Der einfache Austausch ersetzt eine Zutat durch gleich viele Einheiten der Dosierhilfe (zwischen Pulver und Flüssigkeit durch gleich viel Fett oder Trockenmasse) und ändert keine andere Zeile.
 term-noticeable-step = Ein merklicher Schritt ist ein Unterschied, den man beim Verkosten gerade noch bemerkt: ein Prozentsatz vom Wert des Standards, aber nie weniger als die Untergrenze.
 term-level = Das Geschmacksbild vergleicht ein Getränk mit seinem Standard. Die Linie ist der Standard, das Band ein merklicher Schritt nach oben und unten, jede Marke ein Geschmacksmerkmal mit seiner Unsicherheit.
+term-whisker = Die dünne Linie durch eine Marke zeigt ihre Unsicherheit: je eine Standardunsicherheit nach oben und nach unten. Kreuzt sie den Rand des Bands, entscheidet das Probieren.
 term-distance = Der Gesamtunterschied fasst alle Merkmale in einer Zahl merklicher Schritte zusammen. Er kann über 1 liegen, auch wenn jedes einzelne Merkmal innerhalb eines Schritts bleibt.
 term-step-floor = Die Untergrenze ist das Mindestmaß eines merklichen Schritts, auch wenn der Standard kaum etwas davon enthält.
 term-sugar-floor = Die Zuckeruntergrenze ist das, was Pulver, Milch und Früchte mitbringen. Auch ohne Süßungsmittel kommt das Getränk nicht darunter.

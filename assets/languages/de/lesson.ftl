@@ -8,29 +8,54 @@ lesson-of-swap = { $recipe }: { $with } statt { $replace }
 lesson-begin-again = Von vorn beginnen
 lesson-another-swap = Anderer Austausch
 lesson-exercise = Übung auf Papier …
-lesson-large = große Schrift für die Leinwand
+lesson-wall = Auf der Leinwand zeigen
+lesson-leave-wall = Leinwand beenden
 # The step in hand: its number, how many there are, and what it changes.
 lesson-step = { $number } von { $count }: { $does }
 lesson-ask-first = Wie wird sich das Getränk vom Standard unterscheiden?
-lesson-ask-next = Was wird sich dadurch gegenüber dem vorigen Schritt ändern?
+lesson-ask-next = Wie unterscheidet es sich jetzt vom Standard?
 lesson-result = Ergebnis
 # A button: an axis of taste, and what may become of it: "sweetness: sweeter".
 lesson-prediction = { $axis }: { $guess }
-# $moved is "sweeter by 1.9 steps", $guess "less sweet".
-lesson-correct = { $moved }: richtig
-lesson-not-correct = { $moved } – nicht { $guess }
+# $outcome is "sweeter by 1.9 steps", $guess "less sweet".
+lesson-correct = { $outcome }: richtig
+lesson-not-correct = { $outcome } – nicht { $guess }
 # How many predictions were correct: $right of $count.
 lesson-score = { $count ->
     [one] { $right } von { $count } Vorhersage richtig
    *[other] { $right } von { $count } Vorhersagen richtig
 }
-# $least is a number below 1.
-lesson-same = „Gleich“ heißt: weniger als { $least } eines merklichen Schritts Unterschied. Evensip schätzt; Gewissheit gibt das Verkosten.
+# The same over all steps of the lesson.
+lesson-score-in-all = { $count ->
+    [one] In allen Schritten { $right } von { $count } Vorhersage richtig
+   *[other] In allen Schritten { $right } von { $count } Vorhersagen richtig
+}
+# Why: the figure of the drink, that of the standard with its unit, and what a noticeable step is.
+lesson-why = { $drink } statt { $standard }; ein Schritt ist { $step }
+# Which line is behind it. $now and $before are amounts with their unit, $what is "fat".
+lesson-why-swap = { $with } bringt { $now } { $what }, { $replace } brachte { $before }
+lesson-why-line = { $ingredient } bringt { $now } { $what } statt { $before }
+lesson-why-new = { $ingredient } bringt { $now } { $what }
+lesson-why-gone = { $ingredient } brachte { $before } { $what }
+lesson-what-sweetness = Süße, als Zucker gerechnet
+lesson-what-tea = gelösten Tee
+lesson-what-fat = Fett
+lesson-what-acid = Säure
+lesson-what-body = Trockenmasse ohne Zucker
+lesson-what-volume = Flüssigkeit
+lesson-what-flavour = Aroma „{ $flavour }“
+# An amount of a flavour, in house units.
+lesson-units = { $number } Einheiten
+# Short words on the buttons of the wall screen.
+lesson-less = weniger
+lesson-more = mehr
+lesson-same = „Gleich“ heißt: höchstens ein merklicher Schritt Abstand zum Standard, also im Band des Geschmacksbilds. Evensip schätzt; Gewissheit gibt das Verkosten.
 # Buttons.
 lesson-back = Zurück
 lesson-reveal = Aufdecken
 lesson-next = Nächster Schritt
 lesson-last = Das war der letzte Schritt
+lesson-next-drink = Nächstes Getränk: { $drink }
 # The table that is copied, and heads of its columns.
 lesson-table = Vorhersagen
 lesson-table-step = Schritt
@@ -38,5 +63,5 @@ lesson-table-change = Änderung
 lesson-table-axis = Merkmal
 lesson-table-prediction = Vorhersage
 lesson-table-result = Ergebnis
-lesson-table-moved = Verschiebung, merkliche Schritte
+lesson-table-difference = Abstand zum Standard, merkliche Schritte
 lesson-table-correct = richtig

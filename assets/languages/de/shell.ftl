@@ -5,7 +5,8 @@ strip-language = Sprache
 strip-find = Im Buch suchen
 strip-keyboard = Tastatur
 strip-show-dark = Dunkle Darstellung
-strip-show-contrast = Darstellung mit hohem Kontrast
+strip-show-contrast = Dunkle Darstellung mit hohem Kontrast
+strip-show-contrast-by-day = Helle Darstellung mit hohem Kontrast
 strip-show-light = Helle Darstellung
 strip-hide-list = Rezeptliste ausblenden
 strip-show-list = Rezeptliste einblenden
@@ -79,6 +80,7 @@ shell-drifted-about = Seit der Freigabe hat sich etwas darin geändert. Ihr Stan
 # $off ist ein Satz, wie weit das Getränk vom Standard entfernt ist; $causes eine Liste von Zutaten, Dosierhilfen, Gefäßen oder Einstellungen.
 shell-drifted-why = { $off }. Seither geändert: { $causes }
 shell-drifted-bring-back = { $name } zurückholen
+shell-drifted-bring-all-back = Alle zurückholen
 
 # What is wrong with the book.
 shell-findings = Befunde

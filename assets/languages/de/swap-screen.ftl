@@ -7,6 +7,7 @@ swap-screen-side-by-side = Nebeneinander
 swap-screen-step-by-step = Schritt für Schritt
 swap-screen-by-hand = Von Hand
 swap-screen-everywhere = Alle Rezepte mit dieser Zutat
+swap-screen-all-drifted = Alle abweichenden Getränke
 # In place of a figure.
 swap-screen-not-known = nicht bekannt
 
@@ -191,6 +192,8 @@ swap-screen-conditions-not-met = Die Bedingungen sind nicht erfüllt: { $reason 
 # Das Getränk weicht ab: nichts wird ausgetauscht, Mengen gleichen aus, was sich geändert hat.
 swap-screen-brings-back = Zurück zum Standard: { $ingredient }, wie es jetzt ist
 swap-screen-review-none = Kein Rezept verwendet { $ingredient }.
+swap-screen-none-drifted = Kein freigegebenes Getränk weicht von seinem Standard ab.
+swap-screen-review-drifted = Alle freigegebenen Getränke, die von ihrem Standard abweichen, jeweils mit dem, was sie zum eigenen Standard zurückholt. Bedingungen für einzelne Zeilen gelten hier nicht. Jede ausgewählte Zeile wird zu einer neuen Version. Freigegebene Versionen bleiben, wie sie sind, und Sie können alles auf einmal rückgängig machen.
 swap-screen-review = Alle Rezepte und Versionen mit { $ingredient }, jeweils mit den wenigsten Änderungen, mit denen der eigene Standard getroffen wird. Bedingungen für einzelne Zeilen gelten hier nicht. Jede ausgewählte Zeile wird zu einer neuen Version. Freigegebene Versionen bleiben, wie sie sind, und Sie können alles auf einmal rückgängig machen.
 swap-screen-review-table = alle Rezepte mit dieser Zutat
 swap-screen-review-add = { $count ->

@@ -7,6 +7,7 @@ new-shop = Meine Teebar
 sample-harrowmere = Harrowmere (Beispiel)
 sample-first-steps = Erste Schritte (Beispiel)
 sample-unread-labels = Ungelesene Etiketten (Beispiel)
+sample-changed-label = Ein geändertes Etikett (Beispiel)
 version-name = Version { $number }
 
 # Opening.

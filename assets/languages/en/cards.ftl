@@ -5,6 +5,7 @@
 card-kind-counter = counter card
 card-kind-training = training sheet
 card-kind-exercise = swap exercise
+card-kind-answers = answers to the swap exercise
 card-kind-menu = ingredients and allergens of the menu
 card-kind-ladder = sugar ladder
 card-kind-matrix = levels, sizes and ice
@@ -199,19 +200,17 @@ serve-sleeve = sleeve
 ## Exercise on a swap
 
 exercise-subtitle = { $version }, an exercise
-exercise-task = { $replace } is replaced by { $with }. For each step, how will the drink compare with the step before? Mark one box in each row.
-exercise-same = “The same” means a difference of less than { $share } of a noticeable step, which nobody tastes.
-exercise-answers = Answers for the trainer (cut off before use)
+exercise-task = { $replace } is replaced by { $with }. After each step, how will the drink compare with the standard? Mark one box in each row.
+exercise-same = “The same” means at most one noticeable step from the standard, which nobody tastes.
+exercise-answers-subtitle = { $version }, answers for the trainer
+exercise-answer = answer
 exercise-standard = the standard
 exercise-plain-swap = the plain swap
 exercise-less = less
 exercise-the-same = the same
 exercise-more = more
-exercise-step = { $number ->
-   *[other] step { $number }
-}
 exercise-crosses-caption = the expected change on each axis of taste
-exercise-answers-caption = the change at each step, in noticeable steps
+exercise-answers-caption = how the drink compares with the standard after each step, in noticeable steps
 
 ## Sugar ladder
 

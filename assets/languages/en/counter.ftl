@@ -109,20 +109,25 @@ counter-measure-size-unit-named = It is called in
 counter-readings = Readings
 counter-readings-table = readings
 counter-reading-of = of
-counter-reading-grams = grams
+counter-reading-amount = reading
 counter-reading-mass = mass
+counter-reading-volume = volume
 counter-reading-day = day
-counter-reading-add = Add a reading
+counter-reading-add = Add readings
+counter-reading-add-hint = 8.9 9.1 8.8 g, then Enter
+counter-next-reading-of-named = The next readings are of
+counter-next-reading-uses-named = Uses of each of the next readings
 # In the field of the mass while it is empty: put it on the scale.
 counter-reading-weigh = weigh
 counter-reading-of-named = Reading { $number } is of
 counter-reading-uses-named = Uses of reading { $number }
-counter-reading-grams-named = Grams of reading { $number }
+counter-reading-amount-named = Amount of reading { $number }
 counter-reading-day-named = Day of reading { $number }
 counter-reading-remove = Remove reading { $number }
 counter-water = water
 counter-error-uses = “{ $found }” is not a count: enter a whole number, 1 or more
-counter-error-grams = a reading is more than 0 g; found `{ $found }`
+counter-error-reading = “{ $found }” is no reading; enter more than 0 g or 0 ml
+counter-error-one-reading = “{ $found }” is more than one reading; enter one
 
 # What the readings say. $measured is a use ("1 scoop"), $total and $more are uses with their number ("30 scoops").
 counter-results = Results

@@ -3,6 +3,7 @@ term-standard = The standard is the latest approval of the version or of the nea
 term-plain-swap = The plain swap replaces one ingredient by equal measures (between a powder and a liquid, by equal fat or dry matter) and changes no other line.
 term-noticeable-step = A noticeable step is a difference that a taster just notices: a percentage of the standard’s value, but never less than the floor.
 term-level = The level compares a drink with its standard. The line is the standard, the band is one noticeable step either side, and each mark is one axis of taste with its uncertainty.
+term-whisker = The thin line through a mark shows its uncertainty: one standard uncertainty up and one down. Where it crosses the edge of the band, only tasting tells.
 term-distance = The overall difference combines all axes into one number of noticeable steps. It can be above 1 even when every single axis is within one step.
 term-step-floor = The floor is the least that a noticeable step is, however little of it the standard has.
 term-sugar-floor = The sugar floor is what powders, milk and fruit bring. Leaving out the sweetener can’t take the drink below it.

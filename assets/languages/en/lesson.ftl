@@ -8,29 +8,54 @@ lesson-of-swap = { $recipe }: { $with } for { $replace }
 lesson-begin-again = Begin again
 lesson-another-swap = Another swap
 lesson-exercise = Exercise on paper…
-lesson-large = large type for a wall screen
+lesson-wall = Show on a wall screen
+lesson-leave-wall = Leave the wall screen
 # The step in hand: its number, how many there are, and what it changes.
 lesson-step = { $number } of { $count }: { $does }
 lesson-ask-first = How will the drink compare with the standard?
-lesson-ask-next = What will this change, compared with the step before?
+lesson-ask-next = How will it compare with the standard now?
 lesson-result = Result
 # A button: an axis of taste, and what may become of it: "sweetness: sweeter".
 lesson-prediction = { $axis }: { $guess }
-# $moved is "sweeter by 1.9 steps", $guess "less sweet".
-lesson-correct = { $moved }: correct
-lesson-not-correct = { $moved } — not { $guess }
+# $outcome is "sweeter by 1.9 steps", $guess "less sweet".
+lesson-correct = { $outcome }: correct
+lesson-not-correct = { $outcome } — not { $guess }
 # How many predictions were correct: $right of $count.
 lesson-score = { $count ->
     [one] { $right } of { $count } predicted correctly
    *[other] { $right } of { $count } predicted correctly
 }
-# $least is a number below 1.
-lesson-same = “The same” means a difference of less than { $least } of a noticeable step. Evensip estimates; taste to be sure.
+# The same over all steps of the lesson.
+lesson-score-in-all = { $count ->
+    [one] In all steps { $right } of { $count } predicted correctly
+   *[other] In all steps { $right } of { $count } predicted correctly
+}
+# Why: the figure of the drink, that of the standard with its unit, and what a noticeable step is.
+lesson-why = { $drink } instead of { $standard }; one step is { $step }
+# Which line is behind it. $now and $before are amounts with their unit, $what is "fat".
+lesson-why-swap = { $with } brings { $now } of { $what }; { $replace } brought { $before }
+lesson-why-line = { $ingredient } brings { $now } of { $what } instead of { $before }
+lesson-why-new = { $ingredient } brings { $now } of { $what }
+lesson-why-gone = { $ingredient } brought { $before } of { $what }
+lesson-what-sweetness = sweetness, counted as sugar
+lesson-what-tea = tea solids
+lesson-what-fat = fat
+lesson-what-acid = acid
+lesson-what-body = solids other than sugar
+lesson-what-volume = liquid
+lesson-what-flavour = { $flavour } flavour
+# An amount of a flavour, in house units.
+lesson-units = { $number } units
+# Short words on the buttons of the wall screen.
+lesson-less = less
+lesson-more = more
+lesson-same = “The same” means at most one noticeable step from the standard: the band of the level. Evensip estimates; taste to be sure.
 # Buttons.
 lesson-back = Back
 lesson-reveal = Reveal
 lesson-next = Next step
 lesson-last = That was the last step
+lesson-next-drink = Next drink: { $drink }
 # The table that is copied, and heads of its columns.
 lesson-table = predictions
 lesson-table-step = step
@@ -38,5 +63,5 @@ lesson-table-change = change
 lesson-table-axis = axis
 lesson-table-prediction = prediction
 lesson-table-result = result
-lesson-table-moved = change, noticeable steps
+lesson-table-difference = difference from the standard, noticeable steps
 lesson-table-correct = correct

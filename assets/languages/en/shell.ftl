@@ -5,7 +5,8 @@ strip-language = Language
 strip-find = Find in the book
 strip-keyboard = Keyboard
 strip-show-dark = Dark appearance
-strip-show-contrast = Show with high contrast
+strip-show-contrast = Dark appearance with high contrast
+strip-show-contrast-by-day = Light appearance with high contrast
 strip-show-light = Light appearance
 strip-hide-list = Hide the recipe list
 strip-show-list = Show the list of drinks
@@ -80,6 +81,7 @@ shell-drifted-about = Something in them has changed since they were approved. Th
 # $off is a sentence on how far the drink is from its standard; $causes a list of ingredients, measures, vessels or settings.
 shell-drifted-why = { $off }. Changed since then: { $causes }
 shell-drifted-bring-back = Bring back { $name }
+shell-drifted-bring-all-back = Bring all of them back
 
 # What is wrong with the book.
 shell-findings = Findings

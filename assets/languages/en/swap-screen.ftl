@@ -7,6 +7,7 @@ swap-screen-side-by-side = Side by side
 swap-screen-step-by-step = Step by step
 swap-screen-by-hand = By hand
 swap-screen-everywhere = All recipes that use it
+swap-screen-all-drifted = All drinks that have drifted
 # In place of a figure.
 swap-screen-not-known = not known
 
@@ -191,6 +192,8 @@ swap-screen-conditions-not-met = This does not meet the conditions: { $reason }.
 # The drink has drifted: nothing is replaced, amounts make up for what has changed.
 swap-screen-brings-back = Bring back to the standard: { $ingredient } as it is now
 swap-screen-review-none = No recipe uses { $ingredient }.
+swap-screen-none-drifted = No approved drink has drifted.
+swap-screen-review-drifted = Every approved drink that has drifted, each with what brings it back to its own standard. Conditions on single lines do not apply here. Each selected row becomes a new version. Approved versions stay as they are, and you can undo everything at once.
 swap-screen-review = Every recipe and version that uses { $ingredient }, each with the fewest changes that match its own standard. Conditions on single lines do not apply here. Each selected row becomes a new version. Approved versions stay as they are, and you can undo everything at once.
 swap-screen-review-table = all recipes that use it
 swap-screen-review-add = { $count ->

@@ -7,6 +7,7 @@ new-shop = My tea bar
 sample-harrowmere = Harrowmere (sample)
 sample-first-steps = First steps (sample)
 sample-unread-labels = Unread labels (sample)
+sample-changed-label = A changed label (sample)
 version-name = version { $number }
 
 # Opening.

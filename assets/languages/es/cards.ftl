@@ -5,6 +5,7 @@
 card-kind-counter = ficha de barra
 card-kind-training = hoja de formación
 card-kind-exercise = ejercicio de sustitución
+card-kind-answers = soluciones del ejercicio
 card-kind-menu = ingredientes y alérgenos de la carta
 card-kind-ladder = escala de azúcar
 card-kind-matrix = niveles, tamaños y hielo
@@ -199,19 +200,17 @@ serve-sleeve = funda para vaso
 ## Exercise on a swap
 
 exercise-subtitle = { $version }, ejercicio
-exercise-task = { $replace } se sustituye por { $with }. ¿Cómo cambia la bebida en cada paso respecto al paso anterior? Marcar una casilla en cada fila.
-exercise-same = «Igual» significa una diferencia inferior a { $share } escalones perceptibles, que nadie nota al probarla.
-exercise-answers = Soluciones para quien imparte la formación (recortar antes del uso)
+exercise-task = { $replace } se sustituye por { $with }. Después de cada paso, ¿cómo es la bebida respecto a la referencia? Marcar una casilla en cada fila.
+exercise-same = «Igual» significa como máximo un escalón perceptible de diferencia con la referencia, que nadie nota al probarla.
+exercise-answers-subtitle = { $version }, soluciones para quien imparte la formación
+exercise-answer = solución
 exercise-standard = la referencia
 exercise-plain-swap = sustitución a medidas iguales
 exercise-less = menos
 exercise-the-same = igual
 exercise-more = más
-exercise-step = { $number ->
-   *[other] paso { $number }
-}
 exercise-crosses-caption = cambio previsto en cada atributo del sabor
-exercise-answers-caption = cambio en cada paso, en escalones perceptibles
+exercise-answers-caption = diferencia con la referencia después de cada paso, en escalones perceptibles
 
 ## Sugar ladder
 

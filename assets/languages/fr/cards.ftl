@@ -5,6 +5,7 @@
 card-kind-counter = fiche de comptoir
 card-kind-training = fiche de formation
 card-kind-exercise = exercice de remplacement
+card-kind-answers = réponses de l’exercice
 card-kind-menu = ingrédients et allergènes de la carte
 card-kind-ladder = échelle de sucre
 card-kind-matrix = niveaux, tailles et glace
@@ -199,19 +200,17 @@ serve-sleeve = manchon de gobelet
 ## Exercise on a swap
 
 exercise-subtitle = { $version }, exercice
-exercise-task = { $replace } est remplacé par { $with }. À chaque étape, comment la boisson change-t-elle par rapport à l’étape précédente ? Cocher une case par ligne.
-exercise-same = « Identique » signifie une différence inférieure à { $share } cran perceptible, que personne ne sent au goût.
-exercise-answers = Réponses pour le formateur (à détacher avant usage)
+exercise-task = { $replace } est remplacé par { $with }. Après chaque étape, comment la boisson se compare-t-elle à la référence ? Cocher une case par ligne.
+exercise-same = « Identique » signifie au plus un cran perceptible d’écart avec la référence, que personne ne sent au goût.
+exercise-answers-subtitle = { $version }, réponses pour le formateur
+exercise-answer = réponse
 exercise-standard = la référence
 exercise-plain-swap = remplacement à mesures égales
 exercise-less = moins
 exercise-the-same = identique
 exercise-more = plus
-exercise-step = { $number ->
-   *[other] étape { $number }
-}
 exercise-crosses-caption = changement attendu pour chaque critère de goût
-exercise-answers-caption = changement à chaque étape, en crans perceptibles
+exercise-answers-caption = écart avec la référence après chaque étape, en crans perceptibles
 
 ## Sugar ladder
 

@@ -5,6 +5,7 @@
 card-kind-counter = 카운터 카드
 card-kind-training = 교육 시트
 card-kind-exercise = 재료 대체 연습
+card-kind-answers = 연습 정답
 card-kind-menu = 메뉴의 원재료와 알레르기 유발물질
 card-kind-ladder = 당도표
 card-kind-matrix = 당도, 크기, 얼음
@@ -196,19 +197,17 @@ serve-sleeve = 컵홀더
 ## Exercise on a swap
 
 exercise-subtitle = { $version }, 연습
-exercise-task = 재료 대체: { $replace } → { $with }. 변경할 때마다 음료가 바로 전과 비교해 어떻게 달라집니까? 행마다 한 칸에 표시하십시오.
-exercise-same = ‘같음’은 차이가 체감 { $share }단계 미만이라 맛으로 구별할 수 없다는 뜻입니다.
-exercise-answers = 교육자용 정답(사용 전에 잘라 내기)
+exercise-task = 재료 대체: { $replace } → { $with }. 변경할 때마다 음료가 표준과 비교해 어떻습니까? 행마다 한 칸에 표시하십시오.
+exercise-same = ‘같음’은 표준과의 차이가 체감 1단계 이하라 맛으로 구별할 수 없다는 뜻입니다.
+exercise-answers-subtitle = { $version }, 교육자용 정답
+exercise-answer = 정답
 exercise-standard = 표준
 exercise-plain-swap = 계량 횟수를 유지한 대체
 exercise-less = 덜함
 exercise-the-same = 같음
 exercise-more = 더함
-exercise-step = { $number ->
-   *[other] { $number }번 변경
-}
 exercise-crosses-caption = 맛 항목별 예상 변화
-exercise-answers-caption = 변경별 변화(체감 단계)
+exercise-answers-caption = 변경 후 표준과의 차이(체감 단계)
 
 ## Sugar ladder
 

@@ -5,6 +5,7 @@
 card-kind-counter = thẻ quầy pha chế
 card-kind-training = phiếu đào tạo
 card-kind-exercise = bài tập thay nguyên liệu
+card-kind-answers = đáp án bài tập
 card-kind-menu = thành phần và chất gây dị ứng của thực đơn
 card-kind-ladder = bảng mức đường
 card-kind-matrix = mức đường, cỡ và đá
@@ -196,19 +197,17 @@ serve-sleeve = vỏ bọc ly
 ## Exercise on a swap
 
 exercise-subtitle = { $version }, bài tập
-exercise-task = Thay { $replace } bằng { $with }. Ở mỗi bước, đồ uống thay đổi thế nào so với bước trước? Đánh dấu một ô trong mỗi hàng.
-exercise-same = “Như nhau” nghĩa là chênh lệch dưới { $share } nấc cảm nhận được, không ai nếm ra.
-exercise-answers = Đáp án cho người đào tạo (cắt rời trước khi dùng)
+exercise-task = Thay { $replace } bằng { $with }. Sau mỗi bước, đồ uống khác bản chuẩn thế nào? Đánh dấu một ô trong mỗi hàng.
+exercise-same = “Như nhau” nghĩa là chênh lệch so với bản chuẩn không quá một nấc cảm nhận được, không ai nếm ra.
+exercise-answers-subtitle = { $version }, đáp án cho người đào tạo
+exercise-answer = đáp án
 exercise-standard = bản chuẩn
 exercise-plain-swap = thay với số lần đong như cũ
 exercise-less = ít hơn
 exercise-the-same = như nhau
 exercise-more = nhiều hơn
-exercise-step = { $number ->
-   *[other] bước { $number }
-}
 exercise-crosses-caption = thay đổi dự kiến theo từng tiêu chí vị
-exercise-answers-caption = thay đổi ở mỗi bước, tính bằng nấc cảm nhận được
+exercise-answers-caption = chênh lệch so với bản chuẩn sau mỗi bước, tính bằng nấc cảm nhận được
 
 ## Sugar ladder
 

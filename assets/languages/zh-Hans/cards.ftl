@@ -5,6 +5,7 @@
 card-kind-counter = 吧台卡
 card-kind-training = 培训单
 card-kind-exercise = 替换练习
+card-kind-answers = 练习答案
 card-kind-menu = 饮品单配料与致敏物质
 card-kind-ladder = 甜度对照表
 card-kind-matrix = 甜度、杯型与冰量
@@ -196,19 +197,17 @@ serve-sleeve = 杯套
 ## Exercise on a swap
 
 exercise-subtitle = { $version }，练习
-exercise-task = 用 { $with } 替换 { $replace }。每一步之后，饮品与上一步相比有何不同？每行勾选一格。
-exercise-same = “相同”指差异小于 { $share } 级可察觉差异，喝不出来。
-exercise-answers = 培训师用答案（使用前裁下）
+exercise-task = 用 { $with } 替换 { $replace }。每一步之后，饮品与标准相比有何不同？每行勾选一格。
+exercise-same = “相同”指与标准相差不超过 1 级可察觉差异，喝不出来。
+exercise-answers-subtitle = { $version }，培训师用答案
+exercise-answer = 答案
 exercise-standard = 标准
 exercise-plain-swap = 量取次数不变的替换
 exercise-less = 较少
 exercise-the-same = 相同
 exercise-more = 较多
-exercise-step = { $number ->
-   *[other] 第 { $number } 步
-}
 exercise-crosses-caption = 各风味维度的预期变化
-exercise-answers-caption = 每一步的变化，以可察觉差异的级数计
+exercise-answers-caption = 每一步之后与标准的差异，以可察觉差异的级数计
 
 ## Sugar ladder
 

@@ -5,6 +5,7 @@
 card-kind-counter = 吧台卡
 card-kind-training = 訓練單
 card-kind-exercise = 替換練習
+card-kind-answers = 練習解答
 card-kind-menu = 飲品單成分與過敏原
 card-kind-ladder = 甜度對照表
 card-kind-matrix = 甜度、杯型與冰量
@@ -196,19 +197,17 @@ serve-sleeve = 杯套
 ## Exercise on a swap
 
 exercise-subtitle = { $version }，練習
-exercise-task = 以 { $with } 替換 { $replace }。每一步之後，飲品與前一步相比有何不同？每列勾選一格。
-exercise-same = 「相同」指差異小於 { $share } 級可察覺差異，喝不出來。
-exercise-answers = 講師用解答（使用前請裁下）
+exercise-task = 以 { $with } 替換 { $replace }。每一步之後，飲品與標準相比有何不同？每列勾選一格。
+exercise-same = 「相同」指與標準相差不超過 1 級可察覺差異，喝不出來。
+exercise-answers-subtitle = { $version }，講師用解答
+exercise-answer = 解答
 exercise-standard = 標準
 exercise-plain-swap = 量取次數不變的替換
 exercise-less = 較少
 exercise-the-same = 相同
 exercise-more = 較多
-exercise-step = { $number ->
-   *[other] 第 { $number } 步
-}
 exercise-crosses-caption = 各風味面向的預期變化
-exercise-answers-caption = 每一步的變化，以可察覺差異的級數計
+exercise-answers-caption = 每一步之後與標準的差異，以可察覺差異的級數計
 
 ## Sugar ladder
 

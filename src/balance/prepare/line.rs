@@ -15,7 +15,7 @@ use crate::balance::solve::prepared::{
 };
 use crate::book::{
     Amount, Basis, Finding, FindingKind, Form, Ingredient, IngredientId, Line, Place, Resolved,
-    Role, Stage,
+    Role, Stage, Temperature,
 };
 use crate::quantity::Uncertain;
 
@@ -92,7 +92,7 @@ impl Preparation<'_> {
                 Amount::FillToRim => Some(Fill::Rim),
                 _ => None,
             },
-            celsius: self.book.settings.room_temperature,
+            celsius: self.book.settings.room_temperature.celsius(),
             is_ice: false,
             sensitivities: Vec::new(),
         };
@@ -120,7 +120,8 @@ impl Preparation<'_> {
         slots: &mut Slots,
         prepared: &mut Prepared,
     ) {
-        let (celsius, temperature_cause) = self.temperature(line, amount, found);
+        let (stated, temperature_cause) = self.temperature(line, amount, found);
+        let celsius = stated.celsius();
         entry.celsius = celsius;
         entry.is_ice = found.form == Form::Ice;
         let mut per_gram = self.one_gram(found, slots);
@@ -149,7 +150,7 @@ impl Preparation<'_> {
                 per_gram: &per_gram,
                 portion: &portion,
                 mark: mark_uncertainty(self.book),
-                thermometer: temperature_uncertainty(self.book),
+                thermometer: temperature_uncertainty(self.book, stated),
             }
             .put_into(entry, temperature_cause, prepared),
             None => prepared.findings.push(self.no_mass(line, found, amount)),
@@ -157,34 +158,39 @@ impl Preparation<'_> {
     }
 
     /// Temperature of a line: its own, that of the button it comes from, that of the ingredient, or that of the room.
-    fn temperature(&self, line: &Line, amount: &Amount, item: &Ingredient) -> (f64, Option<Cause>) {
+    fn temperature(
+        &self,
+        line: &Line,
+        amount: &Amount,
+        item: &Ingredient,
+    ) -> (Temperature, Option<Cause>) {
         let settings = &self.book.settings;
         let poured = match amount {
             Amount::Count(_, id) => self
                 .book
                 .measure(id)
                 .and_then(|measure| measure.temperature)
-                .map(|celsius| (celsius, Cause::MeasureTemperature(id.clone()))),
+                .map(|stated| (stated, Cause::MeasureTemperature(id.clone()))),
             _ => None,
         };
         let of_line = line
             .temperature
-            .map(|celsius| (celsius, Cause::LineTemperature(line.id.clone())));
+            .map(|stated| (stated, Cause::LineTemperature(line.id.clone())));
         let of_item = item
             .temperature
-            .map(|celsius| (celsius, Cause::Temperature(item.id.clone())));
+            .map(|celsius| (celsius.into(), Cause::Temperature(item.id.clone())));
         let stated = of_line.or(poured).or(of_item);
         if item.form == Form::Ice {
-            let (celsius, cause) = stated.unwrap_or((
-                settings.ice_temperature,
+            let (stated, cause) = stated.unwrap_or((
+                settings.ice_temperature.into(),
                 Cause::Temperature(item.id.clone()),
             ));
             // Ice above its melting point would be water; warmer ice is ice that begins to melt.
-            return (celsius.min(0.0), Some(cause));
+            let [from, to] = stated.ends().map(|end| end.min(0.0));
+            return (Temperature::between(from, to), Some(cause));
         }
-        let (celsius, cause) =
-            stated.unwrap_or((settings.room_temperature, Cause::RoomTemperature));
-        (celsius, Some(cause))
+        let (stated, cause) = stated.unwrap_or((settings.room_temperature, Cause::RoomTemperature));
+        (stated, Some(cause))
     }
 
     fn no_mass(&self, line: &Line, item: &Ingredient, amount: &Amount) -> Finding {

@@ -2,10 +2,9 @@
 
 use super::densities::{PACKING, density_at, density_uncertainty};
 use crate::balance::mix::Mix;
-use crate::book::{Amount, Book, Evidence, Figure, Form, Ingredient, Measure, Nominal};
-
-/// Density of water at 20 °C, g/ml: readings without an ingredient are of water.
-pub(in crate::balance) const WATER_DENSITY: f64 = 0.998_2;
+use crate::book::{
+    Amount, Book, Evidence, Figure, Form, Ingredient, Measure, Nominal, WATER_DENSITY,
+};
 
 /// Steps of the display of a kitchen scale, g, where the shop does not say (common practice, no source).
 const SCALE_STEP: f64 = 1.0;

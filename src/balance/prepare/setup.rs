@@ -7,7 +7,7 @@ use crate::balance::solve::cooling::{CoolingCurve, curve_of};
 use crate::balance::solve::figures::{figures, fill_of};
 use crate::balance::solve::physics::{Freezing, MODEL_VOLUME_UNCERTAINTY, Wall};
 use crate::balance::solve::prepared::{Prepared, Setup, SetupChange};
-use crate::book::{Book, Form, Line, Resolved, Role, Vessel};
+use crate::book::{Book, Form, Line, Resolved, Role, Temperature, Vessel};
 
 /// Standard uncertainty of the temperature at which something comes, K, where the shop does not say how well it measures
 /// (assumed).
@@ -34,18 +34,18 @@ const UNMELTED_IN_THE_CUP: f64 = 0.08;
 const HEAT_LOST: f64 = 0.015;
 
 /// Standard uncertainty of a temperature that somebody states, K.
-pub(super) fn temperature_uncertainty(book: &Book) -> f64 {
-    let stated = book.settings.instruments.thermometer_kelvin;
-    stated.map_or(TEMPERATURE_UNCERTAINTY, |kelvin| kelvin * RECTANGULAR)
+pub(super) fn temperature_uncertainty(book: &Book, stated: Temperature) -> f64 {
+    let thermometer = book.settings.instruments.thermometer_kelvin;
+    let reading = thermometer.map_or(TEMPERATURE_UNCERTAINTY, |kelvin| kelvin * RECTANGULAR);
+    stated.uncertainty(reading)
 }
 
 /// Whether a line puts ice, or something frozen, into the drink. None of it is not there.
 fn is_iced(book: &Book, line: &Line) -> bool {
     let is_there = line.amount.fills() || line.amount.number().is_some_and(|number| number > 0.0);
     let item = book.ingredient(&line.ingredient);
-    let celsius = line
-        .temperature
-        .or_else(|| item.and_then(|item| item.temperature));
+    let of_line = line.temperature.map(Temperature::celsius);
+    let celsius = of_line.or_else(|| item.and_then(|item| item.temperature));
     let is_ice = line.role == Role::Ice || item.is_some_and(|item| item.form == Form::Ice);
     is_there && (is_ice || celsius.is_some_and(|celsius| celsius < FROZEN_BELOW))
 }
@@ -65,7 +65,9 @@ pub(super) fn setup(book: &Book, resolved: &Resolved) -> Setup {
     let shaker = resolved.shaker.as_ref().and_then(|id| book.vessel(id));
     let wall = |vessel: &Vessel| Wall {
         heat_capacity: vessel.heat_capacity().unwrap_or(0.0),
-        celsius: vessel.temperature.unwrap_or(settings.room_temperature),
+        celsius: vessel
+            .temperature
+            .unwrap_or(settings.room_temperature.celsius()),
     };
     let usual = if iced {
         settings.iced_drinking_temperature
@@ -75,7 +77,7 @@ pub(super) fn setup(book: &Book, resolved: &Resolved) -> Setup {
     let drinking = resolved.drinking_temperature.unwrap_or(usual);
     let room = Wall {
         heat_capacity: 0.0,
-        celsius: settings.room_temperature,
+        celsius: settings.room_temperature.celsius(),
     };
     let closure = cup.and_then(|cup| cup.usual_closure());
     let prices = cup.map_or_else(Vec::new, |cup| {
@@ -93,7 +95,7 @@ pub(super) fn setup(book: &Book, resolved: &Resolved) -> Setup {
         head_room: closure.map_or(0.0, |closure| closure.head_room),
         cooling: None,
         cooling_time_factor: 1.0,
-        room: settings.room_temperature,
+        room: settings.room_temperature.celsius(),
         drinking,
         ice_bulk_density: settings.ice_bulk_density,
         serviceware_cost: prices.iter().flatten().sum(),
@@ -210,7 +212,7 @@ fn add_vessel_causes(book: &Book, resolved: &Resolved, prepared: &mut Prepared) 
     let change = SetupChange::WallTemperature {
         cup: resolved.cup.as_ref().is_some_and(stands_in_room),
         shaker: resolved.shaker.as_ref().is_some_and(stands_in_room),
-        kelvin: temperature_uncertainty(book),
+        kelvin: temperature_uncertainty(book, book.settings.room_temperature),
     };
     let cause = prepared.cause(Cause::RoomTemperature);
     prepared.setup_changes.push((cause, change));
@@ -227,5 +229,5 @@ pub(super) fn cooling(
     }
     let cup = book.vessel(resolved.cup.as_ref()?)?;
     let fill = fill_of(&figures(prepared));
-    Some(curve_of(cup, book.settings.room_temperature, fill)?.0)
+    Some(curve_of(cup, book.settings.room_temperature.celsius(), fill)?.0)
 }

@@ -8,6 +8,8 @@
 //! Sugars in solution belong to [`super::sugar_solution`]: as a Choi & Okos carbohydrate they would be 0.8 % low in specific heat at
 //! 10 % sugar and 20 °C, 9 % low at 50 % and 80 °C.
 
+use crate::balance::number::Number;
+
 /// Range of the correlations, °C. Outside, specific heat and density keep their end value and the enthalpy goes straight on.
 const RANGE_CELSIUS: (f64, f64) = (-40.0, 150.0);
 
@@ -37,17 +39,17 @@ impl FoodComponent {
     ];
 
     /// Specific heat, kJ/kg/K.
-    pub fn specific_heat_kj_per_kg_k(self, t_celsius: f64) -> f64 {
+    pub fn specific_heat_kj_per_kg_k<N: Number>(self, t_celsius: N) -> N {
         super::polynomial_within(self.specific_heat_coefficients(), RANGE_CELSIUS, t_celsius)
     }
 
     /// Enthalpy, kJ/kg, from 0 °C: the exact integral of [`Self::specific_heat_kj_per_kg_k`].
-    pub fn enthalpy_kj_per_kg(self, t_celsius: f64) -> f64 {
+    pub fn enthalpy_kj_per_kg<N: Number>(self, t_celsius: N) -> N {
         super::integral_from_zero(self.specific_heat_coefficients(), RANGE_CELSIUS, t_celsius)
     }
 
     /// Density, kg/m³.
-    pub fn density_kg_per_m3(self, t_celsius: f64) -> f64 {
+    pub fn density_kg_per_m3<N: Number>(self, t_celsius: N) -> N {
         super::polynomial_within(self.density_coefficients(), RANGE_CELSIUS, t_celsius)
     }
 

@@ -3,6 +3,8 @@
 //! `t_f = −K_f · Σ νᵢ·nᵢ / m_water`: the law of dilute solutions, with the cryoscopic constant `K_f` of water, `n` moles of each solute
 //! and `ν` particles from each molecule.
 
+use crate::balance::number::Number;
+
 /// Cryoscopic constant of water, K·kg/mol.
 ///
 /// CRC Handbook of Chemistry and Physics (value from memory). Exact at infinite dilution. Valid to about 1 mol/kg: the true freezing point of
@@ -109,15 +111,15 @@ pub fn freezing_point_celsius(solutes_g: &[(Solute, f64)], water_g: f64) -> Opti
 /// Freezing point, °C, of so many millimoles of dissolved particles in so many grams of water.
 ///
 /// Never above 0 and never below [`LOWEST_FREEZING_POINT_CELSIUS`], where a drop of water among many particles ends.
-pub fn freezing_point_of_particles(particles_mmol: f64, water_g: f64) -> f64 {
-    if particles_mmol <= 0.0 {
-        return 0.0;
+pub fn freezing_point_of_particles<N: Number>(particles_mmol: N, water_g: N) -> N {
+    if particles_mmol.value() <= 0.0 {
+        return particles_mmol.bend_at_zero();
     }
     // Millimoles in a gram are moles in a kilogram.
     let lowering_kelvin =
-        CRYOSCOPIC_CONSTANT_KELVIN_KG_PER_MOL * particles_mmol / water_g.max(1e-9);
+        particles_mmol * CRYOSCOPIC_CONSTANT_KELVIN_KG_PER_MOL / water_g.max(N::from(1e-9));
     // Subtracted from zero, so that pure water freezes at 0 and not at −0.
-    (0.0 - lowering_kelvin).max(LOWEST_FREEZING_POINT_CELSIUS)
+    (N::ZERO - lowering_kelvin).max(N::from(LOWEST_FREEZING_POINT_CELSIUS))
 }
 
 /// Water that is left liquid, g, when so many millimoles of particles are cooled below their freezing point in more of it; none below

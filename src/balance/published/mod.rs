@@ -1,6 +1,7 @@
 //! The published correlations and constants that the engine rests on, one topic a file.
 //!
-//! Everything here is a pure function of plain numbers: no book, no files, no allocation.
+//! Everything here is a pure function of plain numbers, or of numbers that carry their slopes along ([`super::number`]): no book, no
+//! files, no allocation.
 //! Names carry the unit; percentages are spelt `_percent`, mass fractions run from 0 to 1.
 //!
 //! | quantity | source | valid range | outside the range | file |
@@ -37,6 +38,8 @@
 //! - Sweetness adds up without synergy, suppression by bitterness or fat, or the dulling of all sweetness in the cold.
 //! - Values marked as from memory were not confirmed in their source.
 
+use super::number::Number;
+
 pub mod energy;
 pub mod food_components;
 pub mod freezing;
@@ -51,18 +54,34 @@ pub mod water;
 ///
 /// One place for it, so that every enthalpy is the exact integral of the specific heat of [`polynomial_within`]
 /// and a Newton step on the enthalpy balance never overshoots for that reason.
-fn integral_from_zero(coefficients: [f64; 3], range_celsius: (f64, f64), t_celsius: f64) -> f64 {
+fn integral_from_zero<N: Number>(
+    coefficients: [f64; 3],
+    range_celsius: (f64, f64),
+    t_celsius: N,
+) -> N {
     let [a0, a1, a2] = coefficients;
-    let inside = t_celsius.clamp(range_celsius.0, range_celsius.1);
-    let up_to_inside = inside * (a0 + inside * (a1 / 2.0 + inside * a2 / 3.0));
-    up_to_inside + polynomial_within(coefficients, range_celsius, inside) * (t_celsius - inside)
+    // The end slope goes on, so there is no bend at the ends.
+    let beyond = t_celsius.value() - t_celsius.value().clamp(range_celsius.0, range_celsius.1);
+    let inside = t_celsius - beyond;
+    let up_to_inside = inside * (inside * (inside * (a2 / 3.0) + a1 / 2.0) + a0);
+    if beyond == 0.0 {
+        return up_to_inside;
+    }
+    let end = inside.value();
+    let slope = polynomial_within(coefficients, range_celsius, end);
+    let up_to_end = up_to_inside.value();
+    (t_celsius - end) * slope + up_to_end
 }
 
 /// `a0 + a1·t + a2·t²`, held at its end value outside `range_celsius`.
-fn polynomial_within(coefficients: [f64; 3], range_celsius: (f64, f64), t_celsius: f64) -> f64 {
+fn polynomial_within<N: Number>(
+    coefficients: [f64; 3],
+    range_celsius: (f64, f64),
+    t_celsius: N,
+) -> N {
     let [a0, a1, a2] = coefficients;
     let inside = t_celsius.clamp(range_celsius.0, range_celsius.1);
-    a0 + inside * (a1 + inside * a2)
+    inside * (inside * a2 + a1) + a0
 }
 
 #[cfg(test)]

@@ -10,6 +10,7 @@
 //! water, which [`super::water`] knows better. The result departs from the printed formula by just that rounding, at most 0.9 % at 0 °C.
 
 use super::water;
+use crate::balance::number::Number;
 
 /// Coefficients of the ICUMSA density polynomial, kg/m³: row `j`, place `i` multiplies `xʲ·wⁱ⁺¹` with `x = (t − 20 °C)/100 K`.
 ///
@@ -55,23 +56,23 @@ pub const GLUCOSE_MONOHYDRATE_HEAT_OF_SOLUTION_KJ_PER_KG: f64 = 105.0;
 /// `ρ(w, t) = ρ_water(t) + Σⱼ xʲ Σᵢ aⱼᵢ wⁱ` with the mass fraction `w` and `x = (t − 20)/100`. Valid for 0–0.70 and 0–90 °C. Beyond 0.70 the
 /// polynomial goes on to 1 (0.04 % above the CRC table at 0.82, 20 °C), and up to 100 °C; outside these the ends are kept.
 /// Other sugars of the same mass fraction are within 0.5 % of sucrose up to 20 % by mass (common practice, no source).
-pub fn density_kg_per_m3(mass_fraction: f64, t_celsius: f64) -> f64 {
+pub fn density_kg_per_m3<N: Number>(mass_fraction: N, t_celsius: N) -> N {
     let w = mass_fraction.clamp(0.0, 1.0);
     let x = (t_celsius.clamp(0.0, 100.0) - 20.0) / 100.0;
-    let excess = DENSITY_COEFFICIENTS.iter().rev().fold(0.0, |sum, row| {
-        let in_fraction = row.iter().rev().fold(0.0, |inner, a| (inner + a) * w);
+    let excess = DENSITY_COEFFICIENTS.iter().rev().fold(N::ZERO, |sum, row| {
+        let in_fraction = row.iter().rev().fold(N::ZERO, |inner, a| (inner + *a) * w);
         sum * x + in_fraction
     });
     water::density_kg_per_m3(t_celsius) + excess
 }
 
 /// Specific heat of the dissolved sugar alone, kJ/kg of sugar/K.
-pub fn dissolved_sugar_specific_heat_kj_per_kg_k(t_celsius: f64) -> f64 {
+pub fn dissolved_sugar_specific_heat_kj_per_kg_k<N: Number>(t_celsius: N) -> N {
     super::polynomial_within(DISSOLVED_SPECIFIC_HEAT, RANGE_CELSIUS, t_celsius)
 }
 
 /// Enthalpy of the dissolved sugar alone, kJ/kg of sugar, from 0 °C in solution.
-pub fn dissolved_sugar_enthalpy_kj_per_kg(t_celsius: f64) -> f64 {
+pub fn dissolved_sugar_enthalpy_kj_per_kg<N: Number>(t_celsius: N) -> N {
     super::integral_from_zero(DISSOLVED_SPECIFIC_HEAT, RANGE_CELSIUS, t_celsius)
 }
 

@@ -17,6 +17,7 @@
 //! - [`combined`] adds what each sweetener tastes of alone; synergy and suppression between them are part of its uncertainty.
 //! - The sweeteners' curves are measured in water at room temperature. In milk and coffee they are less known.
 
+use crate::balance::number::Number;
 use crate::book::HighPotencySweetener;
 
 /// Sweetness per gram against sucrose = 1, with its standard uncertainty.
@@ -183,13 +184,14 @@ impl HighPotencySweetener {
     }
 
     /// Sweetness of a concentration alone in water, % sucrose equivalent (g in 100 ml); 0 at and below no concentration.
-    pub fn response_percent(self, concentration_mg_per_l: f64) -> f64 {
+    pub fn response_percent<N: Number>(self, concentration_mg_per_l: N) -> N {
         let curve = self.curve();
-        if concentration_mg_per_l <= 0.0 {
-            return 0.0;
+        if concentration_mg_per_l.value() <= 0.0 {
+            return concentration_mg_per_l.bend_at_zero();
         }
         // This form of Rm·C/(k + C) has its limit, Rm, at an infinite concentration.
-        curve.ceiling_percent / (1.0 + curve.half_way_mg_per_l / concentration_mg_per_l)
+        N::from(curve.ceiling_percent)
+            / (N::from(curve.half_way_mg_per_l) / concentration_mg_per_l + 1.0)
     }
 
     /// The concentration that alone is as sweet as this, mg/l; `None` at or above the ceiling, which no concentration reaches.

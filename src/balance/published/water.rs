@@ -4,6 +4,8 @@
 //! on the density; its table every 5 K, joined by cubic Hermite pieces (enthalpy as value, specific heat as slope), stays within
 //! 0.001 kJ/kg of it, which is less than a thousandth of a kelvin in a drink.
 
+use crate::balance::number::Number;
+
 /// Spacing of [`LIQUID_NODES`], K.
 const NODE_SPACING_KELVIN: f64 = 5.0;
 
@@ -61,10 +63,15 @@ const ICE_SPECIFIC_HEAT: [f64; 3] = [2.09670, 0.007_343_5, 0.0];
 const ICE_LINE_CELSIUS: (f64, f64) = (-273.15, 1000.0);
 
 /// Enthalpy of liquid water, kJ/kg, from liquid water at 0 °C.
-pub fn enthalpy_kj_per_kg(t_celsius: f64) -> f64 {
-    let inside = t_celsius.clamp(LIQUID_RANGE_CELSIUS.0, LIQUID_RANGE_CELSIUS.1);
+pub fn enthalpy_kj_per_kg<N: Number>(t_celsius: N) -> N {
+    let celsius = t_celsius.value();
+    let inside = celsius.clamp(LIQUID_RANGE_CELSIUS.0, LIQUID_RANGE_CELSIUS.1);
+    if celsius == inside {
+        let (enthalpy, _) = liquid_enthalpy_and_slope(t_celsius);
+        return enthalpy - IAPWS_ENTHALPY_AT_ZERO_KJ_PER_KG;
+    }
     let (enthalpy, slope) = liquid_enthalpy_and_slope(inside);
-    enthalpy - IAPWS_ENTHALPY_AT_ZERO_KJ_PER_KG + slope * (t_celsius - inside)
+    (t_celsius - inside) * slope + (enthalpy - IAPWS_ENTHALPY_AT_ZERO_KJ_PER_KG)
 }
 
 /// Specific heat of liquid water, kJ/kg/K: the exact derivative of [`enthalpy_kj_per_kg`].
@@ -78,7 +85,7 @@ pub fn specific_heat_kj_per_kg_k(t_celsius: f64) -> f64 {
 /// `(a0 + a1·t + … + a5·t⁵) / (1 + b·t)`: Kell 1975 (J. Chem. Eng. Data 20:97) with the coefficients that ICUMSA SPS-4 uses beside
 /// its sugar polynomial (Bubnik, Kadlec, Urban & Bruhns, Sugar Technologists Manual, 1995, p. 164).
 /// Valid 0–100 °C; held at the end value outside.
-pub fn density_kg_per_m3(t_celsius: f64) -> f64 {
+pub fn density_kg_per_m3<N: Number>(t_celsius: N) -> N {
     const NUMERATOR: [f64; 6] = [
         999.839_52,
         16.952_577,
@@ -89,31 +96,31 @@ pub fn density_kg_per_m3(t_celsius: f64) -> f64 {
     ];
     const DENOMINATOR_SLOPE: f64 = 16.887_236e-3;
     let t = t_celsius.clamp(LIQUID_RANGE_CELSIUS.0, LIQUID_RANGE_CELSIUS.1);
-    let numerator = NUMERATOR.iter().rev().fold(0.0, |sum, a| sum * t + a);
-    numerator / (1.0 + DENOMINATOR_SLOPE * t)
+    let numerator = NUMERATOR.iter().rev().fold(N::ZERO, |sum, a| sum * t + *a);
+    numerator / (t * DENOMINATOR_SLOPE + 1.0)
 }
 
 /// Enthalpy of ice, kJ/kg, from liquid water at 0 °C: minus the heat of fusion at 0 °C, less as it is colder.
-pub fn ice_enthalpy_kj_per_kg(t_celsius: f64) -> f64 {
+pub fn ice_enthalpy_kj_per_kg<N: Number>(t_celsius: N) -> N {
     super::integral_from_zero(ICE_SPECIFIC_HEAT, ICE_LINE_CELSIUS, t_celsius)
         - HEAT_OF_FUSION_KJ_PER_KG
 }
 
 /// Specific heat of ice, kJ/kg/K: the derivative of [`ice_enthalpy_kj_per_kg`].
-pub fn ice_specific_heat_kj_per_kg_k(t_celsius: f64) -> f64 {
+pub fn ice_specific_heat_kj_per_kg_k<N: Number>(t_celsius: N) -> N {
     super::polynomial_within(ICE_SPECIFIC_HEAT, ICE_LINE_CELSIUS, t_celsius)
 }
 
 /// Density of solid ice without bubbles, kg/m³.
 ///
 /// The line through 0 and −20 °C of IAPWS R10-06(2009): 916.722 and 919.565. Valid −40–0 °C; held at the end value outside.
-pub fn ice_density_kg_per_m3(t_celsius: f64) -> f64 {
+pub fn ice_density_kg_per_m3<N: Number>(t_celsius: N) -> N {
     super::polynomial_within([916.722, -0.142_17, 0.0], (-40.0, 0.0), t_celsius)
 }
 
 /// Enthalpy on the IAPWS scale and its slope at a temperature within the table.
-fn liquid_enthalpy_and_slope(t_celsius: f64) -> (f64, f64) {
-    let position = t_celsius / NODE_SPACING_KELVIN;
+fn liquid_enthalpy_and_slope<N: Number>(t_celsius: N) -> (N, N) {
+    let position = t_celsius.value() / NODE_SPACING_KELVIN;
     #[expect(
         clippy::cast_possible_truncation,
         clippy::cast_sign_loss,
@@ -129,8 +136,8 @@ fn liquid_enthalpy_and_slope(t_celsius: f64) -> (f64, f64) {
     let cubic = (left_slope + right_slope - 2.0 * chord) / NODE_SPACING_KELVIN.powi(2);
     let distance = t_celsius - left as f64 * NODE_SPACING_KELVIN;
     (
-        left_enthalpy + distance * (left_slope + distance * (quadratic + distance * cubic)),
-        left_slope + distance * (2.0 * quadratic + distance * 3.0 * cubic),
+        distance * (distance * (distance * cubic + quadratic) + left_slope) + left_enthalpy,
+        distance * (distance * (3.0 * cubic) + 2.0 * quadratic) + left_slope,
     )
 }
 

@@ -11,9 +11,10 @@ use crate::balance::measurand::{MEASURANDS, Measurand};
 use crate::balance::prepare::prepare;
 use crate::balance::slots::Slots;
 use crate::balance::solve::figures::{
-    Figures, figures, figures_when_off, heat_of_wall, layers_when_off, pour, solved_count, sums,
+    Figures, figures, heat_of_wall, layers_when_off, pour, solved_count, sums,
 };
 use crate::balance::solve::prepared::Prepared;
+use crate::balance::solve::slopes::{effects, effects_on_layers};
 use crate::book::{
     Axis, Book, Finding, FindingKind, IngredientId, LineId, Place, Recipe, Resolved,
     VersionId, resolve,
@@ -230,6 +231,32 @@ impl Balance {
             (sum + share, size + share.abs())
         })
     }
+
+    /// What a drink has through a lens beside what its lines bring: the heat of cup and shaker, the price of what it is handed
+    /// over in. `None` where everything is of the lines.
+    pub fn rest_through(&self, lens: Lens) -> Option<f64> {
+        match lens {
+            Lens::Heat => Some(self.heat_of_vessels),
+            Lens::Cost => {
+                let (lines, _) = self.total_through(Lens::Cost);
+                Some(self.figures.of[Measurand::Cost.slot()] - lines)
+            }
+            _ => None,
+        }
+    }
+
+    /// The whole that the shares through a lens are parts of, the rest among them. Heat comes and goes: what is brought, or
+    /// what is taken where that is more.
+    pub fn whole_through(&self, lens: Lens) -> f64 {
+        let lines = self.lines.iter().filter_map(|line| line.through(lens));
+        let (brought, taken) = lines.chain(self.rest_through(lens)).fold(
+            (0.0, 0.0),
+            |(brought, taken): (f64, f64), share| {
+                (brought + share.max(0.0), taken - share.min(0.0))
+            },
+        );
+        brought.max(taken)
+    }
 }
 
 fn reason(measurand: Measurand, iced: bool) -> NoFigure {
@@ -387,12 +414,10 @@ fn assumptions(prepared: &Prepared) -> Vec<(IngredientId, Assumption)> {
 fn layers(prepared: &Prepared) -> Option<Layers> {
     let [first_sip, stirred] = layers_when_off(prepared, None)?;
     let mut squares = [[0.0; MEASURANDS]; 2];
-    for cause in 0..prepared.causes.len() {
-        let more = layers_when_off(prepared, Some((cause, 1.0)))?;
-        let less = layers_when_off(prepared, Some((cause, -1.0)))?;
-        for (squares, (more, less)) in squares.iter_mut().zip(more.iter().zip(&less)) {
-            for (slot, square) in squares.iter_mut().enumerate() {
-                *square += ((more.of[slot] - less.of[slot]) / 2.0).powi(2);
+    for effects in effects_on_layers(prepared) {
+        for (squares, effect) in squares.iter_mut().zip(&effects) {
+            for (square, effect) in squares.iter_mut().zip(effect) {
+                *square += effect.powi(2);
             }
         }
     }
@@ -407,26 +432,10 @@ fn layers(prepared: &Prepared) -> Option<Layers> {
 }
 
 fn contributions(prepared: &Prepared) -> Vec<Contribution> {
-    let effect = |cause: usize| {
-        // Central difference: the odd part of the effect, exact to second order.
-        let (more, less) = (
-            figures_when_off(prepared, cause, 1.0),
-            figures_when_off(prepared, cause, -1.0),
-        );
-        let mut effect = [0.0; MEASURANDS];
-        for (slot, effect) in effect.iter_mut().enumerate() {
-            *effect = (more.of[slot] - less.of[slot]) / 2.0;
-        }
-        effect
-    };
-    prepared
-        .causes
-        .iter()
-        .enumerate()
-        .map(|(index, cause)| Contribution {
-            cause: cause.clone(),
-            effect: effect(index),
-        })
+    let causes = prepared.causes.iter().cloned();
+    causes
+        .zip(effects(prepared))
+        .map(|(cause, effect)| Contribution { cause, effect })
         .collect()
 }
 

@@ -64,7 +64,7 @@ pub fn cooling(book: &Book, balance: &Balance) -> Option<Cooling> {
         .cup
         .as_ref()
         .and_then(|id| book.vessel(id))?;
-    let room = book.settings.room_temperature;
+    let room = book.settings.room_temperature.celsius();
     let served = balance.reported(Measurand::ServingTemperature);
     let start = Uncertain {
         value: served.value?,

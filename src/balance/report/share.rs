@@ -1,10 +1,10 @@
 //! What each line brings to a figure: the lens through which a drink is looked at.
 
 use crate::balance::measurand::Measurand;
-use crate::balance::mix::{Component, Mix};
+use crate::balance::mix::{Component, Mix, flavour_slot};
 use crate::balance::solve::figures::{heat_brought, intense_share};
 use crate::balance::solve::prepared::{Prepared, PreparedLine};
-use crate::book::{IngredientId, LineId, Role, Stage};
+use crate::book::{Axis, IngredientId, LineId, Role, Stage};
 
 /// What a person looks at.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -130,6 +130,28 @@ impl LineShare {
             Lens::Energy => self.energy,
             Lens::Tea => self.tea,
             Lens::Uncertainty => self.sugar_uncertainty,
+        }
+    }
+
+    /// What it brings to an axis of taste, in the unit of the amount behind it (g, ml, units of a flavour); `None` when that is
+    /// not known, and for the temperature, which is no sum of what lines bring.
+    pub fn brings_to(&self, axis: &Axis, flavours: &[String]) -> Option<f64> {
+        self.grams?;
+        let known =
+            |component: Component| self.mix.knows(component).then(|| self.mix.get(component));
+        match axis {
+            Axis::Sweetness => self.sweetness,
+            Axis::TeaStrength => self.tea,
+            Axis::Creaminess => known(Component::Fat),
+            Axis::Acidity => known(Component::Acid),
+            Axis::Body => (self.mix.unknown & Measurand::Body.needs() == 0)
+                .then(|| self.mix.dry_matter() - self.mix.get(Component::Sugars)),
+            Axis::Volume => self.millilitres,
+            Axis::Temperature => None,
+            Axis::Flavour(name) => {
+                let slot = flavours.iter().position(|known| known == name);
+                Some(slot.map_or(0.0, |slot| self.mix.of[flavour_slot(slot)]))
+            }
         }
     }
 }

@@ -30,6 +30,37 @@ pub struct AxisDifference {
     pub scatter_steps: Option<f64>,
 }
 
+/// What a taster says of an axis beside the standard, by the band of one noticeable step: the one yardstick of the level, of
+/// lessons and of exercises.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Taste {
+    /// More than a step below.
+    Less,
+    /// At most a step away, which nobody tastes.
+    Same,
+    /// More than a step above.
+    More,
+}
+
+impl Taste {
+    /// All of them, from less to more.
+    pub const ALL: [Self; 3] = [Self::Less, Self::Same, Self::More];
+}
+
+impl AxisDifference {
+    /// What a taster says of it; `None` when that is not known.
+    pub fn taste(&self) -> Option<Taste> {
+        let steps = self.steps.filter(|steps| steps.is_finite())?;
+        Some(if steps.abs() <= 1.0 {
+            Taste::Same
+        } else if steps > 0.0 {
+            Taste::More
+        } else {
+            Taste::Less
+        })
+    }
+}
+
 /// How two drinks differ.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Difference {
@@ -45,7 +76,7 @@ pub const LEVEL_STEPS: f64 = 0.05;
 impl Difference {
     /// Whether every axis that is known lies within one step; `None` when an axis is not known.
     pub fn within_one_step(&self) -> Option<bool> {
-        self.all(|axis| Some(axis.steps?.abs() <= 1.0))
+        self.all(|axis| Some(axis.taste()? == Taste::Same))
     }
 
     /// Whether every axis that is known lies within twice the counter's own scatter; `None` when an axis is not known.
@@ -56,7 +87,7 @@ impl Difference {
     /// Whether something holds on every axis that counts: not when it fails on one, not known when it is not known of one.
     fn all(&self, holds: impl Fn(&AxisDifference) -> Option<bool>) -> Option<bool> {
         let mut is_known = true;
-        for axis in self.axes.iter().filter(|axis| axis.weight > 0.0) {
+        for axis in self.counted() {
             match holds(axis) {
                 Some(true) => {}
                 Some(false) => return Some(false),
@@ -64,6 +95,11 @@ impl Difference {
             }
         }
         is_known.then_some(true)
+    }
+
+    /// The axes that count.
+    pub fn counted(&self) -> impl Iterator<Item = &AxisDifference> {
+        self.axes.iter().filter(|axis| axis.weight > 0.0)
     }
 
     /// Axes that can't be compared because something is not stated.

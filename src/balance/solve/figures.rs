@@ -8,6 +8,7 @@ use crate::balance::measurand::{MEASURANDS, Measurand, flavour_figure};
 use crate::balance::mix::{
     Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot,
 };
+use crate::balance::number::Number;
 use crate::book::Stage;
 
 /// Temperature to which concentrations and density refer, °C.
@@ -16,14 +17,17 @@ pub(in crate::balance) const REFERENCE_CELSIUS: f64 = 20.0;
 /// A fill amount is found when a step changes the volume by less than this, ml.
 const FILL_TOLERANCE: f64 = 1e-6;
 
-/// Doublings of what a fill amount may take before it counts as out of reach: from a cup to a thousand of them.
-const MOST_DOUBLINGS: u32 = 10;
+/// How many times what it fills a fill amount may take, g per ml, before it counts as out of reach.
+const MOST_PER_MILLILITRE: f64 = 1000.0;
+
+/// Steps of the search after which every second one halves the bracket: a secant that creeps along a kink does not get there.
+const SECANTS: u32 = 8;
 
 /// The figures of a drink as plain numbers.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Figures {
+pub struct Figures<N = f64> {
     /// The values, by [`Measurand::slot`] and [`flavour_figure`]; the known part where something is missing.
-    pub of: [f64; MEASURANDS],
+    pub of: [N; MEASURANDS],
     /// Components that are incomplete in the mixed drink.
     pub unknown_mixed: u64,
     /// Components that are incomplete in the whole drink.
@@ -58,22 +62,33 @@ impl Figures {
 
 /// The sums of a drink, stage by stage.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Sums {
+pub struct Sums<N = f64> {
     /// What dissolves into the drink.
-    pub mixed: Mix,
+    pub mixed: Mix<N>,
     /// Loose ice that meets the drink in the cup: among toppings, or on top.
-    pub cup_ice: Mix,
+    pub cup_ice: Mix<N>,
     /// What sits in the cup.
-    pub toppings: Mix,
+    pub toppings: Mix<N>,
     /// What floats on top.
-    pub on_top: Mix,
+    pub on_top: Mix<N>,
     /// Loose ice of all of them, g: it lies as a bed with gaps, which frozen fruit and purée do not.
-    pub loose_ice: f64,
+    pub loose_ice: N,
 }
 
-impl Sums {
+impl<N: Number> Sums<N> {
+    /// The sums with plain numbers, as others that do not move.
+    pub(super) fn lifted(plain: &Sums) -> Self {
+        Self {
+            mixed: Mix::lifted(&plain.mixed),
+            cup_ice: Mix::lifted(&plain.cup_ice),
+            toppings: Mix::lifted(&plain.toppings),
+            on_top: Mix::lifted(&plain.on_top),
+            loose_ice: N::from(plain.loose_ice),
+        }
+    }
+
     /// Everything together.
-    pub fn whole(&self) -> Mix {
+    pub fn whole(&self) -> Mix<N> {
         let mut whole = self.mixed;
         whole += &self.cup_ice;
         whole += &self.toppings;
@@ -84,17 +99,17 @@ impl Sums {
 
 /// What comes out of pouring everything together.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Poured {
+pub struct Poured<N = f64> {
     /// The mixed drink in the cup, with the ice that it meets there; ice that stayed behind in the shaker is taken off.
-    pub drink: Mix,
+    pub drink: Mix<N>,
     /// Its temperature, with cup and toppings, and the ice left in the drink itself.
-    pub served: Equilibrium,
+    pub served: Equilibrium<N>,
     /// Grams of the drink's ice that have melted.
-    pub melted: f64,
+    pub melted: N,
     /// Ice left in toppings that were frozen, g: what melts of it stays in them.
-    pub ice_in_toppings: f64,
+    pub ice_in_toppings: N,
     /// Loose ice as it was put into the cup, g.
-    pub loose_ice: f64,
+    pub loose_ice: N,
 }
 
 /// The figures of a prepared version with the counts of its lines.
@@ -119,7 +134,12 @@ pub(in crate::balance) fn layers_when_off(
     });
     let off = off.map(|(cause, times)| Off::One(cause, times));
     let (sums, _) = solved_sums(prepared, &setup, &|line: &PreparedLine, _| line.count, off);
-    if sums.on_top.get(Component::Mass) <= 0.0 && sums.on_top.unknown == 0 {
+    layers_of(&sums, &setup)
+}
+
+/// The same from the sums of a drink.
+pub(super) fn layers_of<N: Number>(sums: &Sums<N>, setup: &Setup<N>) -> Option<[Figures<N>; 2]> {
+    if sums.on_top.get(Component::Mass).value() <= 0.0 && sums.on_top.unknown == 0 {
         return None;
     }
     let none = Mix::EMPTY;
@@ -128,20 +148,20 @@ pub(in crate::balance) fn layers_when_off(
         cup_ice: none,
         toppings: none,
         on_top: none,
-        loose_ice: 0.0,
+        loose_ice: N::ZERO,
     };
     let mut stirred = Sums {
         on_top: none,
-        ..sums
+        ..*sums
     };
     stirred.mixed += &sums.on_top;
     let apart = Setup {
         shaker: None,
         strained: false,
         cup: Wall::default(),
-        ..setup
+        ..*setup
     };
-    Some([evaluate(&alone, &apart), evaluate(&stirred, &setup)])
+    Some([evaluate(&alone, &apart), evaluate(&stirred, setup)])
 }
 
 /// The figures when one cause is off by `times` its standard uncertainty.
@@ -219,19 +239,19 @@ impl Off<'_> {
     }
 }
 
-fn changed_setup(
-    setup: &Setup,
+pub(super) fn changed_setup<N: Number>(
+    setup: &Setup<N>,
     changes: &[(usize, SetupChange)],
     cause: usize,
-    times: f64,
-) -> Setup {
+    times: N,
+) -> Setup<N> {
     let mut setup = *setup;
     for (_, change) in changes.iter().filter(|(index, _)| *index == cause) {
         match *change {
-            SetupChange::CupHeat(heat) => setup.cup.heat_capacity += heat * times,
+            SetupChange::CupHeat(heat) => setup.cup.heat_capacity += times * heat,
             SetupChange::ShakerHeat(heat) => {
                 if let Some(shaker) = &mut setup.shaker {
-                    shaker.heat_capacity += heat * times;
+                    shaker.heat_capacity += times * heat;
                 }
             }
             SetupChange::WallTemperature {
@@ -239,22 +259,24 @@ fn changed_setup(
                 shaker,
                 kelvin,
             } => {
-                setup.cup.celsius += if cup { kelvin * times } else { 0.0 };
+                if cup {
+                    setup.cup.celsius += times * kelvin;
+                }
                 if let (Some(wall), true) = (&mut setup.shaker, shaker) {
-                    wall.celsius += kelvin * times;
+                    wall.celsius += times * kelvin;
                 }
             }
-            SetupChange::Sweetness(slot, u) => setup.sweetness[slot] += u * times,
-            SetupChange::CoolingTime(relative) => setup.cooling_time_factor += relative * times,
-            SetupChange::Potency(slot, relative) => setup.potency[slot] += relative * times,
-            SetupChange::Mixture(relative) => setup.mixture += relative * times,
+            SetupChange::Sweetness(slot, u) => setup.sweetness[slot] += times * u,
+            SetupChange::CoolingTime(relative) => setup.cooling_time_factor += times * relative,
+            SetupChange::Potency(slot, relative) => setup.potency[slot] += times * relative,
+            SetupChange::Mixture(relative) => setup.mixture += times * relative,
             SetupChange::Freezing { relative, kelvin } => {
-                setup.freezing.factor += relative * times;
-                setup.freezing.kelvin += kelvin * times;
+                setup.freezing.factor += times * relative;
+                setup.freezing.kelvin += times * kelvin;
             }
-            SetupChange::Unmelted(part) => setup.unmelted += part * times,
-            SetupChange::HeatLost(part) => setup.heat_lost += part * times,
-            SetupChange::Volume(relative) => setup.volume += relative * times,
+            SetupChange::Unmelted(part) => setup.unmelted += times * part,
+            SetupChange::HeatLost(part) => setup.heat_lost += times * part,
+            SetupChange::Volume(relative) => setup.volume += times * relative,
         }
     }
     setup
@@ -291,9 +313,9 @@ pub(in crate::balance) fn solved_sums(
     (sums, solved.is_some())
 }
 
-impl Sums {
+impl<N: Number> Sums<N> {
     /// Where a line belongs.
-    fn stage_of(&mut self, line: &PreparedLine) -> &mut Mix {
+    pub(super) fn stage_of(&mut self, line: &PreparedLine) -> &mut Mix<N> {
         match line.stage {
             Stage::Mixed | Stage::Steeped => &mut self.mixed,
             Stage::Topping | Stage::OnTop if line.is_ice => &mut self.cup_ice,
@@ -305,14 +327,14 @@ impl Sums {
 
 /// The count of the line that fills.
 #[derive(Clone, Copy)]
-struct Filled {
-    line: usize,
-    count: f64,
+pub(super) struct Filled {
+    pub(super) line: usize,
+    pub(super) count: f64,
     /// Whether it has been poured; else the count is still being searched.
-    is_poured: bool,
+    pub(super) is_poured: bool,
 }
 
-fn sums_with(
+pub(super) fn sums_with(
     prepared: &Prepared,
     count: &impl Fn(&PreparedLine, usize) -> f64,
     off: Option<Off<'_>>,
@@ -326,36 +348,41 @@ fn sums_with(
         loose_ice: 0.0,
     };
     for (at, line) in prepared.lines.iter().enumerate() {
-        let count = match filled {
-            Some(filled) if filled.line == at => filled.count,
+        let (count, is_poured) = match filled {
+            Some(filled) if filled.line == at => (filled.count, filled.is_poured),
             // A second amount that fills has nothing left to take.
-            _ if line.fill.is_some() => 0.0,
-            _ => count(line, at),
+            _ if line.fill.is_some() => (0.0, true),
+            _ => (count(line, at), true),
         };
-        if line.is_ice {
-            sums.loose_ice += line.per_unit.get(Component::Ice) * count;
-        }
-        let sum = sums.stage_of(line);
-        sum.add_times(&line.per_unit, count);
-        if let Some(off) = off {
-            // Who pours to a mark believes the mark: it is the eye that is off, not the search for it.
-            let believes = filled.is_some_and(|filled| filled.line == at && !filled.is_poured);
-            let felt = |scaling: Scaling| scaling != Scaling::Once || !believes;
-            for sensitivity in line
-                .sensitivities
-                .iter()
-                .filter(|sensitivity| felt(sensitivity.scaling))
-            {
-                let times = off.times(sensitivity.cause);
-                sum.add_times(&sensitivity.change, sensitivity.scaling.of(count) * times);
-            }
-        }
+        sums.add(line, count, off, is_poured);
     }
     sums
 }
 
-/// How many units the amount that fills takes: volume grows with the count, so a secant search in a bracket finds it. The bracket is
-/// widened until it holds the answer; `None` when nothing does. 0 when the other lines already fill the volume.
+impl Sums {
+    /// Adds so many units of a line; `is_poured` is whether the count has been found, where it is searched.
+    fn add(&mut self, line: &PreparedLine, count: f64, off: Option<Off<'_>>, is_poured: bool) {
+        if line.is_ice {
+            self.loose_ice += line.per_unit.get(Component::Ice) * count;
+        }
+        let sum = self.stage_of(line);
+        sum.add_times(&line.per_unit, count);
+        let Some(off) = off else { return };
+        // Who pours to a mark believes the mark: it is the eye that is off, not the search for it.
+        let felt = |scaling: Scaling| scaling != Scaling::Once || is_poured;
+        for sensitivity in line
+            .sensitivities
+            .iter()
+            .filter(|sensitivity| felt(sensitivity.scaling))
+        {
+            let times = off.times(sensitivity.cause);
+            sum.add_times(&sensitivity.change, sensitivity.scaling.of(count) * times);
+        }
+    }
+}
+
+/// How many units the amount that fills takes: volume grows with the count, nearly straight, so a secant search in a bracket finds it.
+/// The bracket is widened until it holds the answer; `None` when nothing does. 0 when the other lines already fill the volume.
 fn fill_count(
     prepared: &Prepared,
     setup: &Setup,
@@ -371,17 +398,15 @@ fn fill_count(
         Fill::Volume(millilitres) => millilitres,
         Fill::Rim => setup.capacity? - setup.head_room,
     };
+    let nothing_yet = Filled {
+        line: filling,
+        count: 0.0,
+        is_poured: false,
+    };
+    let others = sums_with(prepared, count, off, Some(nothing_yet));
     let short = |units: f64| {
-        let sums = sums_with(
-            prepared,
-            count,
-            off,
-            Some(Filled {
-                line: filling,
-                count: units,
-                is_poured: false,
-            }),
-        );
+        let mut sums = others;
+        sums.add(line, units, off, false);
         let poured = pour(&sums, setup);
         target - reached(&sums, &poured, setup, line, fill)
     };
@@ -389,36 +414,39 @@ fn fill_count(
     if at_low <= 0.0 {
         return Some(0.0);
     }
-    let mut high = target.max(1.0) / line.grams_per_unit * 1.3;
+    // As if a gram took a millilitre, and a little more.
+    let mut high = (at_low * 1.1).max(1.0) / line.grams_per_unit;
     let mut at_high = short(high);
-    let mut doublings = 0;
+    let most = target.max(1.0) * MOST_PER_MILLILITRE / line.grams_per_unit;
     while at_high > 0.0 {
-        if doublings == MOST_DOUBLINGS {
+        if high >= most {
             return None;
         }
         (low, at_low) = (high, at_high);
         high *= 2.0;
         at_high = short(high);
-        doublings += 1;
     }
-    for _ in 0..80 {
-        let secant = (low * at_high - high * at_low) / (at_high - at_low);
-        let middle = f64::midpoint(low, high);
-        // A secant that creeps along one end is pulled towards the middle.
-        let next = if secant > low && secant < high {
-            0.9 * secant + 0.1 * middle
+    // The two counts tried last, and what was short with them.
+    let (mut before, mut last) = ((low, at_low), (high, at_high));
+    for step in 0..100 {
+        let slope = (last.1 - before.1) / (last.0 - before.0);
+        let secant = last.0 - last.1 / slope;
+        let creeps = step > SECANTS && step % 2 == 0;
+        let next = if secant > low && secant < high && !creeps {
+            secant
         } else {
-            middle
+            f64::midpoint(low, high)
         };
         let at_next = short(next);
         if at_next.abs() < FILL_TOLERANCE || (high - low) * line.grams_per_unit < FILL_TOLERANCE {
             return Some(next);
         }
         if at_next > 0.0 {
-            (low, at_low) = (next, at_next);
+            low = next;
         } else {
-            (high, at_high) = (next, at_next);
+            high = next;
         }
+        (before, last) = (last, (next, at_next));
     }
     Some(f64::midpoint(low, high))
 }
@@ -429,7 +457,13 @@ fn fill_count(
 /// own volume for liquid would ask for nearly twice the ice that the vessel takes. Where there is liquid enough to fill the gaps, the
 /// liquid with the ice in it reaches the mark first. A liquid that is poured over ice goes into the gaps, so for it only what the ice
 /// itself takes up counts. What sits in the cup or floats on top fills the cup, not the drink.
-fn reached(sums: &Sums, poured: &Poured, setup: &Setup, line: &PreparedLine, fill: Fill) -> f64 {
+pub(super) fn reached<N: Number>(
+    sums: &Sums<N>,
+    poured: &Poured<N>,
+    setup: &Setup<N>,
+    line: &PreparedLine,
+    fill: Fill,
+) -> N {
     let is_ice = line.is_ice;
     match fill {
         Fill::Volume(_) if is_ice => drink_volume(poured, setup).max(ice_bed(poured, setup)),
@@ -443,7 +477,7 @@ fn reached(sums: &Sums, poured: &Poured, setup: &Setup, line: &PreparedLine, fil
 
 /// Mixes, shakes, pours and serves: solves with the shaker, pours at that temperature (strained ice stays behind), and
 /// solves with the cup, the ice that is in it and the toppings. What floats on top keeps its own temperature.
-pub fn pour(sums: &Sums, setup: &Setup) -> Poured {
+pub fn pour<N: Number>(sums: &Sums<N>, setup: &Setup<N>) -> Poured<N> {
     let mut drink = sums.mixed;
     let mut loose_ice = sums.loose_ice;
     if let Some(shaker) = setup.shaker {
@@ -451,7 +485,11 @@ pub fn pour(sums: &Sums, setup: &Setup) -> Poured {
         let ice = drink.get(Component::Ice);
         let (water, kept) = (
             ice - mixed.ice_left,
-            if setup.strained { 0.0 } else { mixed.ice_left },
+            if setup.strained {
+                N::ZERO
+            } else {
+                mixed.ice_left
+            },
         );
         drink.set(Component::Water, drink.get(Component::Water) + water);
         drink.set(Component::Ice, kept);
@@ -460,7 +498,7 @@ pub fn pour(sums: &Sums, setup: &Setup) -> Poured {
         drink.set(Component::Diluting, drink.get(Component::Diluting) - behind);
         drink.set(Component::Heat, enthalpy(&drink, mixed.celsius));
         let in_the_cup = sums.cup_ice.get(Component::Ice);
-        loose_ice = (loose_ice - in_the_cup).min(kept).max(0.0) + in_the_cup;
+        loose_ice = (loose_ice - in_the_cup).min(kept).max(N::ZERO) + in_the_cup;
     }
     drink += &sums.cup_ice;
     // Toppings exchange heat with the drink but keep their own water and sugar.
@@ -470,16 +508,22 @@ pub fn pour(sums: &Sums, setup: &Setup) -> Poured {
     // What is frozen in toppings freezes lower than the drink and melts first.
     let ice = drink.get(Component::Ice);
     let bound = sums.toppings.get(Component::Ice);
-    let ice_in_toppings = (served.ice_left - ice).min(bound).max(0.0);
-    served.ice_left -= ice_in_toppings;
+    let ice_in_toppings = (served.ice_left - ice).min(bound).max(N::ZERO);
+    served.ice_left = served.ice_left - ice_in_toppings;
     let mut melted = ice - served.ice_left;
-    if setup.unmelted != 0.0 && melted > 0.0 {
-        melted = (melted * (1.0 - setup.unmelted)).min(ice);
+    if melted.value() > 0.0 && setup.unmelted.value() == 0.0 {
+        // It has melted as far as it does, which is where it begins to have melted less: a bend.
+        let bend = setup.unmelted.bend_at_zero();
+        melted += bend;
+        served.ice_left += bend;
+        served.celsius += bend;
+    } else if melted.value() > 0.0 {
+        melted = (melted * (-setup.unmelted + 1.0)).min(ice);
         served.ice_left = ice - melted;
         served.celsius =
             temperature_beside_ice(&in_cup, setup.cup, served.ice_left + ice_in_toppings);
     }
-    served.celsius += setup.heat_lost * (setup.room - served.celsius);
+    served.celsius += setup.heat_lost * (-served.celsius + setup.room);
     Poured {
         drink,
         served,
@@ -490,7 +534,7 @@ pub fn pour(sums: &Sums, setup: &Setup) -> Poured {
 }
 
 /// Volume of the liquid and the ice that it carries, at the serving temperature, ml.
-fn drink_volume(poured: &Poured, setup: &Setup) -> f64 {
+fn drink_volume<N: Number>(poured: &Poured<N>, setup: &Setup<N>) -> N {
     let Equilibrium { celsius, ice_left } = poured.served;
     liquid_volume(&poured.drink, poured.melted, celsius) * setup.volume
         + ice_volume(ice_left, celsius)
@@ -498,7 +542,7 @@ fn drink_volume(poured: &Poured, setup: &Setup) -> f64 {
 
 /// What the cup has to hold, ml: the drink, what sits in it and what floats on top with its air, or the bed of ice as it was
 /// poured, whichever reaches higher.
-fn filled_volume(sums: &Sums, poured: &Poured, setup: &Setup) -> f64 {
+fn filled_volume<N: Number>(sums: &Sums<N>, poured: &Poured<N>, setup: &Setup<N>) -> N {
     let celsius = poured.served.celsius;
     let frozen = sums.toppings.get(Component::Ice);
     let toppings =
@@ -506,58 +550,50 @@ fn filled_volume(sums: &Sums, poured: &Poured, setup: &Setup) -> f64 {
     let on_top = liquid_volume(
         &sums.on_top,
         sums.on_top.get(Component::Ice),
-        REFERENCE_CELSIUS,
+        N::from(REFERENCE_CELSIUS),
     ) + sums.on_top.get(Component::Air);
     let level = drink_volume(poured, setup) + toppings + on_top;
     level.max(ice_bed(poured, setup) + toppings)
 }
 
 /// Volume of the loose ice as it was poured, gaps included, ml.
-fn ice_bed(poured: &Poured, setup: &Setup) -> f64 {
+fn ice_bed<N: Number>(poured: &Poured<N>, setup: &Setup<N>) -> N {
     poured.loose_ice / setup.ice_bulk_density.max(0.05)
 }
 
 /// The figures of a sum.
-pub(super) fn evaluate(sums: &Sums, setup: &Setup) -> Figures {
+pub(super) fn evaluate<N: Number>(sums: &Sums<N>, setup: &Setup<N>) -> Figures<N> {
     let poured = pour(sums, setup);
     let mut whole = poured.drink;
     whole += &sums.toppings;
     whole += &sums.on_top;
     let mut figures = Figures {
-        of: [0.0; MEASURANDS],
+        of: [N::ZERO; MEASURANDS],
         unknown_mixed: poured.drink.unknown,
         unknown_whole: whole.unknown,
         not_given: 0,
     };
-    let mut sheet = FigureSheet {
-        figures: &mut figures,
-    };
-    sheet.amounts(&whole, setup);
-    sheet.mixed_drink(&poured, setup);
-    sheet.temperature_and_fill(sums, &poured, setup);
+    figures.amounts(&whole, setup);
+    figures.mixed_drink(&poured, setup);
+    figures.temperature_and_fill(sums, &poured, setup);
     figures
 }
 
-/// Where the figures are written.
-struct FigureSheet<'figures> {
-    figures: &'figures mut Figures,
-}
-
-impl FigureSheet<'_> {
-    fn put(&mut self, measurand: Measurand, value: f64) {
+impl<N: Number> Figures<N> {
+    fn put(&mut self, measurand: Measurand, value: N) {
         // An empty drink has no concentration; a figure is never NaN.
-        if value.is_finite() {
-            self.figures.of[measurand.slot()] = value;
+        if value.value().is_finite() {
+            self.of[measurand.slot()] = value;
         } else {
             self.not_given(measurand);
         }
     }
 
     fn not_given(&mut self, measurand: Measurand) {
-        self.figures.not_given |= 1 << measurand.slot();
+        self.not_given |= 1 << measurand.slot();
     }
 
-    fn amounts(&mut self, whole: &Mix, setup: &Setup) {
+    fn amounts(&mut self, whole: &Mix<N>, setup: &Setup<N>) {
         for (measurand, component) in [
             (Measurand::Mass, Component::Mass),
             (Measurand::TotalSugar, Component::Sugars),
@@ -589,20 +625,21 @@ impl FigureSheet<'_> {
             whole.get(Component::Cost) + setup.serviceware_cost,
         );
         if !setup.serviceware_cost_known {
-            self.figures.unknown_whole |= Component::Cost.bit();
+            self.unknown_whole |= Component::Cost.bit();
         }
     }
 
-    fn mixed_drink(&mut self, poured: &Poured, setup: &Setup) {
+    fn mixed_drink(&mut self, poured: &Poured<N>, setup: &Setup<N>) {
         let Poured {
             drink,
             served,
             melted,
             ..
         } = poured;
-        let volume = liquid_volume(drink, *melted, REFERENCE_CELSIUS) * setup.volume;
+        let reference = N::from(REFERENCE_CELSIUS);
+        let volume = liquid_volume(drink, *melted, reference) * setup.volume;
         let mass = drink.get(Component::Mass) - served.ice_left;
-        let per_100_ml = |amount: f64| amount / volume * 100.0;
+        let per_100_ml = |amount: N| amount / volume * 100.0;
         self.put(Measurand::Volume, volume);
         self.put(Measurand::Density, mass / volume);
         let diluting = drink.get(Component::Diluting) - served.ice_left;
@@ -628,22 +665,30 @@ impl FigureSheet<'_> {
         }
         for flavour in 0..FLAVOUR_SLOTS {
             let strength = per_100_ml(drink.of[flavour_slot(flavour)]);
-            self.figures.of[flavour_figure(flavour)] =
-                if strength.is_finite() { strength } else { 0.0 };
+            self.of[flavour_figure(flavour)] = if strength.value().is_finite() {
+                strength
+            } else {
+                N::ZERO
+            };
         }
     }
 
-    fn temperature_and_fill(&mut self, sums: &Sums, poured: &Poured, setup: &Setup) {
+    fn temperature_and_fill(&mut self, sums: &Sums<N>, poured: &Poured<N>, setup: &Setup<N>) {
         let celsius = poured.served.celsius;
         self.put(Measurand::ServingTemperature, celsius);
         self.put(Measurand::IceLeft, poured.served.ice_left);
+        let drinking = N::from(setup.drinking);
         let minutes = || {
-            setup
-                .cooling?
-                .minutes_between(celsius, setup.drinking, setup.room)
+            let curve = setup.cooling?;
+            curve.minutes_between(celsius.max(drinking), setup.drinking, setup.room)
         };
-        if celsius <= setup.drinking {
-            self.put(Measurand::MinutesToDrinkable, 0.0);
+        if celsius.value() <= setup.drinking {
+            let bend = if setup.iced {
+                N::ZERO
+            } else {
+                (celsius - drinking).bend_at_zero()
+            };
+            self.put(Measurand::MinutesToDrinkable, bend);
         } else if setup.iced {
             // It only gets warmer while it stands.
             self.not_given(Measurand::MinutesToDrinkable);
@@ -669,7 +714,11 @@ impl FigureSheet<'_> {
 
 /// Sucrose-equivalent concentration, g/100 ml: Σ cᵢ·RSᵢ(T) of the sugars and polyols, and what high-potency sweeteners taste of
 /// alone.
-pub(in crate::balance) fn sweetness_of(drink: &Mix, volume: f64, setup: &Setup) -> f64 {
+pub(in crate::balance) fn sweetness_of<N: Number>(
+    drink: &Mix<N>,
+    volume: N,
+    setup: &Setup<N>,
+) -> N {
     let [glucose, fructose, lactose, maltose, other] = setup.sweetness;
     let equivalent = drink.get(Component::Sucrose)
         + drink.get(Component::Glucose) * glucose
@@ -682,22 +731,22 @@ pub(in crate::balance) fn sweetness_of(drink: &Mix, volume: f64, setup: &Setup) 
 }
 
 /// What the high-potency sweeteners of a drink taste of, g of sucrose in 100 ml.
-fn intense_sweetness(drink: &Mix, volume: f64, setup: &Setup) -> f64 {
-    let (mut sum, mut kinds) = (0.0, 0);
+fn intense_sweetness<N: Number>(drink: &Mix<N>, volume: N, setup: &Setup<N>) -> N {
+    let (mut sum, mut kinds) = (N::ZERO, 0);
     for slot in 0..HIGH_POTENCY_SLOTS {
         let response = intense_response(drink, volume, setup, slot);
-        if response > 0.0 {
-            sum += response;
+        sum += response;
+        if response.value() > 0.0 {
             kinds += 1;
         }
     }
     if kinds > 1 { sum * setup.mixture } else { sum }
 }
 
-fn intense_response(drink: &Mix, volume: f64, setup: &Setup, slot: usize) -> f64 {
+fn intense_response<N: Number>(drink: &Mix<N>, volume: N, setup: &Setup<N>, slot: usize) -> N {
     // mg in ml is g/l; the curves want mg/l.
     let concentration = drink.of[high_potency_slot(slot)] / volume * 1000.0;
-    setup.sweeteners[slot].map_or(0.0, |sweetener| {
+    setup.sweeteners[slot].map_or(N::ZERO, |sweetener| {
         sweetener.response_percent(concentration) * setup.potency[slot]
     })
 }

@@ -4,3 +4,4 @@ pub(super) mod cooling;
 pub(super) mod figures;
 pub(super) mod physics;
 pub(super) mod prepared;
+pub(super) mod slopes;

@@ -6,6 +6,7 @@
 //! crystals is left out.
 
 use crate::balance::mix::{Component, Mix};
+use crate::balance::number::Number;
 use crate::balance::published::food_components::FoodComponent;
 use crate::balance::published::freezing::{
     LOWEST_FREEZING_POINT_CELSIUS, freezing_point_of_particles, liquid_water_g,
@@ -18,26 +19,29 @@ const TEMPERATURE_RANGE: (f64, f64) = (-60.0, 130.0);
 /// Newton stops when a step is smaller than this, K.
 const TEMPERATURE_TOLERANCE: f64 = 1e-9;
 
-/// Heat that may be left over from the bisection on the mass of ice, kJ; more means that everything is frozen.
+/// Newton stops when a step is smaller than this, g of ice.
+const ICE_TOLERANCE: f64 = 1e-9;
+
+/// Heat that may be left over when all water is ice, kJ; more means that everything is frozen and colder still.
 const FROZEN_THROUGH_KJ: f64 = 1e-6;
 
 /// The masses that hold heat and take room, g; ice apart.
 #[derive(Clone, Copy, Debug)]
-struct Substances {
-    water: f64,
-    sugar: f64,
-    carbohydrate: f64,
-    protein: f64,
-    fat: f64,
-    fibre: f64,
-    mineral: f64,
+struct Substances<N> {
+    water: N,
+    sugar: N,
+    carbohydrate: N,
+    protein: N,
+    fat: N,
+    fibre: N,
+    mineral: N,
 }
 
-impl Substances {
+impl<N: Number> Substances<N> {
     /// Reads the masses of a mix; `melted` grams of its ice count as water.
-    fn of(mix: &Mix, melted: f64) -> Self {
+    fn of(mix: &Mix<N>, melted: N) -> Self {
         let sugar = mix.get(Component::Sugars) + mix.get(Component::Polyols);
-        let starch = (mix.get(Component::Carbohydrate) - sugar).max(0.0);
+        let starch = (mix.get(Component::Carbohydrate) - sugar).max(N::ZERO);
         Self {
             water: mix.get(Component::Water) + melted,
             sugar,
@@ -53,7 +57,20 @@ impl Substances {
         }
     }
 
-    fn foods(&self) -> [(FoodComponent, f64); 5] {
+    /// The plain numbers.
+    fn plain(&self) -> Substances<f64> {
+        Substances {
+            water: self.water.value(),
+            sugar: self.sugar.value(),
+            carbohydrate: self.carbohydrate.value(),
+            protein: self.protein.value(),
+            fat: self.fat.value(),
+            fibre: self.fibre.value(),
+            mineral: self.mineral.value(),
+        }
+    }
+
+    fn foods(&self) -> [(FoodComponent, N); 5] {
         [
             (FoodComponent::Carbohydrate, self.carbohydrate),
             (FoodComponent::Protein, self.protein),
@@ -64,12 +81,10 @@ impl Substances {
     }
 
     /// Enthalpy at a temperature, kJ.
-    fn enthalpy(&self, celsius: f64) -> f64 {
-        let foods: f64 = self
-            .foods()
-            .iter()
-            .map(|(food, grams)| grams * food.enthalpy_kj_per_kg(celsius))
-            .sum();
+    fn enthalpy(&self, celsius: N) -> N {
+        let foods = self.foods().iter().fold(N::ZERO, |sum, (food, grams)| {
+            sum + *grams * food.enthalpy_kj_per_kg(celsius)
+        });
         (self.water * water::enthalpy_kj_per_kg(celsius)
             + self.sugar * sugar_solution::dissolved_sugar_enthalpy_kj_per_kg(celsius)
             + foods)
@@ -77,38 +92,25 @@ impl Substances {
     }
 
     /// Heat capacity at a temperature, kJ/K.
-    fn heat_capacity(&self, celsius: f64) -> f64 {
-        let foods: f64 = self
-            .foods()
-            .iter()
-            .map(|(food, grams)| grams * food.specific_heat_kj_per_kg_k(celsius))
-            .sum();
-        (self.water * water::specific_heat_kj_per_kg_k(celsius)
-            + self.sugar * sugar_solution::dissolved_sugar_specific_heat_kj_per_kg_k(celsius)
-            + foods)
-            / 1000.0
-    }
 
     /// Volume at a temperature, ml: sugar with all the water by the sugar-solution relation, the rest beside it.
-    fn volume(&self, celsius: f64) -> f64 {
+    fn volume(&self, celsius: N) -> N {
         let solution = self.water + self.sugar;
-        let foods: f64 = self
-            .foods()
-            .iter()
-            .map(|(food, grams)| grams / food.density_kg_per_m3(celsius))
-            .sum();
-        let solution = if solution > 0.0 {
+        let foods = self.foods().iter().fold(N::ZERO, |sum, (food, grams)| {
+            sum + *grams / food.density_kg_per_m3(celsius)
+        });
+        let solution = if solution.value() > 0.0 {
             solution / sugar_solution::density_kg_per_m3(self.sugar / solution, celsius)
         } else {
-            0.0
+            solution.bend_at_zero()
         };
         (solution + foods) * 1000.0
     }
 }
 
 /// Enthalpy of a mix at a temperature, kJ, with all its ice frozen.
-pub fn enthalpy(mix: &Mix, celsius: f64) -> f64 {
-    Substances::of(mix, 0.0).enthalpy(celsius)
+pub fn enthalpy<N: Number>(mix: &Mix<N>, celsius: N) -> N {
+    Substances::of(mix, N::ZERO).enthalpy(celsius)
         + mix.get(Component::Ice) * water::ice_enthalpy_kj_per_kg(celsius) / 1000.0
 }
 
@@ -136,91 +138,104 @@ pub(in crate::balance) fn volume_uncertainty(mix: &Mix, celsius: f64) -> f64 {
 }
 
 /// Volume of the liquid of a mix at a temperature, ml, when so many grams of its ice have melted.
-pub fn liquid_volume(mix: &Mix, melted: f64, celsius: f64) -> f64 {
+pub fn liquid_volume<N: Number>(mix: &Mix<N>, melted: N, celsius: N) -> N {
     Substances::of(mix, melted).volume(celsius)
 }
 
 /// Volume that grams of ice displace at a temperature, ml.
-pub fn ice_volume(grams: f64, celsius: f64) -> f64 {
-    grams / water::ice_density_kg_per_m3(celsius.min(0.0)) * 1000.0
+pub fn ice_volume<N: Number>(grams: N, celsius: N) -> N {
+    // Above 0 °C the density is that at 0: where there is ice to speak of, it is no warmer.
+    grams / water::ice_density_kg_per_m3(celsius) * 1000.0
 }
 
 /// How the freezing point departs from the law of dilute solutions; not at all, unless its uncertainty is tried out.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Freezing {
+pub struct Freezing<N = f64> {
     /// Factor on how far dissolved particles lower it.
-    pub factor: f64,
+    pub factor: N,
     /// By how much undeclared minerals lower it further, K.
-    pub kelvin: f64,
+    pub kelvin: N,
 }
 
-impl Default for Freezing {
+impl<N: Number> Default for Freezing<N> {
     fn default() -> Self {
         Self {
-            factor: 1.0,
-            kelvin: 0.0,
+            factor: N::from(1.0),
+            kelvin: N::ZERO,
         }
     }
 }
 
 /// Freezing point of the liquid of a mix, °C, when so many grams of its ice have melted: 1.86 K·kg/mol times the molality
 /// of dissolved sugars, polyols, acid, and salt twice for its ions.
-pub fn freezing_point(mix: &Mix, melted: f64, freezing: Freezing) -> f64 {
+pub fn freezing_point<N: Number>(mix: &Mix<N>, melted: N, freezing: Freezing<N>) -> N {
     let by_law = freezing_point_of_particles(
         freezing.factor * mix.get(Component::Particles),
         mix.get(Component::Water) + melted,
     );
-    (by_law - freezing.kelvin).max(LOWEST_FREEZING_POINT_CELSIUS)
+    (by_law - freezing.kelvin).max(N::from(LOWEST_FREEZING_POINT_CELSIUS))
 }
 
 /// A vessel or anything else of constant heat capacity that takes part in the exchange.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Wall {
+pub struct Wall<N = f64> {
     /// Heat capacity, kJ/K.
-    pub heat_capacity: f64,
+    pub heat_capacity: N,
     /// Temperature before, °C.
-    pub celsius: f64,
+    pub celsius: N,
 }
 
 /// What a mix and its walls come to when no heat leaves them.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Equilibrium {
+pub struct Equilibrium<N = f64> {
     /// The common temperature, °C.
-    pub celsius: f64,
+    pub celsius: N,
     /// Ice that is left, g; more than there was when the drink itself begins to freeze.
-    pub ice_left: f64,
+    pub ice_left: N,
 }
 
 /// Solves the enthalpy balance `Σ mᵢ hᵢ(Tᵢ) + C·T_wall = H(T) + C·T` for the common temperature.
 ///
 /// Without ice H is monotone and a bracketed Newton iteration finds T to 1e-9 K. When everything would come out colder
 /// than its freezing point, ice is left: then T is the freezing point of what has melted, and the mass of ice follows from
-/// the same balance by bisection. An empty mix has the temperature of the wall.
-pub fn equilibrium(mix: &Mix, wall: Wall, freezing: Freezing) -> Equilibrium {
-    if mix.get(Component::Mass) <= 0.0 {
+/// the same balance in the same way. An empty mix has the temperature of the wall.
+pub fn equilibrium<N: Number>(
+    mix: &Mix<N>,
+    wall: Wall<N>,
+    freezing: Freezing<N>,
+) -> Equilibrium<N> {
+    if mix.get(Component::Mass).value() <= 0.0 {
         return Equilibrium {
             celsius: wall.celsius,
-            ice_left: 0.0,
+            ice_left: N::ZERO,
         };
     }
     let heat = mix.get(Component::Heat) + wall.heat_capacity * wall.celsius;
     let ice = mix.get(Component::Ice);
     let all_melted = Substances::of(mix, ice);
-    let celsius = temperature(&all_melted, wall.heat_capacity, heat);
-    if celsius >= freezing_point(mix, ice, freezing) {
-        return Equilibrium {
-            celsius,
-            ice_left: 0.0,
-        };
+    // What is melted holds more heat the warmer it is: there is ice when it would hold too much where it freezes.
+    let freezes = freezing_point(mix, ice, freezing);
+    let too_much = all_melted.enthalpy(freezes) + wall.heat_capacity * freezes - heat;
+    let bend = too_much.bend_at_zero();
+    let found = if too_much.value() <= 0.0 {
+        Equilibrium {
+            celsius: temperature(&all_melted, wall.heat_capacity, heat),
+            ice_left: N::ZERO,
+        }
+    } else {
+        part_frozen(mix, wall.heat_capacity, heat, freezing)
+    };
+    Equilibrium {
+        celsius: found.celsius + bend,
+        ice_left: found.ice_left + bend,
     }
-    part_frozen(mix, wall.heat_capacity, heat, freezing)
 }
 
 /// The temperature of the liquid while so many grams of ice have not melted yet, °C: ice at its melting point beside a liquid that
 /// is warmer, with the heat of both conserved.
-pub(super) fn temperature_beside_ice(mix: &Mix, wall: Wall, ice_left: f64) -> f64 {
+pub(super) fn temperature_beside_ice<N: Number>(mix: &Mix<N>, wall: Wall<N>, ice_left: N) -> N {
     let heat = mix.get(Component::Heat) + wall.heat_capacity * wall.celsius
-        - ice_left * water::ice_enthalpy_kj_per_kg(0.0) / 1000.0;
+        - ice_left * (water::ice_enthalpy_kj_per_kg(0.0) / 1000.0);
     let liquid = Substances::of(mix, mix.get(Component::Ice) - ice_left);
     temperature(&liquid, wall.heat_capacity, heat)
 }
@@ -238,7 +253,33 @@ pub(in crate::balance) fn frozen_at(mix: &Mix, celsius: f64) -> Mix {
     frozen
 }
 
-fn temperature(substances: &Substances, wall: f64, heat: f64) -> f64 {
+impl Substances<f64> {
+    /// Heat capacity at a temperature, kJ/K: the slope of the enthalpy.
+    fn heat_capacity(&self, celsius: f64) -> f64 {
+        let foods: f64 = self
+            .foods()
+            .iter()
+            .map(|(food, grams)| grams * food.specific_heat_kj_per_kg_k(celsius))
+            .sum();
+        (self.water * water::specific_heat_kj_per_kg_k(celsius)
+            + self.sugar * sugar_solution::dissolved_sugar_specific_heat_kj_per_kg_k(celsius)
+            + foods)
+            / 1000.0
+    }
+}
+
+fn temperature<N: Number>(substances: &Substances<N>, wall: N, heat: N) -> N {
+    let plain = substances.plain();
+    let celsius = plain_temperature(&plain, wall.value(), heat.value());
+    let slope = plain.heat_capacity(celsius) + wall.value();
+    N::root(
+        celsius,
+        |celsius| substances.enthalpy(celsius) + wall * celsius - heat,
+        slope,
+    )
+}
+
+fn plain_temperature(substances: &Substances<f64>, wall: f64, heat: f64) -> f64 {
     let (mut low, mut high) = TEMPERATURE_RANGE;
     let mut celsius = 20.0_f64;
     for _ in 0..80 {
@@ -263,46 +304,115 @@ fn temperature(substances: &Substances, wall: f64, heat: f64) -> f64 {
     celsius
 }
 
-fn part_frozen(mix: &Mix, wall: f64, heat: f64, freezing: Freezing) -> Equilibrium {
+/// Ice beside what has melted.
+fn part_frozen<N: Number>(mix: &Mix<N>, wall: N, heat: N, freezing: Freezing<N>) -> Equilibrium<N> {
     let ice = mix.get(Component::Ice);
-    let water = mix.get(Component::Water) + ice;
-    let excess = |left: f64| {
-        let celsius = freezing_point(mix, ice - left, freezing);
-        let liquid = Substances::of(mix, ice - left);
-        let frozen = left * water::ice_enthalpy_kj_per_kg(celsius) / 1000.0;
-        (
-            celsius,
-            liquid.enthalpy(celsius) + frozen + wall * celsius - heat,
-        )
+    let celsius_with = |left: N| freezing_point(mix, ice - left, freezing);
+    let excess = |left: N| {
+        let celsius = celsius_with(left);
+        let of_ice = water::ice_enthalpy_kj_per_kg(celsius) / 1000.0;
+        Substances::of(mix, ice - left).enthalpy(celsius) + left * of_ice + wall * celsius - heat
     };
-    // More ice holds less heat, so the excess falls as `left` grows.
-    let (mut least, mut most) = (0.0, water);
-    for _ in 0..60 {
-        let left = f64::midpoint(least, most);
-        if excess(left).1 > 0.0 {
-            least = left;
-        } else {
-            most = left;
-        }
-    }
-    let ice_left = f64::midpoint(least, most);
-    let (celsius, left_over) = excess(ice_left);
+    let plain = Frozen {
+        mix: &Mix {
+            of: mix.of.map(N::value),
+            unknown: mix.unknown,
+        },
+        wall: wall.value(),
+        heat: heat.value(),
+        freezing: Freezing {
+            factor: freezing.factor.value(),
+            kelvin: freezing.kelvin.value(),
+        },
+    };
+    let water = mix.get(Component::Water) + ice;
+    // More ice holds less heat; what is left over when all is ice says whether it is colder still.
+    let (coldest, left_over, _) = plain.excess(water.value());
     if left_over > FROZEN_THROUGH_KJ {
-        return frozen_through(mix, wall, heat, celsius);
+        return frozen_through(mix, wall, heat, coldest);
     }
-    Equilibrium { celsius, ice_left }
+    let (left, slope) = plain.ice_left();
+    let left = N::root(left, excess, slope);
+    Equilibrium {
+        celsius: celsius_with(left),
+        ice_left: left,
+    }
+}
+
+/// A mix part of which is frozen, in plain numbers.
+struct Frozen<'mix> {
+    mix: &'mix Mix,
+    wall: f64,
+    heat: f64,
+    freezing: Freezing,
+}
+
+impl Frozen<'_> {
+    /// The temperature with so much ice, how much more heat there would be than there is, kJ, and how that grows with the ice, kJ/g.
+    fn excess(&self, left: f64) -> (f64, f64, f64) {
+        let ice = self.mix.get(Component::Ice);
+        let water = self.mix.get(Component::Water) + ice;
+        let celsius = freezing_point(self.mix, ice - left, self.freezing);
+        let liquid = Substances::of(self.mix, ice - left);
+        let of_ice = water::ice_enthalpy_kj_per_kg(celsius) / 1000.0;
+        let heat_capacity = liquid.heat_capacity(celsius)
+            + left * water::ice_specific_heat_kj_per_kg_k(celsius) / 1000.0
+            + self.wall;
+        // The particles stay in less and less water.
+        let colder = if celsius > LOWEST_FREEZING_POINT_CELSIUS {
+            (celsius + self.freezing.kelvin) / (water - left)
+        } else {
+            0.0
+        };
+        let slope = of_ice - water::enthalpy_kj_per_kg(celsius) / 1000.0 + heat_capacity * colder;
+        let more = liquid.enthalpy(celsius) + left * of_ice + self.wall * celsius - self.heat;
+        (celsius, more, slope)
+    }
+
+    /// The mass of ice by a Newton iteration in a bracket, g, and the slope there.
+    fn ice_left(&self) -> (f64, f64) {
+        let ice = self.mix.get(Component::Ice);
+        let water = self.mix.get(Component::Water) + ice;
+        let (mut least, mut most) = (0.0, water);
+        let mut left = ice.min(water) / 2.0;
+        let mut at = self.excess(left);
+        for _ in 0..80 {
+            // The excess falls as the ice grows.
+            let (_, more, slope) = at;
+            if more > 0.0 {
+                least = left;
+            } else {
+                most = left;
+            }
+            let newton = left - more / slope;
+            let next = if newton > least && newton < most {
+                newton
+            } else {
+                f64::midpoint(least, most)
+            };
+            let step = (next - left).abs();
+            left = next;
+            if step < ICE_TOLERANCE {
+                break;
+            }
+            at = self.excess(left);
+        }
+        (left, at.2)
+    }
 }
 
 /// A cup of ice that is colder than any liquid in it could be: all water is frozen, and the temperature follows.
-fn frozen_through(mix: &Mix, wall: f64, heat: f64, at_most: f64) -> Equilibrium {
+fn frozen_through<N: Number>(mix: &Mix<N>, wall: N, heat: N, at_most: f64) -> Equilibrium<N> {
     let ice_left = mix.get(Component::Water) + mix.get(Component::Ice);
     let solids = Substances {
-        water: 0.0,
-        ..Substances::of(mix, 0.0)
+        water: N::ZERO,
+        ..Substances::of(mix, N::ZERO)
     };
+    let plain = solids.plain();
+    let (plain_wall, plain_heat, plain_ice) = (wall.value(), heat.value(), ice_left.value());
     let excess = |celsius: f64| {
-        let frozen = ice_left * water::ice_enthalpy_kj_per_kg(celsius) / 1000.0;
-        solids.enthalpy(celsius) + frozen + wall * celsius - heat
+        let frozen = plain_ice * water::ice_enthalpy_kj_per_kg(celsius) / 1000.0;
+        plain.enthalpy(celsius) + frozen + plain_wall * celsius - plain_heat
     };
     let (mut low, mut high) = (TEMPERATURE_RANGE.0, at_most);
     for _ in 0..60 {
@@ -313,8 +423,16 @@ fn frozen_through(mix: &Mix, wall: f64, heat: f64, at_most: f64) -> Equilibrium 
             low = celsius;
         }
     }
+    let celsius = f64::midpoint(low, high);
+    let slope = plain.heat_capacity(celsius)
+        + plain_ice * water::ice_specific_heat_kj_per_kg_k(celsius) / 1000.0
+        + plain_wall;
+    let left_over = |celsius: N| {
+        let frozen = ice_left * water::ice_enthalpy_kj_per_kg(celsius) / 1000.0;
+        solids.enthalpy(celsius) + frozen + wall * celsius - heat
+    };
     Equilibrium {
-        celsius: f64::midpoint(low, high),
+        celsius: N::root(celsius, left_over, slope),
         ice_left,
     }
 }

@@ -5,6 +5,7 @@ use super::physics::{Freezing, Wall};
 use crate::balance::assumption::Assumption;
 use crate::balance::cause::Cause;
 use crate::balance::mix::{HIGH_POTENCY_SLOTS, Mix};
+use crate::balance::number::Number;
 use crate::balance::slots::Slots;
 use crate::book::{Finding, HighPotencySweetener, IngredientId, LineId, Role, Stage};
 
@@ -82,11 +83,11 @@ pub enum Fill {
 
 /// Everything apart from the lines that a figure depends on.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Setup {
+pub struct Setup<N = f64> {
     /// What the drink is mixed in before it is poured.
-    pub shaker: Option<Wall>,
+    pub shaker: Option<Wall<N>>,
     /// The cup.
-    pub cup: Wall,
+    pub cup: Wall<N>,
     /// Whether the ice stays behind in the shaker.
     pub strained: bool,
     /// Volume of the cup to the rim, ml.
@@ -96,7 +97,7 @@ pub struct Setup {
     /// How a drink cools in the cup with its usual closure.
     pub cooling: Option<CoolingCurve>,
     /// Factor on the minutes of cooling; 1, unless their uncertainty is tried out.
-    pub cooling_time_factor: f64,
+    pub cooling_time_factor: N,
     /// Temperature of the room, °C.
     pub room: f64,
     /// Temperature at which the drink is tasted, °C.
@@ -108,24 +109,60 @@ pub struct Setup {
     /// Whether every price of it is stated.
     pub serviceware_cost_known: bool,
     /// Relative sweetness at the drinking temperature, in the order of [`crate::balance::Sweet::ALL`].
-    pub sweetness: [f64; 5],
+    pub sweetness: [N; 5],
     /// Which high-potency sweetener each slot holds.
     pub sweeteners: [Option<HighPotencySweetener>; HIGH_POTENCY_SLOTS],
     /// Factor on the sweetness of each slot; 1, unless its uncertainty is tried out.
-    pub potency: [f64; HIGH_POTENCY_SLOTS],
+    pub potency: [N; HIGH_POTENCY_SLOTS],
     /// Factor on what several high-potency sweeteners taste of together; 1, unless its uncertainty is tried out.
-    pub mixture: f64,
+    pub mixture: N,
     /// How the freezing point departs from the law.
-    pub freezing: Freezing,
+    pub freezing: Freezing<N>,
     /// Part of the ice that melts in the end which has not melted yet; 0, unless its uncertainty is tried out.
-    pub unmelted: f64,
+    pub unmelted: N,
     /// Part of the way to the temperature of the room that is lost while mixing and pouring; 0, unless its uncertainty is tried
     /// out.
-    pub heat_lost: f64,
+    pub heat_lost: N,
     /// Factor on the volume of the drink; 1, unless its uncertainty is tried out.
-    pub volume: f64,
+    pub volume: N,
     /// Whether there is ice in it.
     pub iced: bool,
+}
+
+impl<N: Number> Setup<N> {
+    /// The setup with plain numbers, as others that do not move.
+    pub(super) fn lifted(plain: &Setup) -> Self {
+        let wall = |wall: Wall| Wall {
+            heat_capacity: N::from(wall.heat_capacity),
+            celsius: N::from(wall.celsius),
+        };
+        Self {
+            shaker: plain.shaker.map(wall),
+            cup: wall(plain.cup),
+            strained: plain.strained,
+            capacity: plain.capacity,
+            head_room: plain.head_room,
+            cooling: plain.cooling,
+            cooling_time_factor: N::from(plain.cooling_time_factor),
+            room: plain.room,
+            drinking: plain.drinking,
+            ice_bulk_density: plain.ice_bulk_density,
+            serviceware_cost: plain.serviceware_cost,
+            serviceware_cost_known: plain.serviceware_cost_known,
+            sweetness: plain.sweetness.map(N::from),
+            sweeteners: plain.sweeteners,
+            potency: plain.potency.map(N::from),
+            mixture: N::from(plain.mixture),
+            freezing: Freezing {
+                factor: N::from(plain.freezing.factor),
+                kelvin: N::from(plain.freezing.kelvin),
+            },
+            unmelted: N::from(plain.unmelted),
+            heat_lost: N::from(plain.heat_lost),
+            volume: N::from(plain.volume),
+            iced: plain.iced,
+        }
+    }
 }
 
 /// What a cause does to the setup instead of to a line.

@@ -1,7 +1,7 @@
 //! Measures that do not hold what they are called: "1 cup", "500 ml jug", "2 fl oz jigger", a spoon that is set down with 5 ml.
 
 use crate::book::named_size::{CalledSize, Held, Miscalled, NamedUnit};
-use crate::book::{Book, Filling, Form, Ingredient, Measure, MeasureKind, Nominal};
+use crate::book::{Book, Filling, Form, Ingredient, Measure, MeasureKind, Nominal, ReadingAmount};
 use crate::quantity::parse_number;
 
 /// Densities that anything poured has, g/ml: from oil to the thickest syrup, with room (assumed).
@@ -50,13 +50,13 @@ pub fn miscalled(book: &Book, item: &Measure) -> Option<Miscalled> {
 /// What one use holds by each reading, ml: the least and the most that it can be.
 fn volumes_of_readings(book: &Book, item: &Measure) -> impl Iterator<Item = (f64, f64)> {
     item.readings.iter().filter_map(|reading| {
-        let (least, most) = match &reading.ingredient {
-            None => (1.0, 1.0),
-            Some(id) => densities(book.ingredient(id)?, item.filling)?,
+        let (least, most) = match (&reading.amount, &reading.ingredient) {
+            (ReadingAmount::Millilitres(_), _) | (_, None) => (1.0, 1.0),
+            (ReadingAmount::Grams(_), Some(id)) => densities(book.ingredient(id)?, item.filling)?,
         };
-        let grams = reading.grams / f64::from(reading.uses);
-        let is_usable = reading.uses > 0 && grams.is_finite() && grams > 0.0 && least > 0.0;
-        is_usable.then(|| (grams / most, grams / least))
+        let number = reading.amount.number() / f64::from(reading.uses);
+        let is_usable = reading.is_usable() && least > 0.0;
+        is_usable.then(|| (number / most, number / least))
     })
 }
 
@@ -154,7 +154,7 @@ fn number_before(tokens: &[&str]) -> Option<f64> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{MeasureId, Reading};
+    use crate::book::{MeasureId, Reading, ReadingAmount};
 
     fn named(name: &str, kind: MeasureKind, nominal: Option<f64>, grams: &[f64]) -> Measure {
         Measure {
@@ -164,7 +164,7 @@ mod tests {
                 .map(|grams| Reading {
                     ingredient: None,
                     uses: 1,
-                    grams: *grams,
+                    amount: ReadingAmount::Grams(*grams),
                     date: None,
                 })
                 .collect(),

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use super::ranges::NAME;
 use crate::book::{
     Day, Figure, FigureName, FigureRange, Finding, FindingKind, IdKind, Item, Place, Recipe,
-    Severity, Shelf, Unfinished, VersionId, nearest,
+    Severity, Shelf, Temperature, Unfinished, VersionId, nearest,
 };
 use crate::quantity::{excerpt, is_hidden};
 
@@ -97,6 +97,19 @@ impl Checklist {
     ) {
         if !range.contains(value) {
             self.error(place, FindingKind::OutOfRange { what, value, range });
+        }
+    }
+
+    /// The same of both ends of a temperature.
+    pub(super) fn temperature_in_range(
+        &mut self,
+        place: &Place,
+        what: &FigureName,
+        value: Temperature,
+        range: FigureRange,
+    ) {
+        for end in value.ends() {
+            self.in_range(place.clone(), what.clone(), end, range);
         }
     }
 

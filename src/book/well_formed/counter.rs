@@ -7,7 +7,7 @@ use super::checklist::Checklist;
 use super::ranges::{FOOD_TEMPERATURE, NAME};
 use crate::book::{
     Book, FigureName, FigureRange, FindingKind, IdKind, IngredientId, Measure, MeasureKind,
-    Nominal, Place, Reading, Unfinished, Vessel,
+    Nominal, Place, Reading, ReadingAmount, Unfinished, Vessel,
 };
 use crate::quantity::excerpt;
 
@@ -35,6 +35,9 @@ const INCREMENTS: FigureRange = FigureRange::new(0.01, 100.0, "");
 
 /// What scales show.
 const READINGS: FigureRange = FigureRange::new(1e-3, 1e5, "g");
+
+/// What graduated jugs show.
+const VOLUMES_READ: FigureRange = FigureRange::new(1e-3, 1e5, "ml");
 
 /// Uses that are weighed together.
 const USES: FigureRange = FigureRange::new(1.0, 1e4, "");
@@ -73,9 +76,9 @@ pub(super) fn check_measure(book: &Book, item: &Measure, list: &mut Checklist) {
     if let Some((what, value, range)) = nominal {
         list.in_range(place("nominal"), what, value, range);
     }
-    if let Some(celsius) = item.temperature {
+    if let Some(stated) = item.temperature {
         let (at, what) = (place("temperature"), FigureName::Temperature);
-        list.in_range(at, what, celsius, TEMPERATURES_OF_MEASURES);
+        list.temperature_in_range(&at, &what, stated, TEMPERATURES_OF_MEASURES);
     }
     if let Some(increment) = item.increment {
         let what = FigureName::Increment;
@@ -86,10 +89,14 @@ pub(super) fn check_measure(book: &Book, item: &Measure, list: &mut Checklist) {
         if let Some(id) = &reading.ingredient {
             list.dangling(at(), IdKind::Ingredient, &book.ingredients, id);
         }
-        if reading.grams == 0.0 {
+        let (number, range) = match reading.amount {
+            ReadingAmount::Grams(grams) => (grams, READINGS),
+            ReadingAmount::Millilitres(millilitres) => (millilitres, VOLUMES_READ),
+        };
+        if number == 0.0 {
             list.unfinished(at(), Unfinished::EmptyReading);
         } else {
-            list.in_range(at(), FigureName::Reading, reading.grams, READINGS);
+            list.in_range(at(), FigureName::Reading, number, range);
         }
         let uses = f64::from(reading.uses);
         list.in_range(at(), FigureName::UsesInReading, uses, USES);
@@ -111,15 +118,13 @@ pub(super) fn check_measure(book: &Book, item: &Measure, list: &mut Checklist) {
 /// Readings of one measure with one ingredient that can't both be right.
 fn check_agreement(item: &Measure, list: &mut Checklist) {
     let per_use = |reading: &Reading| {
-        let grams = reading.grams / f64::from(reading.uses);
-        (reading.uses > 0 && grams.is_finite() && grams > 0.0).then_some(grams)
+        let grams = reading.grams() / f64::from(reading.uses);
+        reading.is_usable().then_some(grams)
     };
     let mut ends: BTreeMap<Option<&IngredientId>, (f64, f64)> = BTreeMap::new();
     for reading in &item.readings {
         if let Some(grams) = per_use(reading) {
-            let (least, most) = ends
-                .entry(reading.ingredient.as_ref())
-                .or_insert((grams, grams));
+            let (least, most) = ends.entry(reading.weighed()).or_insert((grams, grams));
             (*least, *most) = (least.min(grams), most.max(grams));
         }
     }

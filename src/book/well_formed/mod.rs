@@ -25,7 +25,7 @@ pub use nearest::nearest;
 pub use recipe::LARGEST_AMOUNT;
 pub use since::{new_errors, new_errors_of};
 
-use super::{Book, FigureName, FigureRange, Finding, Instruments, Place, Unfinished};
+use super::{Book, FigureName, FigureRange, Finding, Instruments, Place, Tasted, Unfinished};
 use crate::quantity::excerpt;
 use checklist::Checklist;
 use ranges::{DRINKING_TEMPERATURE, LEVEL, NAME};
@@ -48,7 +48,35 @@ pub fn findings(book: &Book) -> Vec<Finding> {
     }
     house_made::check_circles(book, &mut list);
     prices::check_age(book, &mut list);
+    earlier_states(book, &mut list);
     list.finish()
+}
+
+/// The days from which on items have been as they are now.
+fn earlier_states(book: &Book, list: &mut Checklist) {
+    fn dates<T: Tasted>(item: &T, place: impl Fn() -> Place, list: &mut Checklist) {
+        for state in &item.earlier().states {
+            list.date(place(), state.until.as_deref());
+        }
+    }
+    const FIELD: &str = "earlier";
+    dates(&book.settings, || Place::Settings, list);
+    for item in &book.ingredients {
+        let place = || Place::Ingredient(item.id.clone(), FIELD);
+        dates(item.as_ref(), place, list);
+    }
+    for item in &book.measures {
+        let place = || Place::Measure(item.id.clone(), FIELD);
+        dates(item.as_ref(), place, list);
+    }
+    for item in &book.vessels {
+        let place = || Place::Vessel(item.id.clone(), FIELD);
+        dates(item.as_ref(), place, list);
+    }
+    for item in &book.recipes {
+        let place = || Place::Recipe(item.id.clone(), FIELD);
+        dates(item.as_ref(), place, list);
+    }
 }
 
 /// Temperatures of ice.
@@ -89,12 +117,13 @@ const AXIS_WEIGHT: FigureRange = FigureRange::new(0.0, 100.0, "");
 
 fn settings(book: &Book, list: &mut Checklist) {
     let settings = &book.settings;
+    list.temperature_in_range(
+        &Place::Settings,
+        &FigureName::RoomTemperature,
+        settings.room_temperature,
+        DRINKING_TEMPERATURE,
+    );
     for (what, value, range) in [
-        (
-            FigureName::RoomTemperature,
-            settings.room_temperature,
-            DRINKING_TEMPERATURE,
-        ),
         (
             FigureName::RefrigeratorTemperature,
             settings.refrigerator_temperature,

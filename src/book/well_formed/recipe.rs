@@ -222,9 +222,9 @@ fn changed(book: &Book, item: &Recipe, version: &Version, change: &Change, list:
             list.dangling(at(id), IdKind::Ingredient, &book.ingredients, ingredient);
         }
         Change::Amount(id, to) => amount(book, at(id), to, list),
-        Change::Temperature(id, Some(celsius)) => {
+        Change::Temperature(id, Some(stated)) => {
             let what = FigureName::Temperature;
-            list.in_range(at(id), what, *celsius, FOOD_TEMPERATURE);
+            list.temperature_in_range(&at(id), &what, *stated, FOOD_TEMPERATURE);
         }
         Change::MenuPrice(Some(price)) => {
             let at = Place::Version(item.id.clone(), version.id.clone());
@@ -263,9 +263,9 @@ fn line(book: &Book, item: &Recipe, version: Option<&Version>, found: &Line, lis
     if found.stage == Stage::Steeped && item.is_some_and(|item| item.form != Form::Leaf) {
         list.warning(place(), FindingKind::NotALeaf);
     }
-    if let Some(celsius) = found.temperature {
+    if let Some(stated) = found.temperature {
         let what = FigureName::Temperature;
-        list.in_range(place(), what, celsius, FOOD_TEMPERATURE);
+        list.temperature_in_range(&place(), &what, stated, FOOD_TEMPERATURE);
     }
     if let Some(carried) = &found.carried {
         list.dangling(

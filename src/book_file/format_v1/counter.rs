@@ -2,8 +2,9 @@
 
 use super::super::checker::Checker;
 use super::earlier::EarlierStates;
+use super::reading::Reading;
 use super::stored::{Stored, file_group, in_file};
-use super::{ClosureKind, Filling, MeasureKind, Translation, VesselKind};
+use super::{ClosureKind, Filling, MeasureKind, Temperature, Translation, VesselKind};
 
 in_file! {
     struct Measure named by id {
@@ -13,7 +14,7 @@ in_file! {
         nominal: Option<Nominal> = nothing,
         filling: Option<Filling> = nothing,
         increment: Option<f64> = nothing,
-        temperature: Option<f64> = nothing,
+        temperature: Option<Temperature> = nothing,
         readings: Vec<Reading> = nothing,
         note: String = nothing,
         earlier: EarlierStates<Measure> = nothing,
@@ -25,15 +26,6 @@ in_file! {
     enum Nominal with parts here {
         Volume(millilitres: f64),
         Mass(grams: f64),
-    }
-}
-
-in_file! {
-    struct Reading {
-        ingredient: Option<String> = nothing,
-        uses: u32,
-        grams: f64,
-        date: Option<String> = nothing,
     }
 }
 

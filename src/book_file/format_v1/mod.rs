@@ -6,9 +6,11 @@
 mod counter;
 mod earlier;
 mod ingredient;
+mod reading;
 mod recipe;
 mod settings;
 mod stored;
+mod temperature;
 mod translation;
 mod words;
 
@@ -17,6 +19,7 @@ pub(crate) use ingredient::{Basis, FIGURE, Ingredient};
 pub(crate) use recipe::Recipe;
 pub(crate) use settings::Settings;
 pub(crate) use stored::Stored;
+pub(crate) use temperature::{TEMPERATURE, Temperature};
 pub(crate) use translation::Translation;
 pub(crate) use words::{
     Allergen, AllergenList, CarbohydrateKind, ClosureKind, EnergyUnit, Evidence, Filling, Form,

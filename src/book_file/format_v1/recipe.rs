@@ -3,7 +3,7 @@
 use super::super::checker::Checker;
 use super::earlier::EarlierStates;
 use super::stored::{Stored, file_group, in_file};
-use super::{Role, Stage, State, Translation};
+use super::{Role, Stage, State, Temperature, Translation};
 use crate::book::MOST_LINES;
 
 in_file! {
@@ -32,7 +32,7 @@ in_file! {
             id: String,
             ingredient: String,
             amount: Amount,
-            temperature: Option<f64> = nothing,
+            temperature: Option<Temperature> = nothing,
             role: Role,
             stage: Option<Stage> = nothing,
             carried: Option<Carried> = nothing,
@@ -86,7 +86,7 @@ in_file! {
     enum Change with parts within {
         Ingredient(id: String, ingredient: String),
         Amount(id: String, amount: Amount),
-        Temperature(id: String, temperature: Option<f64>),
+        Temperature(id: String, temperature: Option<Temperature>),
         Role(id: String, role: Role),
         Stage(id: String, stage: Stage),
         Carried(id: String, carried: Option<Carried>),

@@ -3,7 +3,7 @@
 use super::super::checker::Checker;
 use super::earlier::EarlierStates;
 use super::stored::{Stored, file_group, in_file};
-use super::{AllergenList, Translation, Yardstick};
+use super::{AllergenList, Temperature, Translation, Yardstick};
 
 in_file! {
     #[derive(Default)]
@@ -11,7 +11,7 @@ in_file! {
         shop: String = nothing,
         note: String = nothing,
         currency: Option<String> = usual,
-        room_temperature: Option<f64> = usual,
+        room_temperature: Option<Temperature> = usual,
         refrigerator_temperature: Option<f64> = usual,
         ice_temperature: Option<f64> = usual,
         hot_drinking_temperature: Option<f64> = usual,

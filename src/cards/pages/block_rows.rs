@@ -1,7 +1,7 @@
 //! Blocks other than tables as rows.
 
 use super::page::Ink;
-use super::rows::{Row, RowCell, Surround};
+use super::rows::{Drawn, Row, RowCell, Surround};
 use super::table_rows::{parts, table_rows};
 use super::typesetter::{Look, TextLine, Typesetter};
 use crate::cards::document::{Block, CautionLine, Document, Fact, StageSteps, StepRow};
@@ -11,6 +11,9 @@ const FACT_NAMES: f32 = 0.42;
 
 /// Part of the width that the kinds of cautions may take.
 const CAUTION_KINDS: f32 = 0.3;
+
+/// Most of a line that a hand writes on, in sizes of the words.
+const HAND: f32 = 24.0;
 
 /// The rows of a document, from the title to the small print.
 pub(super) fn rows_of(
@@ -63,11 +66,13 @@ pub(super) fn rows_of(
                 }
             }
             Block::Footnotes(lines) => {
-                rows.extend(
-                    lines
-                        .iter()
-                        .map(|line| small_print(setter, line, size, width)),
-                );
+                for line in lines {
+                    // No page has nothing but small print: it stays with what stands before it.
+                    if let Some(before) = rows.last_mut() {
+                        before.keep_with_next = true;
+                    }
+                    rows.push(small_print(setter, line, size, width));
+                }
             }
         }
     }
@@ -87,6 +92,7 @@ fn text_row(setter: &mut Typesetter, text: &str, look: Look, width: f32) -> Row 
         cells: vec![RowCell {
             x: 0.0,
             lines: setter.lines(text, look, width),
+            ..RowCell::default()
         }],
         ..Row::default()
     }
@@ -106,12 +112,18 @@ fn fact_rows(setter: &mut Typesetter, facts: &[Fact], size: f32, width: f32, row
                 RowCell {
                     x: 0.0,
                     lines: setter.lines(&fact.name, quiet, names),
+                    ..RowCell::default()
                 },
                 RowCell {
                     x: names + size,
                     lines: setter.lines(&fact.value, Look::plain(size).bold(), values),
+                    drawn: fact
+                        .is_to_fill_in
+                        .then(|| Drawn::Line(values.min(size * HAND))),
                 },
             ],
+            // A hand needs more room than letters do.
+            above: if fact.is_to_fill_in { size * 0.6 } else { 0.0 },
             gap: if at == 0 { size * 0.9 } else { 1.5 },
             ..Row::default()
         });
@@ -152,11 +164,13 @@ fn stage_rows(
         row.cells.push(RowCell {
             x: 0.0,
             lines: setter.lines(&format!("{number}."), look.quiet(), numbers),
+            ..RowCell::default()
         });
         match step {
             StepRow::Instruction(text) => row.cells.push(RowCell {
                 x: numbers,
                 lines: setter.lines(text, look, width - numbers),
+                ..RowCell::default()
             }),
             StepRow::Line {
                 amount,
@@ -176,14 +190,17 @@ fn stage_rows(
                 row.cells.push(RowCell {
                     x: numbers,
                     lines: said,
+                    ..RowCell::default()
                 });
                 row.cells.push(RowCell {
                     x: numbers + amounts + size * 0.7,
                     lines: what,
+                    ..RowCell::default()
                 });
                 row.cells.push(RowCell {
                     x: width - grams,
                     lines: setter.lines(weight, right, grams),
+                    ..RowCell::default()
                 });
             }
         }
@@ -212,10 +229,12 @@ fn caution_rows(
                 RowCell {
                     x: inset,
                     lines: setter.lines(&caution.kind, Look::plain(size).bold(), kinds),
+                    ..RowCell::default()
                 },
                 RowCell {
                     x: inset + kinds + size * 0.8,
                     lines: setter.lines(&caution.text, Look::plain(size), texts),
+                    ..RowCell::default()
                 },
             ],
             surround: Surround::Boxed,

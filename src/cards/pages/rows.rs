@@ -9,6 +9,37 @@ pub(super) struct RowCell {
     /// From the left end of the row, pt.
     pub(super) x: f32,
     pub(super) lines: Vec<TextLine>,
+    /// What is drawn with it.
+    pub(super) drawn: Option<Drawn>,
+}
+
+/// What is drawn with a cell for a pen.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) enum Drawn {
+    /// A box of so many points in front of the first line, and the room between.
+    Box { side: f32, between: f32 },
+    /// A line of so many points to write on.
+    Line(f32),
+}
+
+impl Drawn {
+    fn draw(self, page: &mut Page, left: f32, top: f32, bottom: f32, first_line: f32) {
+        match self {
+            Self::Box { side, between } => {
+                let right = left - between;
+                let top = top + (first_line - side) / 2.0;
+                page.marks.push(Mark::Frame {
+                    corners: [right - side, top, right, top + side],
+                    width: 0.8,
+                    ink: Ink::BLACK,
+                });
+            }
+            Self::Line(width) => page.marks.push(Mark::Fill {
+                corners: [left, bottom - 0.7, left + width, bottom],
+                ink: Ink::BLACK,
+            }),
+        }
+    }
 }
 
 impl RowCell {
@@ -82,7 +113,11 @@ impl Row {
             let fitting = fitting.max(usize::from(is_stuck && is_highest));
             let rest = cell.lines.split_off(fitting.min(cell.lines.len()));
             let lines = std::mem::replace(&mut cell.lines, rest);
-            part.cells.push(RowCell { x: cell.x, lines });
+            part.cells.push(RowCell {
+                x: cell.x,
+                lines,
+                drawn: cell.drawn.take(),
+            });
         }
         part
     }
@@ -113,6 +148,10 @@ impl Row {
         }
         for cell in &self.cells {
             let mut y = top + self.above;
+            if let Some(drawn) = cell.drawn {
+                let first_line = cell.lines.first().map_or(0.0, |line| line.height);
+                drawn.draw(page, left + cell.x, y, bottom - self.below, first_line);
+            }
             for line in &cell.lines {
                 page.marks.extend(line.runs.iter().map(|run| {
                     let mut run = run.clone();

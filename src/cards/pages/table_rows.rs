@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 
 use super::page::Ink;
-use super::rows::{Row, RowCell, Surround};
+use super::rows::{Drawn, Row, RowCell, Surround};
 use super::typesetter::{Look, Typesetter};
 use crate::cards::document::{Align, Column, Table};
 
@@ -15,6 +15,17 @@ const MOST_BETWEEN: f32 = 0.3;
 
 /// Least width of a column with the room beside it, pt: a few letters.
 const NARROWEST: f32 = 26.0;
+
+/// Side of a box to be crossed, in sizes of the words.
+const BOX: f32 = 1.0;
+
+/// Room between a box and its words, in sizes of the words.
+const BESIDE_BOX: f32 = 0.5;
+
+/// Room that a box takes in front of words of this size, pt.
+fn before_boxed(size: f32) -> f32 {
+    size * (BOX + BESIDE_BOX)
+}
 
 /// A table whose columns go beside each other on this width, or several of them, each with the names of the rows.
 pub(super) fn parts(table: &Table, width: f32) -> Cow<'_, [Table]> {
@@ -53,7 +64,8 @@ pub(super) fn table_rows(
     let between = BETWEEN.min(width * MOST_BETWEEN / table.columns.len().max(1) as f32);
     let widths = column_widths(setter, table, head, width, between);
     let mut rows = Vec::new();
-    let mut add = |setter: &mut Typesetter, cells: &mut dyn Iterator<Item = (&str, Look)>| {
+    let mut add = |setter: &mut Typesetter,
+                   cells: &mut dyn Iterator<Item = (&str, Look, Option<Drawn>)>| {
         let mut x = 0.0;
         let mut row = Row {
             above: 2.6,
@@ -62,10 +74,12 @@ pub(super) fn table_rows(
             is_in_table: true,
             ..Row::default()
         };
-        for ((text, look), width) in cells.zip(&widths) {
+        for ((text, look, drawn), width) in cells.zip(&widths) {
+            let before = drawn.map_or(0.0, |_| before_boxed(size));
             row.cells.push(RowCell {
-                x,
-                lines: setter.lines(text, look, *width),
+                x: x + before,
+                lines: setter.lines(text, look, width - before),
+                drawn,
             });
             x += width + between;
         }
@@ -74,7 +88,7 @@ pub(super) fn table_rows(
     let mut titles = table
         .columns
         .iter()
-        .map(|column| (column.title.as_str(), head.aligned(column.align)));
+        .map(|column| (column.title.as_str(), head.aligned(column.align), None));
     add(setter, &mut titles);
     for cells in &table.rows {
         let mut cells = cells
@@ -83,7 +97,11 @@ pub(super) fn table_rows(
             .enumerate()
             .map(|(at, (cell, column))| {
                 let look = if at == 0 { head } else { plain };
-                (cell.as_str(), look.aligned(column.align))
+                let drawn = column.has_boxes.then_some(Drawn::Box {
+                    side: size * BOX,
+                    between: size * BESIDE_BOX,
+                });
+                (cell.as_str(), look.aligned(column.align), drawn)
             });
         add(setter, &mut cells);
     }
@@ -125,9 +143,15 @@ fn column_widths(
                 let (widest, word) = setter.widths(text, look);
                 (widest + 0.5, word + 0.5)
             });
-            widths.fold((0.0_f32, 0.0_f32), |one, two| {
+            let (widest, word) = widths.fold((0.0_f32, 0.0_f32), |one, two| {
                 (one.0.max(two.0), one.1.max(two.1))
-            })
+            });
+            let before = if column.has_boxes {
+                before_boxed(look.size)
+            } else {
+                0.0
+            };
+            (widest + before, word + before)
         })
         .collect();
     let all: f32 = widths.iter().map(|(widest, _)| widest).sum();

@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use super::{Fact, amount};
-use crate::book::{Amount, Carried, Change, Differences, Entry, LineId, VesselId};
+use crate::book::{Amount, Carried, Change, Differences, Entry, LineId, Temperature, VesselId};
 
 /// The changes from one state of a recipe to another, in the order in which they are told.
 pub(in crate::command_line) fn changes(differences: &Differences) -> Vec<Fact> {
@@ -16,6 +16,14 @@ pub(in crate::command_line) fn changes(differences: &Differences) -> Vec<Fact> {
         facts.push(Fact::new("cup-taken-away", json!({ "before": before })));
     }
     facts
+}
+
+/// A temperature, or both ends of a range.
+fn celsius(stated: Temperature) -> Value {
+    match stated.ends() {
+        [from, to] if stated.is_range() => json!([from, to]),
+        _ => json!(stated.celsius()),
+    }
 }
 
 fn change(of: &Differences, change: &Change) -> Fact {
@@ -33,8 +41,8 @@ fn change(of: &Differences, change: &Change) -> Fact {
         }),
         Change::Temperature(line, to) => json!({
             "line": line.as_str(),
-            "after_celsius": to,
-            "before_celsius": before(line).and_then(|line| line.temperature),
+            "after_celsius": to.map(celsius),
+            "before_celsius": before(line).and_then(|line| line.temperature).map(celsius),
         }),
         Change::Role(line, to) => json!({
             "line": line.as_str(),

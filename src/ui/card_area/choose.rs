@@ -30,7 +30,8 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
     if state.kind == CardKind::Comparison {
         beside_ui(ui, screen, state);
     }
-    if state.kind == CardKind::Exercise && state.exercise.is_none() {
+    let is_of_swap = matches!(state.kind, CardKind::Exercise | CardKind::Answers);
+    if is_of_swap && state.exercise.is_none() {
         quiet_ui(ui, speaker.word("cards-screen-choose-swap"));
     }
     if state.kind == CardKind::Batch {

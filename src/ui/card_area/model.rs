@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use super::review::ReviewState;
 use crate::book::{IngredientId, Recipe, RecipeId, VersionId};
-use crate::cards::{BatchItem, CardKind, CardOptions, CardRequest, Drink, Paper};
+use crate::cards::{BatchItem, CardKind, CardOptions, CardRequest, Drink, Paper, TaughtSwap};
 use crate::quantity::DisplayUnits;
 use crate::say::Language;
 use crate::ui::Screen;
@@ -94,12 +94,17 @@ impl CardState {
         Some(match self.kind {
             CardKind::Counter => CardRequest::Counter(drink),
             CardKind::Training => CardRequest::Training(drink),
-            CardKind::Exercise => {
+            CardKind::Exercise | CardKind::Answers => {
                 let (replace, with) = self.exercise.clone()?;
-                CardRequest::Exercise {
+                let swap = TaughtSwap {
                     drink,
                     replace,
                     with,
+                };
+                if self.kind == CardKind::Exercise {
+                    CardRequest::Exercise(swap)
+                } else {
+                    CardRequest::Answers(swap)
                 }
             }
             CardKind::Menu => CardRequest::Menu,
@@ -155,7 +160,11 @@ impl CardState {
             CardKind::Training => Some(CardRequest::Training),
             CardKind::Ladder => Some(CardRequest::Ladder),
             CardKind::Matrix => Some(CardRequest::Matrix),
-            CardKind::Menu | CardKind::Comparison | CardKind::Batch | CardKind::Exercise => None,
+            CardKind::Menu
+            | CardKind::Comparison
+            | CardKind::Batch
+            | CardKind::Exercise
+            | CardKind::Answers => None,
         }
     }
 }

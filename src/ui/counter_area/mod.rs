@@ -1,6 +1,5 @@
 //! The counter: what the shop has — ingredients, measures, vessels — and what holds for the shop as a whole.
 
-mod earlier;
 mod ingredient;
 mod item;
 mod list;

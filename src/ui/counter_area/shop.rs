@@ -2,11 +2,11 @@
 
 use egui::{Checkbox, Ui};
 
-use super::earlier;
 use super::item::Counter;
 use super::steps;
 use crate::book::{AllergenList, Instruments, ItemId, Settings, TemperatureWindow};
 use crate::edit::{Edit, FieldName};
+use crate::ui::earlier_states::{Since, earlier_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::form::{Entry, Sheet, columns_ui, section_ui};
@@ -61,7 +61,8 @@ pub(super) fn editor_ui(
             sheet.other_languages(ui, speaker, &item, &mut view.other_language);
         }
         if at + 1 == widths.len() {
-            way = earlier::earlier_ui(ui, counter, &mut sheet, &ItemId::Settings);
+            let since = sheet.beside(Since::of(settings, &ItemId::Settings), Since::edit);
+            way = earlier_ui(ui, speaker, settings, &ItemId::Settings, since);
             steps::steps_ui(ui, counter, &mut sheet, settings);
             findings_ui(ui, counter);
         }
@@ -101,16 +102,12 @@ fn money_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
 fn temperatures_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
     let speaker = words::speaker(ui.ctx());
     section_ui(ui, speaker.word("counter-shop-temperatures"));
-    celsius_ui(
-        ui,
-        sheet,
-        speaker.word("counter-shop-room"),
-        ("room", speaker.word("counter-shop-room-named")),
-        before.room_temperature,
-        |item, celsius| {
-            item.room_temperature = celsius;
-        },
-    );
+    sheet.row(ui, speaker.word("counter-shop-room"), |sheet, ui| {
+        let spot = Entry::number("room", speaker.word("counter-shop-room-named"));
+        sheet.required_temperature(ui, &spot, before.room_temperature, |item, stated| {
+            item.room_temperature = stated;
+        });
+    });
     let names = (
         "refrigerator",
         speaker.word("counter-shop-refrigerator-named"),

@@ -2,6 +2,7 @@
 
 use super::item::{CounterItem, Kind};
 use super::table::Sort;
+use crate::book::{IngredientId, MeasureId};
 
 /// What the counter remembers between frames.
 #[derive(Default)]
@@ -30,8 +31,21 @@ pub struct CounterState {
     /// An item that opens as soon as the book has it.
     pub(super) wanted: Option<CounterItem>,
     pub(super) scrolled: f32,
+    /// What the readings are of that are typed next.
+    pub(super) next_readings: NextReadings,
     /// The item that was to be deleted although it is used.
     pub(super) refused: Option<CounterItem>,
+}
+
+/// What the readings of a measure are of that are typed next, where somebody has said so.
+#[derive(Default)]
+pub(super) struct NextReadings {
+    /// The measure.
+    pub(super) of: Option<MeasureId>,
+    /// An ingredient, or water.
+    pub(super) ingredient: Option<Option<IngredientId>>,
+    /// How many uses are read together.
+    pub(super) uses: Option<u32>,
 }
 
 impl CounterState {

@@ -8,8 +8,8 @@ use super::item::{Counter, CounterItem, Kind};
 use super::uses::{Uses, UsesOfBook};
 use crate::balance::Component;
 use crate::book::{
-    Book, Filling, Ingredient, IngredientId, Item, Measure, Nominal, Role, Vessel, WantedWords,
-    folded,
+    Book, Filling, Ingredient, IngredientId, Item, Measure, Nominal, Reading, Role, Vessel,
+    WantedWords, folded,
 };
 use crate::say::Speaker;
 use crate::ui::spreadsheet::{self, Table};
@@ -301,10 +301,7 @@ fn measure_row(speaker: Speaker<'_>, uses: &Uses, item: &Measure) -> Row {
         Some(Nominal::Mass(value)) => ListCell::Number(value, speaker.in_unit(value, "g", 0)),
         None => ListCell::Gap,
     };
-    let ingredient = item
-        .readings
-        .first()
-        .map(|reading| reading.ingredient.as_ref());
+    let ingredient = item.readings.first().map(Reading::weighed);
     let use_grams = ingredient
         .and_then(|ingredient| item.calibration(ingredient))
         .map(|found| found.grams);

@@ -29,6 +29,7 @@ pub(super) fn amount_ui(
     let speaker = screen.speaker;
     let name = say!(speaker, "recipe-sheet-amount-of", ingredient: row.name());
     let outcome = Field::new(key.clone(), &name, &row.amount)
+        .amount()
         .underlined()
         .show(ui, rect, &mut view.drafts, actions);
     let read = |text: &str| speaker.read_amount(text, row.ingredient, Some(&line.amount));
@@ -78,11 +79,11 @@ pub(super) fn temperature_ui(
     let name = say!(speaker, "recipe-sheet-temperature-of", ingredient: row.name());
     let hint = row
         .temperature
-        .map(|(celsius, _)| speaker.temperature(celsius, 0))
+        .map(|(celsius, _)| speaker.stated_temperature(celsius, 0))
         .unwrap_or_default();
     let stated = row.temperature.filter(|(_, stated)| *stated);
     let shown = stated
-        .map(|(celsius, _)| screen.speaker.units.temperature(celsius, 0))
+        .map(|(celsius, _)| speaker.stated_temperature(celsius, 1))
         .unwrap_or_default();
     let field = Field {
         align: egui::Align::Max,
@@ -92,7 +93,7 @@ pub(super) fn temperature_ui(
     .hint(&hint);
     let outcome = field.show(ui, rect, &mut view.drafts, actions);
     let read = |text: &str| {
-        unit.read_optional(text)
+        unit.read_stated_or_nothing(text)
             .map_err(|error| speaker.number_error(&error))
     };
     if let Some(celsius) = outcome.read(&mut view.drafts, read) {

@@ -95,7 +95,9 @@ fn weighing_ui(ui: &mut Ui, screen: &Screen<'_>, row: &LineRow<'_>) {
     let palette = theme::palette(ui.visuals());
     let celsius = row
         .share
-        .map_or(screen.book.settings.room_temperature, |share| share.celsius);
+        .map_or(screen.book.settings.room_temperature.celsius(), |share| {
+            share.celsius
+        });
     if let Some(words) = model::use_words(screen, row.line, celsius) {
         quiet_ui(ui, &words);
     }

@@ -8,11 +8,13 @@ use crate::edit::{Edit, FieldName};
 use crate::quantity::name_as_shown;
 use crate::say::say;
 use crate::ui::Screen;
+use crate::ui::earlier_states::{Since, earlier_ui};
 use crate::ui::field::Field;
 use crate::ui::other_languages::other_languages_ui;
 use crate::ui::safekeeping::{ComparedApprovals, approvals_ui};
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::form::Sheet;
 use crate::ui::words::small_heading_ui;
 use crate::workbench::Action;
 
@@ -33,6 +35,7 @@ pub(super) fn history_ui(
     }
     note_ui(ui, screen, view, actions);
     recipe_languages_ui(ui, screen, view, actions);
+    earlier_batches_ui(ui, screen, view, actions);
     approvals_ui(ui, screen, compared, view, actions);
 }
 
@@ -77,6 +80,26 @@ fn recipe_languages_ui(
     ui.add_space(grid::EASY);
     let (chosen, drafts) = (&mut view.other_language, &mut view.drafts);
     other_languages_ui(ui, screen.speaker, &item, chosen, drafts, actions);
+}
+
+/// How a batch was made when drinks were approved with it.
+fn earlier_batches_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let (recipe, id) = (screen.recipe, ItemId::Recipe(screen.recipe.id.clone()));
+    let since = Sheet::new(
+        Since::of(recipe, &id),
+        screen.speaker.units,
+        id.clone(),
+        Since::edit,
+        &mut view.drafts,
+        actions,
+    );
+    let way = earlier_ui(ui, screen.speaker, recipe, &id, since);
+    view.area = way.unwrap_or(view.area);
 }
 
 /// What the version changes of what it builds on.
@@ -145,7 +168,7 @@ fn change_words(screen: &Screen<'_>, change: &Change) -> String {
             speaker,
             "recipe-sheet-change-temperature",
             line: line_name(id),
-            temperature: celsius(*to),
+            temperature: speaker.stated_temperature(*to, 1),
         ),
         Change::Temperature(id, None) => {
             say!(speaker, "recipe-sheet-change-temperature-stored", line: line_name(id))

@@ -3,7 +3,7 @@
 use crate::balance::{Balance, Component, Lens, LineShare};
 use crate::book::{
     Amount, Carried, Change, Entry, Evidence, Form, Ingredient, IngredientId, Line, LineId,
-    Measure, Role,
+    Measure, Role, Temperature,
 };
 use crate::quantity::{Uncertain, name_as_shown, show_number};
 use crate::say::{Speaker, say};
@@ -28,8 +28,8 @@ pub(super) struct LineRow<'frame> {
     pub carried: Option<&'frame LineShare>,
     /// "2½ scoops".
     pub amount: String,
-    /// Its temperature in °C, and whether the line states it itself.
-    pub temperature: Option<(f64, bool)>,
+    /// Its temperature, and whether the line states it itself.
+    pub temperature: Option<(Temperature, bool)>,
 }
 
 /// The rows of a balance, in order, with the entries that they belong to.
@@ -51,7 +51,13 @@ pub(super) fn line_row<'frame>(
         share,
         carried: of_line(true),
         amount: speaker.amount(&line.amount),
-        temperature: share.map(|share| (share.celsius, line.temperature.is_some())),
+        temperature: share.map(|share| {
+            let stated = speaker.book.stated_temperature(line);
+            (
+                stated.unwrap_or(share.celsius.into()),
+                line.temperature.is_some(),
+            )
+        }),
     }
 }
 
@@ -200,22 +206,6 @@ pub(super) fn spoken(speaker: Speaker<'_>, row: &LineRow<'_>, lens: Lens) -> Str
         lens: speaker.lens(lens),
         share: share,
     )
-}
-
-/// The length that a full bar stands for: the whole for what adds up, the largest for heat that comes and goes.
-pub(super) fn full_scale(balance: &Balance, lens: Lens) -> f64 {
-    let shares = || {
-        balance
-            .lines
-            .iter()
-            .filter_map(|line| line.through(lens))
-            .map(f64::abs)
-    };
-    if lens == Lens::Heat {
-        shares().fold(0.0, f64::max)
-    } else {
-        shares().sum()
-    }
 }
 
 /// The change that moves an entry one place up; `None` when it stands first.

@@ -431,8 +431,8 @@ fn second_line_ui(
     let palette = theme::palette(ui.visuals());
     let Some(share) = row.share else { return };
     let (mass, spread) = model::mass_words(speaker, share);
-    let temperature = row.temperature.map(|(celsius, _)| {
-        let temperature = speaker.temperature(celsius, 0);
+    let temperature = row.temperature.map(|(stated, _)| {
+        let temperature = speaker.stated_temperature(stated, 0);
         say!(speaker, "recipe-sheet-at-temperature", temperature: temperature)
     });
     let figures = format!("{mass} {spread}");
@@ -469,7 +469,6 @@ fn share_ui(
 ) {
     let through = share.and_then(|share| share.through(screen.lens));
     let text = model::share_words(screen.speaker, through, screen.lens);
-    let full_scale = model::full_scale(screen.balance, screen.lens);
     let mut child = ui.new_child(
         UiBuilder::new()
             .max_rect(rect)
@@ -478,7 +477,7 @@ fn share_ui(
     share_bar::share_bar_ui(
         &mut child,
         through,
-        full_scale,
+        screen.balance.whole_through(screen.lens),
         screen.lens == Lens::Heat,
         &text,
         colour,

@@ -132,10 +132,7 @@ fn energy_ui(ui: &mut Ui, screen: &Screen<'_>) {
             .unwrap_or(0.0)
             .total_cmp(&one.energy.unwrap_or(0.0))
     });
-    let most = lines
-        .iter()
-        .filter_map(|line| line.energy)
-        .fold(0.0, f64::max);
+    let whole = screen.balance.whole_through(Lens::Energy);
     let (total, _) = screen.balance.total_through(Lens::Energy);
     if lines.is_empty() {
         sheet::words_ui(ui, speaker.word("serving-energy-none"));
@@ -161,7 +158,7 @@ fn energy_ui(ui: &mut Ui, screen: &Screen<'_>) {
                 share_bar_ui(
                     ui,
                     line.energy,
-                    most,
+                    whole,
                     false,
                     &text,
                     role_colour(palette, line.role),

@@ -96,7 +96,7 @@ pub(super) fn readings_ui(
         say!(speaker, "serving-readings-how", cup: name_as_shown(&cup.name)),
     );
     let run = cup.cooling_run.clone().unwrap_or_else(|| CoolingRun {
-        room: screen.book.settings.room_temperature,
+        room: screen.book.settings.room_temperature.celsius(),
         millilitres: None,
         readings: Vec::new(),
     });

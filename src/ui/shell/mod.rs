@@ -44,6 +44,16 @@ pub(super) fn shell_ui(
     let Desk { in_hand, drink } = desk;
     let palette = theme::palette(ui.visuals());
     let width = ui.available_width();
+    let place = area.place();
+    if place == Place::Alone {
+        let sheet = Frame::new()
+            .fill(palette.sheet)
+            .inner_margin(Margin::same(8));
+        CentralPanel::default()
+            .frame(sheet)
+            .show(ui, |ui| area.ui(ui, desk, view, actions));
+        return;
+    }
     let paper = |margin| Frame::new().fill(palette.ground).inner_margin(margin);
     Panel::top("strip")
         .exact_size(46.0)
@@ -52,7 +62,6 @@ pub(super) fn shell_ui(
         .show(ui, |ui| top_strip::top_strip_ui(ui, in_hand, view, actions));
     messages::message_ui(ui, in_hand.message, actions);
     safekeeping::strip_ui(ui, in_hand, view, actions);
-    let place = area.place();
     if place == Place::Window {
         area.ui(ui, desk, view, actions);
         return;

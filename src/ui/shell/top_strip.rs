@@ -67,7 +67,8 @@ pub(super) fn top_strip_ui(
             let (icon, message) = match view.appearance {
                 Appearance::Light => (Icon::Moon, "strip-show-dark"),
                 Appearance::Dark => (Icon::Contrast, "strip-show-contrast"),
-                Appearance::Contrast => (Icon::Sun, "strip-show-light"),
+                Appearance::Contrast => (Icon::Contrast, "strip-show-contrast-by-day"),
+                Appearance::ContrastByDay => (Icon::Sun, "strip-show-light"),
             };
             let words = speaker.word(message);
             if icon_button(ui, icon, words, words).clicked() {

@@ -16,7 +16,7 @@ use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::widgets::{figure_list::FigureText, level_ui};
+use crate::ui::widgets::{figure_list::FigureText, level_height, level_ui};
 use crate::ui::words::capitalised;
 use crate::workbench::{Action, SwapFound};
 
@@ -101,14 +101,14 @@ pub(super) fn side_by_side_ui(
             let gaps = grid::APART * (drinks.len() - 1) as f32;
             let width = (ui.available_width() - gaps) / drinks.len() as f32;
             // One title may be broken: the figures and levels of all stay in line.
-            let titles = drinks.iter().map(|drink| title_height(ui, drink, width));
-            let height = titles.fold(0.0, f32::max);
+            let heights = Heights::of(ui, screen.speaker, answer, drinks, width);
             ui.columns(drinks.len(), |columns| {
                 for (ui, drink) in columns.iter_mut().zip(drinks) {
                     ui.with_layout(Layout::top_down(Align::Min), |ui| {
-                        let title = title_ui(ui, drink);
-                        ui.add_space((height - title.rect.height()).max(0.0));
-                        drink_ui(ui, screen, answer, drink, is_current, state, actions);
+                        filled_up(ui, heights.title, |ui| title_ui(ui, drink).rect.height());
+                        drink_ui(
+                            ui, screen, answer, drink, &heights, is_current, state, actions,
+                        );
                     });
                 }
             });
@@ -131,6 +131,52 @@ fn title_height(ui: &Ui, drink: &AnsweredDrink<'_>, width: f32) -> f32 {
     ui.fonts_mut(|fonts| fonts.layout(title, font, Color32::PLACEHOLDER, width))
         .size()
         .y
+}
+
+/// The most that the parts of drinks side by side need, in points: what follows each part stands in one line, the buttons too.
+#[derive(Default)]
+struct Heights {
+    title: f32,
+    level: f32,
+    changes: f32,
+}
+
+impl Heights {
+    fn of(
+        ui: &Ui,
+        speaker: Speaker<'_>,
+        answer: &Answer,
+        drinks: &[AnsweredDrink<'_>],
+        width: f32,
+    ) -> Self {
+        let line = line_words(speaker, answer);
+        let mut heights = Self::default();
+        for drink in drinks {
+            let level = level_height(ui, drink.difference, line, width, speaker);
+            heights.title = heights.title.max(title_height(ui, drink, width));
+            heights.level = heights.level.max(level);
+            heights.changes = heights.changes.max(changes_height(ui, drink, width));
+        }
+        heights
+    }
+}
+
+fn changes_height(ui: &Ui, drink: &AnsweredDrink<'_>, width: f32) -> f32 {
+    let gap = ui.spacing().item_spacing.y;
+    let font = TypeStyle::Body.font_id();
+    let heights = drink.changes.iter().map(|change| {
+        let laid_out =
+            ui.painter()
+                .layout(change.clone(), font.clone(), Color32::PLACEHOLDER, width);
+        laid_out.size().y + gap
+    });
+    heights.sum()
+}
+
+/// Draws a part, which says how high it came out, and leaves the room that others beside it need more.
+fn filled_up(ui: &mut Ui, height: f32, part: impl FnOnce(&mut Ui) -> f32) {
+    let taken = part(ui);
+    ui.add_space((height - taken).max(0.0));
 }
 
 /// The name of a drink; standard and plain swap are terms.
@@ -370,6 +416,7 @@ fn drink_ui(
     screen: &Screen<'_>,
     answer: &Answer,
     drink: &AnsweredDrink<'_>,
+    heights: &Heights,
     is_current: bool,
     state: &mut SwapState,
     actions: &mut Vec<Action>,
@@ -383,12 +430,18 @@ fn drink_ui(
     figures_ui(ui, speaker, &figures);
     ui.add_space(grid::EASY);
     let line = line_words(speaker, answer);
-    level_ui(ui, drink.difference, line, speaker);
+    filled_up(ui, heights.level, |ui| {
+        level_ui(ui, drink.difference, line, speaker).rect.height()
+    });
     ui.add_space(grid::EASY);
     if !is_standard {
-        for change in &drink.changes {
-            ui.add(Label::new(RichText::new(change).color(palette.text_strong)).wrap());
-        }
+        filled_up(ui, heights.changes, |ui| {
+            let top = ui.next_widget_position().y;
+            for change in &drink.changes {
+                ui.add(Label::new(RichText::new(change).color(palette.text_strong)).wrap());
+            }
+            ui.next_widget_position().y - top
+        });
         if drink.changes.is_empty() {
             let words = speaker.word("swap-screen-no-line-changes");
             ui.label(RichText::new(words).color(palette.text_quiet));
@@ -428,8 +481,19 @@ pub(super) fn figures_ui(ui: &mut Ui, speaker: Speaker<'_>, figures: &[Compared]
     let palette = theme::palette(ui.visuals());
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
+        let width = ui.available_width().min(WIDEST);
+        let room = width - CHANGE - AFTER_DECIMAL - BEFORE_DECIMAL;
+        let mut names = figures.iter().map(|compared| &compared.row.name);
+        let fits = |name: &String| {
+            let (font, colour) = (TypeStyle::Body.font_id(), Color32::PLACEHOLDER);
+            ui.painter().layout_no_wrap(name.clone(), font, colour).size().x <= room
+        };
+        let style = if names.all(fits) {
+            TypeStyle::Body
+        } else {
+            TypeStyle::Small
+        };
         for Compared { row, change } in figures {
-            let width = ui.available_width().min(WIDEST);
             let (rect, response) = ui.allocate_exact_size(vec2(width, ROW), Sense::hover());
             let change = &change.as_deref().map(|change| model::signed(speaker, change));
             let words = match change {
@@ -449,7 +513,7 @@ pub(super) fn figures_ui(ui: &mut Ui, speaker: Speaker<'_>, figures: &[Compared]
                     rect.left_center(),
                     Align2::LEFT_CENTER,
                     &row.name,
-                    TypeStyle::Body.font_id(),
+                    style.font_id(),
                     palette.text_normal,
                 );
             let (value, colour) = match &row.text {

@@ -164,6 +164,7 @@ fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
             state.asked.demands.also.push((wanted.replace, with));
         } else {
             state.asked.brings_back = false;
+            state.asked.all_drifted = false;
             state.asked.question = Some(Question {
                 with,
                 adjust: None,

@@ -11,7 +11,7 @@ use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, grid};
-use crate::ui::widgets::level_moved_ui;
+use crate::ui::widgets::{LevelWords, level_moved_ui};
 use crate::ui::words::heading_ui;
 use crate::workbench::Action;
 
@@ -117,8 +117,7 @@ fn slider_ui(
         let response = ui.add(slider).accessible_name(label);
         #[expect(clippy::cast_precision_loss, reason = "a handful of steps")]
         let part = (suggested - low) as f32 / (high - low) as f32;
-        // The handle goes from half its width to half its width before the end.
-        let rail = response.rect.x_range().shrink(response.rect.height() / 2.5);
+        let rail = theme::handle_range(response.rect);
         let x = egui::lerp(rail.min..=rail.max, part);
         let end = response.rect.bottom();
         let stroke = Stroke::new(grid::FOCUS_RING, palette.accent);
@@ -155,6 +154,7 @@ fn drink_ui(
         &nearby.difference,
         &suggestion.difference,
         line,
+        LevelWords::Below,
         screen.speaker,
     );
     let scatter = scatter_words(speaker, nearby.within_scatter, &nearby.difference);

@@ -100,11 +100,16 @@ impl SwapLooks {
         };
         let mut looks = Self::default();
         if state.way == Way::Everywhere {
-            looks.review = workbench.review(&Review {
-                replace: question.replace.clone(),
-                with: question.with.clone(),
-                demands: review_model::demands_for_all(&state.asked.demands),
-            });
+            let demands = review_model::demands_for_all(&state.asked.demands);
+            looks.review = if state.asked.brings_back {
+                workbench.all_brought_back(&demands)
+            } else {
+                workbench.review(&Review {
+                    replace: question.replace.clone(),
+                    with: question.with.clone(),
+                    demands,
+                })
+            };
             return looks;
         }
         looks.swap = workbench.swap(question, &state.asked.demands);
@@ -241,12 +246,17 @@ fn asked_ui(
 
 /// The ways to look at the answer.
 fn way_ui(ui: &mut Ui, speaker: Speaker<'_>, state: &mut SwapState) {
+    let everywhere = if state.asked.brings_back {
+        "swap-screen-all-drifted"
+    } else {
+        "swap-screen-everywhere"
+    };
     ui.horizontal_wrapped(|ui| {
         for (way, words) in [
             (Way::SideBySide, "swap-screen-side-by-side"),
             (Way::Steps, "swap-screen-step-by-step"),
             (Way::ByHand, "swap-screen-by-hand"),
-            (Way::Everywhere, "swap-screen-everywhere"),
+            (Way::Everywhere, everywhere),
         ] {
             let words = speaker.word(words);
             if ui.selectable_label(state.way == way, words).clicked() {

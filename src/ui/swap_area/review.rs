@@ -40,11 +40,19 @@ pub(super) fn review_ui(
     };
     ui.set_max_width(WIDTH.min(ui.available_width()));
     if items.is_empty() {
-        let words = say!(speaker, "swap-screen-review-none", ingredient: goes);
+        let words = if state.asked.brings_back {
+            speaker.word("swap-screen-none-drifted").to_owned()
+        } else {
+            say!(speaker, "swap-screen-review-none", ingredient: goes)
+        };
         paragraph_ui(ui, capitalised(&words), palette.text_quiet);
         return;
     }
-    let words = say!(speaker, "swap-screen-review", ingredient: goes);
+    let words = if state.asked.brings_back {
+        speaker.word("swap-screen-review-drifted").to_owned()
+    } else {
+        say!(speaker, "swap-screen-review", ingredient: goes)
+    };
     paragraph_ui(ui, capitalised(&words), palette.text_quiet);
     ui.add_space(grid::NEAR);
     take_ui(ui, screen, items, state, actions);

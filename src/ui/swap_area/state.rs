@@ -84,6 +84,11 @@ impl SwapState {
             *self = Self {
                 asked: asked.clone(),
                 conditions_open: self.conditions_open,
+                way: if asked.all_drifted {
+                    Way::Everywhere
+                } else {
+                    Way::default()
+                },
                 ..Self::default()
             };
         }

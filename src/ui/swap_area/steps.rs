@@ -11,7 +11,7 @@ use crate::ui::Screen;
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::level::moved_words;
-use crate::ui::widgets::{level_moved_ui, level_ui};
+use crate::ui::widgets::{LevelWords, level_moved_ui, level_ui};
 
 /// From this width on the steps stand beside the level, in points.
 const SIDE_BY_SIDE: f32 = 150.0 * grid::STEP;
@@ -146,6 +146,7 @@ fn drink_ui(
             &step.difference,
             &before.difference,
             line,
+            LevelWords::Below,
             screen.speaker,
         ),
         None => level_ui(ui, &step.difference, line, screen.speaker),

@@ -1,4 +1,4 @@
-//! By day, by night, or with the most contrast.
+//! By day, by night, and either with the most contrast.
 
 use super::palette::{self, Palette};
 
@@ -12,11 +12,13 @@ pub enum Appearance {
     Dark,
     /// White on black, for whoever needs the most contrast.
     Contrast,
+    /// Black on white, for whoever needs it in daylight.
+    ContrastByDay,
 }
 
 impl Appearance {
     /// All of them, in the order in which a button goes through them.
-    pub const ALL: [Self; 3] = [Self::Light, Self::Dark, Self::Contrast];
+    pub const ALL: [Self; 4] = [Self::Light, Self::Dark, Self::Contrast, Self::ContrastByDay];
 
     /// The one after this one, round and round.
     #[must_use]
@@ -24,7 +26,8 @@ impl Appearance {
         match self {
             Self::Light => Self::Dark,
             Self::Dark => Self::Contrast,
-            Self::Contrast => Self::Light,
+            Self::Contrast => Self::ContrastByDay,
+            Self::ContrastByDay => Self::Light,
         }
     }
 
@@ -34,14 +37,25 @@ impl Appearance {
             Self::Light => &palette::LIGHT,
             Self::Dark => &palette::DARK,
             Self::Contrast => &palette::CONTRAST,
+            Self::ContrastByDay => &palette::CONTRAST_BY_DAY,
         }
     }
 
     pub(super) fn egui_theme(self) -> egui::Theme {
         match self {
-            Self::Light => egui::Theme::Light,
-            // egui knows two themes: this look takes the place of the one by night while it is worn.
+            // egui knows two themes: high contrast takes the place of the one by day or by night while it is worn.
+            Self::Light | Self::ContrastByDay => egui::Theme::Light,
             Self::Dark | Self::Contrast => egui::Theme::Dark,
         }
     }
+}
+
+/// What is marked beside the text field that is typed in, which always is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Marks {
+    /// What has the keyboard.
+    #[default]
+    Keyboard,
+    /// Nothing: the window is used by the pointer, which shows where it is itself.
+    Nothing,
 }

@@ -14,7 +14,7 @@ mod palette;
 mod type_scale;
 mod widget_look;
 
-pub use appearance::Appearance;
+pub use appearance::{Appearance, Marks};
 pub use palette::{Palette, RoleColours};
 pub use type_scale::TypeStyle;
 
@@ -22,20 +22,40 @@ pub use type_scale::TypeStyle;
 pub fn install(ctx: &egui::Context) {
     ctx.set_fonts(type_scale::font_definitions());
     for appearance in [Appearance::Light, Appearance::Dark] {
-        ctx.set_style_of(appearance.egui_theme(), widget_look::style(appearance));
+        ctx.set_style_of(
+            appearance.egui_theme(),
+            widget_look::style(appearance, Marks::default()),
+        );
     }
 }
 
 /// Shows the window in this appearance from the next frame on, whatever the system prefers.
 pub fn apply(ctx: &egui::Context, appearance: Appearance) {
+    apply_with(ctx, appearance, Marks::default());
+}
+
+/// The same, with what has the keyboard marked or not.
+pub(super) fn apply_with(ctx: &egui::Context, appearance: Appearance, marks: Marks) {
     let theme = appearance.egui_theme();
-    ctx.set_style_of(theme, widget_look::style(appearance));
+    ctx.set_style_of(theme, widget_look::style(appearance, marks));
     ctx.set_theme(theme);
+}
+
+/// What is marked with these visuals.
+pub(super) fn marks(visuals: &egui::Visuals) -> Marks {
+    let ring = visuals.widgets.active.bg_stroke;
+    if ring.color == palette(visuals).focus_ring {
+        Marks::Keyboard
+    } else {
+        Marks::Nothing
+    }
 }
 
 /// The appearance that these visuals belong to.
 pub fn appearance(visuals: &egui::Visuals) -> Appearance {
-    if !visuals.dark_mode {
+    if visuals.panel_fill == palette::CONTRAST_BY_DAY.ground {
+        Appearance::ContrastByDay
+    } else if !visuals.dark_mode {
         Appearance::Light
     } else if visuals.panel_fill == palette::CONTRAST.ground {
         Appearance::Contrast
@@ -49,8 +69,16 @@ pub fn palette(visuals: &egui::Visuals) -> &'static Palette {
     appearance(visuals).palette()
 }
 
-/// Marks what has the keyboard.
+/// Where the middle of a slider's handle goes, from end to end.
+pub(super) fn handle_range(slider: egui::Rect) -> egui::Rangef {
+    widget_look::handle_range(slider)
+}
+
+/// Marks what has the keyboard while the keyboard is used.
 pub(super) fn focus_ring(ui: &egui::Ui, rect: egui::Rect) {
+    if marks(ui.visuals()) == Marks::Nothing {
+        return;
+    }
     let ring = egui::Stroke::new(grid::FOCUS_RING, palette(ui.visuals()).focus_ring);
     let corner = f32::from(grid::CORNER);
     ui.painter()
@@ -66,13 +94,15 @@ mod tests {
         let ctx = egui::Context::default();
         install(&ctx);
         for wanted in [Appearance::ALL, Appearance::ALL].concat() {
-            apply(&ctx, wanted);
-            let mut drawn = None;
-            ctx.run_ui(egui::RawInput::default(), |ui| {
-                drawn = Some(appearance(ui.visuals()));
-            })
-            .drop_without_applying_deltas();
-            assert_eq!(drawn, Some(wanted));
+            for marked in [Marks::Nothing, Marks::Keyboard] {
+                apply_with(&ctx, wanted, marked);
+                let mut drawn = None;
+                ctx.run_ui(egui::RawInput::default(), |ui| {
+                    drawn = Some((appearance(ui.visuals()), marks(ui.visuals())));
+                })
+                .drop_without_applying_deltas();
+                assert_eq!(drawn, Some((wanted, marked)));
+            }
         }
     }
 }

@@ -1,17 +1,26 @@
 //! How buttons, fields, menus and windows look in each appearance, in egui's terms.
 
 use egui::style::{HandleShape, ScrollStyle, Selection, TextCursorStyle, WidgetVisuals, Widgets};
-use egui::{Color32, CornerRadius, Margin, Shadow, Stroke, Style, Visuals, vec2};
+use egui::{Color32, CornerRadius, Margin, Rangef, Rect, Shadow, Stroke, Style, Visuals, vec2};
 
-use super::appearance::Appearance;
+use super::appearance::{Appearance, Marks};
 use super::{Palette, TypeStyle, grid, type_scale};
 
+/// Length of the handle of a slider against its height.
+const HANDLE: f32 = 0.4;
+
+/// Where the middle of a slider's handle goes, from end to end.
+pub(super) fn handle_range(slider: Rect) -> Rangef {
+    // egui gives a handle four fifths of the height.
+    slider.x_range().shrink(slider.height() / 2.5 * HANDLE)
+}
+
 /// The whole egui style of an appearance.
-pub(super) fn style(appearance: Appearance) -> Style {
+pub(super) fn style(appearance: Appearance, marks: Marks) -> Style {
     let mut style = Style {
         text_styles: type_scale::text_styles(),
         drag_value_text_style: TypeStyle::Body.text_style(),
-        visuals: visuals(appearance),
+        visuals: visuals(appearance, marks),
         animation_time: 0.12,
         ..Style::default()
     };
@@ -43,12 +52,13 @@ fn space(spacing: &mut egui::Spacing) {
     };
 }
 
-fn visuals(appearance: Appearance) -> Visuals {
+fn visuals(appearance: Appearance, marks: Marks) -> Visuals {
     let palette = appearance.palette();
     let (stock, shadow_alpha) = match appearance {
         Appearance::Light => (Visuals::light(), 36),
         Appearance::Dark => (Visuals::dark(), 120),
         Appearance::Contrast => (Visuals::dark(), 0),
+        Appearance::ContrastByDay => (Visuals::light(), 0),
     };
     let shadow = |offset: i8, blur: u8| Shadow {
         offset: [0, offset],
@@ -57,7 +67,7 @@ fn visuals(appearance: Appearance) -> Visuals {
         color: Color32::from_black_alpha(shadow_alpha),
     };
     Visuals {
-        widgets: widgets(palette),
+        widgets: widgets(palette, marks),
         selection: Selection {
             bg_fill: palette.selection,
             // Also the edge of the field that is being typed in.
@@ -85,12 +95,14 @@ fn visuals(appearance: Appearance) -> Visuals {
         },
         indent_has_left_vline: false,
         slider_trailing_fill: true,
-        handle_shape: HandleShape::Circle,
+        handle_shape: HandleShape::Rect {
+            aspect_ratio: HANDLE,
+        },
         ..stock
     }
 }
 
-fn widgets(palette: &Palette) -> Widgets {
+fn widgets(palette: &Palette, marks: Marks) -> Widgets {
     let look = |area: Color32, edge: Stroke, text: Color32| WidgetVisuals {
         bg_fill: area,
         weak_bg_fill: area,
@@ -100,8 +112,11 @@ fn widgets(palette: &Palette) -> Widgets {
         expansion: 0.0,
     };
     let hairline = |colour| Stroke::new(grid::HAIRLINE, colour);
-    // egui shows "pressed" and "has the keyboard" alike, so the pressed look carries the focus ring.
-    let ring = Stroke::new(grid::FOCUS_RING, palette.focus_ring);
+    // egui shows "pressed" and "has the keyboard" alike, so the pressed look carries the focus ring while that is marked.
+    let ring = match marks {
+        Marks::Keyboard => Stroke::new(grid::FOCUS_RING, palette.focus_ring),
+        Marks::Nothing => hairline(palette.text_strong),
+    };
     Widgets {
         noninteractive: look(palette.ground, hairline(palette.line), palette.text_normal),
         inactive: look(palette.fill, hairline(palette.outline), palette.text_normal),

@@ -4,7 +4,7 @@
 use egui::{Align, Button, Label, Layout, Response, RichText, Sense, Ui, UiBuilder, vec2};
 
 use super::word_menu::{choice_ui, word_menu_ui};
-use crate::book::{Day, Evidence, Figure, ItemId};
+use crate::book::{Day, Evidence, Figure, ItemId, Temperature};
 use crate::edit::{Edit, FieldName, FigurePart, Focus};
 use crate::quantity::{DisplayUnits, ShownUnit, parse_in_unit, parse_in_unit_up_to, show_editable};
 use crate::say::{Language, Speaker, say};
@@ -342,6 +342,43 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         }
     }
 
+    /// A field for something that is no part of the item; what is typed is there when it can be read.
+    pub(in crate::ui) fn ask<V, E: TypingError>(
+        &mut self,
+        ui: &mut Ui,
+        entry: &Entry<'_>,
+        shown: &str,
+        read: impl FnOnce(&str) -> Result<V, E>,
+    ) -> Option<V> {
+        self.show(ui, entry, shown).read(self.drafts, read)
+    }
+
+    /// A field that gives what was typed when it is left with Enter, or for another field, and is empty again; after Enter the
+    /// keyboard stays in it.
+    pub(in crate::ui) fn take<V, E: TypingError>(
+        &mut self,
+        ui: &mut Ui,
+        entry: &Entry<'_>,
+        read: impl Fn(&str) -> Result<V, E>,
+    ) -> Option<V> {
+        let draft = self.drafts.get(&self.focus(entry.field.clone()));
+        let typed = draft.map(|draft| draft.text.clone()).unwrap_or_default();
+        let outcome = self.show(ui, entry, "");
+        self.goes_on = false;
+        // While it is typed, it is only judged.
+        let _ = outcome.read(self.drafts, &read);
+        if !outcome.response.lost_focus() || outcome.escaped {
+            return None;
+        }
+        let typed = outcome.changed.clone().unwrap_or(typed);
+        let taken = read(&typed).ok().filter(|_| !typed.trim().is_empty());
+        if outcome.entered && !typed.trim().is_empty() {
+            outcome.response.request_focus();
+            ui.ctx().request_repaint();
+        }
+        taken
+    }
+
     /// A field for a number that may be absent.
     pub(in crate::ui) fn number(
         &mut self,
@@ -367,6 +404,35 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         let unit = self.units.of(entry.metric);
         let shown = in_unit(&unit, value);
         self.read(ui, entry, &shown, |text| unit.read(text), put);
+        symbol_ui(ui, &unit);
+    }
+
+    /// A field for a temperature or a range of temperatures, which may be absent.
+    pub(in crate::ui) fn temperature(
+        &mut self,
+        ui: &mut Ui,
+        entry: &Entry<'_>,
+        value: Option<Temperature>,
+        put: impl FnOnce(&mut T, Option<Temperature>),
+    ) {
+        let unit = self.units.of("°C");
+        let shown = value.map(|value| typed_temperature(ui, &unit, value));
+        let read = |text: &str| unit.read_stated_or_nothing(text);
+        self.read(ui, entry, &shown.unwrap_or_default(), read, put);
+        symbol_ui(ui, &unit);
+    }
+
+    /// The same for one that has to be there.
+    pub(in crate::ui) fn required_temperature(
+        &mut self,
+        ui: &mut Ui,
+        entry: &Entry<'_>,
+        value: Temperature,
+        put: impl FnOnce(&mut T, Temperature),
+    ) {
+        let unit = self.units.of("°C");
+        let shown = typed_temperature(ui, &unit, value);
+        self.read(ui, entry, &shown, |text| unit.read_stated(text), put);
         symbol_ui(ui, &unit);
     }
 
@@ -640,6 +706,12 @@ pub(in crate::ui) fn in_unit(unit: &ShownUnit<'_>, metric: f64) -> String {
     } else {
         unit.trimmed(metric, 1)
     }
+}
+
+/// A temperature or the two ends of a range as they are typed.
+fn typed_temperature(ui: &Ui, unit: &ShownUnit<'_>, value: Temperature) -> String {
+    let speaker = words::speaker(ui.ctx());
+    value.shown(|celsius| speaker.digits(&in_unit(unit, celsius)))
 }
 
 /// An uncertainty with its two leading digits.

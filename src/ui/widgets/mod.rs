@@ -15,7 +15,9 @@ mod word_menu;
 
 pub use cup::cup_ui;
 pub use figure_list::figure_list_ui;
-pub use level::{level_moved_ui, level_strip_ui, level_ui};
+pub use level::{
+    LevelWords, level_height, level_moved_ui, level_strip_ui, level_ui, level_with_ui,
+};
 pub use share_bar::share_bar_ui;
 pub use why::why_ui;
 pub(super) use word_menu::{choice_ui, word_menu_ui};

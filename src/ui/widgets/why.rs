@@ -75,11 +75,7 @@ fn shares_ui(ui: &mut Ui, screen: &Screen<'_>, lens: Lens) {
     let palette = theme::palette(ui.visuals());
     let (unit, decimals) = unit_and_decimals(screen, lens);
     let lines = &screen.balance.lines;
-    let scale = lines
-        .iter()
-        .filter_map(|line| line.through(lens))
-        .map(f64::abs)
-        .fold(0.0, f64::max);
+    let whole = screen.balance.whole_through(lens);
     let signed = lens == Lens::Heat;
     let speaker = screen.speaker;
     let not_stated = speaker.word("widget-not-stated");
@@ -95,7 +91,7 @@ fn shares_ui(ui: &mut Ui, screen: &Screen<'_>, lens: Lens) {
             share_bar_ui(
                 ui,
                 share,
-                scale,
+                whole,
                 signed,
                 &text,
                 role_colour(palette, line.role),
@@ -111,7 +107,7 @@ fn shares_ui(ui: &mut Ui, screen: &Screen<'_>, lens: Lens) {
         share_bar_ui(
             ui,
             Some(rest),
-            scale,
+            whole,
             signed,
             &text,
             palette.text_quiet,
@@ -130,20 +126,12 @@ fn unit_and_decimals<'book>(screen: &Screen<'book>, lens: Lens) -> (&'book str, 
 
 /// What no line brings, and what does.
 fn rest_of(screen: &Screen<'_>, lens: Lens) -> Option<(f64, &'static str)> {
-    let speaker = screen.speaker;
-    match lens {
-        Lens::Heat => {
-            let name = speaker.word("widget-why-cup-and-shaker");
-            Some((screen.balance.heat_of_vessels, name))
-        }
-        Lens::Cost => {
-            let lines = screen.balance.lines.iter();
-            let lines: f64 = lines.filter_map(|line| line.cost).sum();
-            let whole = screen.balance.figures.of[Measurand::Cost.slot()];
-            Some((whole - lines, speaker.word("widget-why-cup-and-more")))
-        }
-        _ => None,
-    }
+    let rest = screen.balance.rest_through(lens)?;
+    let name = match lens {
+        Lens::Heat => "widget-why-cup-and-shaker",
+        _ => "widget-why-cup-and-more",
+    };
+    Some((rest, screen.speaker.word(name)))
 }
 
 /// What the lines bring, for a spreadsheet.

@@ -5,6 +5,7 @@ use super::fit::{PARAMETERS, Parameters, fit};
 use super::law::{Filled, Law, NOTHING};
 use super::prior::CupPrior;
 use super::run::{BEYOND, DRY, EVAPORATION, MeasuredCooling, USUAL_FILL};
+use crate::balance::number::Number;
 use crate::book::Closure;
 use crate::quantity::Uncertain;
 
@@ -254,13 +255,23 @@ impl CoolingCurve {
 
     /// Minutes from one temperature to another in a room, as [`Self::starting_at`] and [`Self::minutes_until`] together but
     /// without uncertainty: the search asks this for every candidate.
-    pub(in crate::balance) fn minutes_between(&self, from: f64, to: f64, room: f64) -> Option<f64> {
+    pub(in crate::balance) fn minutes_between<N: Number>(
+        &self,
+        from: N,
+        to: f64,
+        room: f64,
+    ) -> Option<N> {
         let (from, to) = (from - room, to - room);
         if to <= 0.0 {
             return None;
         }
-        let minutes = self.law(room).minutes(from.max(to), to);
-        minutes.is_finite().then(|| minutes.min(LONGEST))
+        let law = self.law(room);
+        let minutes = from.max(N::from(to)).through(
+            |from| law.minutes(from, to),
+            |from| 1.0 / (from * law.rate(from)),
+        );
+        let is_finite = minutes.value().is_finite();
+        is_finite.then(|| minutes.min(N::from(LONGEST)))
     }
 
     /// What the minutes between two temperatures in the room may be off by, as a part of them.
@@ -318,7 +329,12 @@ impl CoolingCurve {
         let beyond = BEYOND * (unseen(from, first.max(to)) + unseen(last.min(from), to)) / minutes;
         let parts = [cover, fill, beyond, self.doubt];
         let rates = cup.max(0.0) + parts.map(|part| part * part).iter().sum::<f64>();
-        (rates.sqrt(), room.abs())
+        if rates.is_finite() && room.is_finite() {
+            (rates.sqrt(), room.abs())
+        } else {
+            // A cup that takes longer than numbers go does not cool.
+            (self.doubt, 0.0)
+        }
     }
 
     fn law(&self, room: f64) -> Law {

@@ -64,7 +64,7 @@ fn weights_ui(ui: &mut Ui, counter: Counter<'_>, item: &Ingredient) -> Option<Go
     if measures.is_empty() {
         quiet_ui(ui, speaker.word("ingredient-no-readings"));
     }
-    let room = counter.book.settings.room_temperature;
+    let room = counter.book.settings.room_temperature.celsius();
     let celsius = item.temperature.unwrap_or(room);
     let weighed = |measure: &MeasureId| -> Option<Rounded> {
         let portion = answers.to(&OneUseOf::new(&item.id, measure, celsius))?;

@@ -10,7 +10,6 @@ mod sweetness;
 
 use egui::Ui;
 
-use super::earlier;
 use super::item::{Counter, CounterItem};
 use super::removal::{self, Going};
 use super::state::CounterState;
@@ -20,6 +19,7 @@ use crate::book::{
 };
 use crate::edit::{Edit, FieldName};
 use crate::say::Speaker;
+use crate::ui::earlier_states::{Since, earlier_ui};
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::form::{Asked, Entry, Sheet, columns_ui, link_ui};
@@ -96,7 +96,8 @@ pub(super) fn editor_ui(
         }
         escaped |= sheet.escaped;
         if at == last {
-            way = earlier::earlier_ui(ui, counter, &mut sheet, &tasted);
+            let since = sheet.beside(Since::of(&*found, &tasted), Since::edit);
+            way = earlier_ui(ui, speaker, &*found, &tasted, since);
             let wished = beside::beside_ui(ui, counter, &found);
             going = going.take().or(wished);
         }
@@ -163,7 +164,7 @@ fn what_it_is_ui(
         .speaker
         .units
         .of("°C")
-        .trimmed(counter.book.settings.room_temperature, 1);
+        .trimmed(counter.book.settings.room_temperature.celsius(), 1);
     let room = speaker.digits(&room);
     let temperature = speaker.word("ingredient-temperature");
     sheet.row(ui, temperature, |sheet, ui| {

@@ -5,13 +5,13 @@ mod results;
 
 use egui::Ui;
 
-use super::earlier;
 use super::item::{Counter, CounterItem};
 use super::removal;
 use super::state::CounterState;
 use super::uses::UsesOfBook;
 use crate::book::{Filling, ItemId, Measure, MeasureId, MeasureKind, Nominal};
 use crate::edit::{Edit, FieldName};
+use crate::ui::earlier_states::{Since, earlier_ui};
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::form::{Entry, Sheet, columns_ui, section_ui};
@@ -62,13 +62,14 @@ pub(super) fn editor_ui(
     columns_ui(ui, &widths, |ui, at| {
         if at == 0 {
             what_it_is_ui(ui, &mut sheet, &found);
-            readings::readings_ui(ui, counter, &mut sheet, &found);
+            readings::readings_ui(ui, counter, &mut sheet, &found, &mut state.next_readings);
             let item = ItemId::Measure(id.clone());
             sheet.other_languages(ui, counter.speaker, &item, &mut view.other_language);
         }
         if at + 1 == widths.len() {
             results::results_ui(ui, counter, &found);
-            way = earlier::earlier_ui(ui, counter, &mut sheet, &tasted);
+            let since = sheet.beside(Since::of(&*found, &tasted), Since::edit);
+            way = earlier_ui(ui, counter.speaker, &*found, &tasted, since);
             section_ui(ui, counter.speaker.word("counter-used-in"));
             let uses = counter.answers.to(&UsesOfBook);
             let used = removal::uses_ui(ui, counter, uses.list(&item));
@@ -131,14 +132,9 @@ fn what_it_is_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Measure>, before: &Measure) 
         sheet.row(ui, speaker.word("counter-measure-pours"), |sheet, ui| {
             let spot = Entry::number("temperature", speaker.word("counter-measure-pours-named"))
                 .hint(speaker.word("counter-measure-pours-hint"));
-            sheet.number(
-                ui,
-                &spot.metric("°C"),
-                before.temperature,
-                |item, celsius| {
-                    item.temperature = celsius;
-                },
-            );
+            sheet.temperature(ui, &spot, before.temperature, |item, stated| {
+                item.temperature = stated;
+            });
         });
     }
     sheet.row(ui, speaker.word("counter-note"), |sheet, ui| {

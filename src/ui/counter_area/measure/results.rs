@@ -3,7 +3,7 @@
 use egui::{Label, RichText, Ui};
 
 use crate::balance::{bulk_density_from, drift, more_weighing, volume_of_use};
-use crate::book::{IngredientId, Measure, Reading, miscalled};
+use crate::book::{IngredientId, Measure, Reading, ReadingAmount, miscalled};
 use crate::quantity::rounded;
 use crate::say::{Speaker, say};
 use crate::ui::counter_area::item::Counter;
@@ -35,9 +35,10 @@ pub(super) fn results_ui(ui: &mut Ui, counter: Counter<'_>, measure: &Measure) {
 /// What was weighed, each once, in the order of the readings.
 fn groups(measure: &Measure) -> Vec<Option<IngredientId>> {
     let mut groups = Vec::new();
-    for Reading { ingredient, .. } in &measure.readings {
-        if !groups.contains(ingredient) {
-            groups.push(ingredient.clone());
+    for ingredient in measure.readings.iter().map(Reading::weighed) {
+        let ingredient = ingredient.cloned();
+        if !groups.contains(&ingredient) {
+            groups.push(ingredient);
         }
     }
     groups
@@ -61,7 +62,16 @@ fn result_ui(
     };
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
-        let figure = rounded(found.grams, found.u_mean);
+        // What was read as a volume is told as one.
+        let unit = speaker.units.of("ml");
+        let volume = volume_of_use(measure).filter(|_| is_read_as_volume(measure, ingredient));
+        let (figure, symbol) = match volume.map(|volume| unit.uncertain(volume)) {
+            Some(volume) => {
+                let u = found.u_mean.map(|_| volume.u);
+                (rounded(volume.value, u), unit.symbol)
+            }
+            None => (rounded(found.grams, found.u_mean), "g"),
+        };
         let figure_words = say!(
             speaker,
             "counter-result",
@@ -70,14 +80,16 @@ fn result_ui(
         );
         ui.label(RichText::new(figure_words).font(TypeStyle::Strong.font_id()));
         ui.label(
-            RichText::new("g")
+            RichText::new(symbol)
                 .font(TypeStyle::Small.font_id())
                 .color(palette.text_quiet),
         );
         if let Some(u) = figure.u {
             quiet_ui(ui, &format!("± {}", speaker.digits(&u)));
         }
-        ui.label(say!(speaker, "counter-result-of", ingredient: name));
+        if volume.is_none() {
+            ui.label(say!(speaker, "counter-result-of", ingredient: name));
+        }
     });
     for sentence in sentences(counter, measure, ingredient) {
         let text = RichText::new(sentence)
@@ -102,6 +114,12 @@ fn result_ui(
         ui.add(Label::new(text).wrap());
     }
     ui.add_space(grid::NEAR);
+}
+
+/// Whether some of what was read of water was a volume.
+fn is_read_as_volume(measure: &Measure, ingredient: Option<&IngredientId>) -> bool {
+    let is_volume = |reading: &Reading| matches!(reading.amount, ReadingAmount::Millilitres(_));
+    ingredient.is_none() && measure.readings.iter().any(is_volume)
 }
 
 /// A part of one in percent, without its sign.
@@ -149,7 +167,8 @@ fn sentences(
     }
     match ingredient {
         None => {
-            if let Some(volume) = volume_of_use(measure) {
+            let is_told = is_read_as_volume(measure, ingredient);
+            if let Some(volume) = volume_of_use(measure).filter(|_| !is_told) {
                 let unit = speaker.units.of("ml");
                 let volume = unit.uncertain(volume);
                 let digits = speaker.digits(&rounded(volume.value, Some(volume.u)).value);

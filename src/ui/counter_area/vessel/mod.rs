@@ -5,7 +5,6 @@ mod extras;
 
 use egui::Ui;
 
-use super::earlier;
 use super::item::{Counter, CounterItem};
 use super::removal;
 use super::state::CounterState;
@@ -13,6 +12,7 @@ use super::uses::UsesOfBook;
 use crate::book::{ItemId, Shape, Vessel, VesselId, VesselKind};
 use crate::edit::{Edit, FieldName};
 use crate::say::{Speaker, say};
+use crate::ui::earlier_states::{Since, earlier_ui};
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::form::{Entry, Sheet, VALUE, columns_ui, section_ui};
@@ -72,7 +72,8 @@ pub(super) fn editor_ui(
         }
         if at + 1 == widths.len() {
             drawing::drawing_ui(ui, &found, counter.speaker);
-            way = earlier::earlier_ui(ui, counter, &mut sheet, &tasted);
+            let since = sheet.beside(Since::of(&*found, &tasted), Since::edit);
+            way = earlier_ui(ui, counter.speaker, &*found, &tasted, since);
             section_ui(ui, counter.speaker.word("counter-used-in"));
             let uses = counter.answers.to(&UsesOfBook);
             let used = removal::uses_ui(ui, counter, uses.list(&item));
@@ -236,7 +237,7 @@ fn heat_ui(ui: &mut Ui, counter: Counter<'_>, sheet: &mut Sheet<'_, Vessel>, bef
         .speaker
         .units
         .of("°C")
-        .trimmed(counter.book.settings.room_temperature, 1);
+        .trimmed(counter.book.settings.room_temperature.celsius(), 1);
     sheet.row(
         ui,
         speaker.word("counter-vessel-temperature"),

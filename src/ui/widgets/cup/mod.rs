@@ -11,7 +11,7 @@ pub use layers::{Filling, Layer, Texture, filling};
 
 use std::fmt::Write as _;
 
-use egui::{Response, Role, Sense, Stroke, StrokeKind, Ui, Vec2, WidgetInfo};
+use egui::{Response, Role, Sense, Ui, Vec2, WidgetInfo};
 
 use self::names::Labels;
 use self::notes::Notes;
@@ -97,10 +97,7 @@ fn clicked_line(
                     )
                 });
                 if response.has_focus() {
-                    let ring =
-                        Stroke::new(grid::FOCUS_RING, theme::palette(ui.visuals()).focus_ring);
-                    ui.painter()
-                        .rect_stroke(area, grid::CORNER, ring, StrokeKind::Outside);
+                    theme::focus_ring(ui, area.expand(grid::FOCUS_RING));
                 }
             }
             let response = response

@@ -8,6 +8,7 @@ mod labels;
 mod model;
 mod paint;
 
+pub use labels::LevelWords;
 pub use model::{
     LevelMark, MOST_STEPS, MarkStanding, level_words, marks_of, moved_words, overall_words,
 };
@@ -21,7 +22,7 @@ use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
 
 /// The narrowest level, in points; a container that is narrower scrolls.
-const LEAST_WIDTH: f32 = 65.0 * grid::STEP;
+const LEAST_WIDTH: f32 = 56.0 * grid::STEP;
 /// Beyond this the stretches no longer read as one line, in points.
 const MOST_WIDTH: f32 = 210.0 * grid::STEP;
 /// Size of the compact level, in points.
@@ -37,10 +38,45 @@ pub fn level_ui(
     standard_words: &str,
     speaker: Speaker<'_>,
 ) -> Response {
+    level_with_ui(ui, difference, standard_words, LevelWords::Below, speaker)
+}
+
+/// The same, with the words of the marks where they are wanted.
+pub fn level_with_ui(
+    ui: &mut Ui,
+    difference: &Difference,
+    standard_words: &str,
+    labels: LevelWords,
+    speaker: Speaker<'_>,
+) -> Response {
     let words = level_words(difference, standard_words, speaker);
-    show(ui, difference, standard_words, &words, speaker, |_, _| {
-        Drawn::Still
-    })
+    show(
+        ui,
+        difference,
+        (standard_words, &words, labels),
+        speaker,
+        |_, _| Drawn::Still,
+    )
+}
+
+/// How high a level is in a room of this width, in points: levels side by side end in one line.
+pub fn level_height(
+    ui: &Ui,
+    difference: &Difference,
+    standard_words: &str,
+    width: f32,
+    speaker: Speaker<'_>,
+) -> f32 {
+    Drawing::arrange(
+        ui,
+        &marks_of(difference),
+        width.clamp(LEAST_WIDTH, MOST_WIDTH),
+        standard_words,
+        &overall_words(difference, speaker),
+        LevelWords::Below,
+        speaker,
+    )
+    .height()
 }
 
 /// The level of a drink that has just changed: every mark that moves goes from where it was, and an empty mark stays there.
@@ -49,6 +85,7 @@ pub fn level_moved_ui(
     difference: &Difference,
     before: &Difference,
     standard_words: &str,
+    labels: LevelWords,
     speaker: Speaker<'_>,
 ) -> Response {
     let level = level_words(difference, standard_words, speaker);
@@ -62,8 +99,7 @@ pub fn level_moved_ui(
     show(
         ui,
         difference,
-        standard_words,
-        &words,
+        (standard_words, &words, labels),
         speaker,
         |ui, mark| {
             let was = marks_before
@@ -85,8 +121,7 @@ pub fn level_moved_ui(
 fn show(
     ui: &mut Ui,
     difference: &Difference,
-    standard_words: &str,
-    words: &str,
+    (standard_words, words, labels): (&str, &str, LevelWords),
     speaker: Speaker<'_>,
     drawn: impl Fn(&Ui, &LevelMark) -> Drawn,
 ) -> Response {
@@ -99,12 +134,20 @@ fn show(
         width,
         standard_words,
         &overall_words(difference, speaker),
+        labels,
         speaker,
     );
     let (rect, response) = ui.allocate_exact_size(vec2(width, drawing.height()), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(Role::Image, true, words));
     if ui.is_rect_visible(rect) {
         drawing.paint(ui.painter(), rect, theme::palette(ui.visuals()), &drawn);
+    }
+    for (part, term, area) in [
+        ("legend", Term::Level, drawing.legend(rect)),
+        ("overall", Term::Distance, drawing.overall(rect)),
+    ] {
+        ui.interact(area, response.id.with(part), Sense::hover())
+            .explained(term);
     }
     for (index, (mark, axis)) in marks.iter().zip(&difference.axes).enumerate() {
         explain_on_hover(
@@ -156,26 +199,14 @@ fn explain_on_hover(
     let response = ui.interact(column, whole.id.with(index), Sense::hover());
     response.on_hover_ui(|ui| {
         ui.label(egui::RichText::new(mark.sentence(speaker)).text_style(TypeStyle::Strong.into()));
-        let unit = speaker.units.of(axis.axis.unit());
-        let with_unit = |value: f64| {
-            let symbol = speaker.unit(unit.symbol);
-            let figure = format!("{}\u{a0}{symbol}", show_fine(speaker, value));
-            figure.trim_end().to_owned()
-        };
-        let figure = |value: Option<f64>| {
-            value.map_or_else(
-                || speaker.word("widget-not-known").to_owned(),
-                |value| with_unit(unit.value(value)),
-            )
-        };
+        let figures = AxisFigures::of(axis, speaker);
         ui.label(say!(
             speaker,
             "widget-mark-figures",
-            standard: figure(axis.standard),
-            drink: figure(axis.value)
+            standard: figures.standard,
+            drink: figures.drink
         ));
-        let step = with_unit(unit.difference(axis.step));
-        ui.label(say!(speaker, "widget-mark-step", step: step));
+        ui.label(say!(speaker, "widget-mark-step", step: figures.step));
         if let (Some(u), Some(scatter)) = (axis.u_steps, axis.scatter_steps) {
             ui.label(say!(
                 speaker,
@@ -183,6 +214,7 @@ fn explain_on_hover(
                 u: speaker.number(u, 1),
                 scatter: speaker.number(scatter, 1)
             ));
+            ui.label(Term::Whisker.sentence(crate::ui::words::speaker(ui.ctx())));
         }
         if let Some(term) = Term::of_axis(&axis.axis) {
             ui.label(term.sentence(crate::ui::words::speaker(ui.ctx())));
@@ -194,12 +226,52 @@ fn explain_on_hover(
     });
 }
 
+/// The figures behind a mark, with their unit.
+pub struct AxisFigures {
+    /// What the standard has.
+    pub standard: String,
+    /// What the drink has.
+    pub drink: String,
+    /// One noticeable step.
+    pub step: String,
+    /// The same as [`Self::drink`] and [`Self::step`], without their unit.
+    pub digits: [String; 2],
+}
+
+impl AxisFigures {
+    /// Those of an axis.
+    pub fn of(axis: &AxisDifference, speaker: Speaker<'_>) -> Self {
+        let unit = speaker.units.of(axis.axis.unit());
+        let with_unit = |digits: &String| {
+            let symbol = speaker.unit(unit.symbol);
+            format!("{digits}\u{a0}{symbol}").trim_end().to_owned()
+        };
+        // What is read beside each other has the same decimals.
+        let values = [axis.standard, axis.value].map(|value| value.map(|value| unit.value(value)));
+        let largest = values.iter().flatten().copied().map(f64::abs);
+        let decimals = fine_decimals(largest.fold(0.0, f64::max));
+        let digits = values.map(|value| value.map(|value| speaker.number(value, decimals)));
+        let not_known = || speaker.word("widget-not-known").to_owned();
+        let [standard, drink] = digits
+            .each_ref()
+            .map(|digits| digits.as_ref().map_or_else(not_known, with_unit));
+        let step = unit.difference(axis.step);
+        let step = speaker.number(step, fine_decimals(step));
+        let [_, of_drink] = digits;
+        Self {
+            standard,
+            drink,
+            step: with_unit(&step),
+            digits: [of_drink.unwrap_or_else(not_known), step],
+        }
+    }
+}
+
 /// Two decimals below ten, one below a hundred, none above.
-fn show_fine(speaker: Speaker<'_>, value: f64) -> String {
-    let decimals = match value.abs() {
+fn fine_decimals(value: f64) -> usize {
+    match value.abs() {
         size if size < 10.0 => 2,
         size if size < 100.0 => 1,
         _ => 0,
-    };
-    speaker.number(value, decimals)
+    }
 }

@@ -1,11 +1,11 @@
 //! What the level shows, as plain values: one mark for each axis, and the words that go with it.
 
-use crate::balance::{AxisDifference, Difference};
+use crate::balance::{AxisDifference, Difference, Taste};
 use crate::book::Axis;
 use crate::say::{Speaker, say};
 
 /// Marks beyond this many steps are drawn here with an open end.
-pub const MOST_STEPS: f64 = 4.0;
+pub const MOST_STEPS: f64 = 2.5;
 
 /// Most axes that are named in the sentence beneath.
 const MOST_NAMED: usize = 3;
@@ -44,12 +44,12 @@ pub struct LevelMark {
 impl LevelMark {
     fn new(difference: &AxisDifference) -> Self {
         let steps = difference.steps.filter(|steps| steps.is_finite());
-        let standing = match steps.map(f64::abs) {
-            None => MarkStanding::NotKnown,
-            Some(size) if size < NOTHING => MarkStanding::Level,
-            Some(_) if difference.weight <= 0.0 => MarkStanding::NotCounted,
-            Some(size) if size <= 1.0 => MarkStanding::Within,
-            Some(_) => MarkStanding::Off,
+        let standing = match (difference.taste(), steps) {
+            (None, _) | (_, None) => MarkStanding::NotKnown,
+            (_, Some(steps)) if steps.abs() < NOTHING => MarkStanding::Level,
+            _ if difference.weight <= 0.0 => MarkStanding::NotCounted,
+            (Some(Taste::Same), _) => MarkStanding::Within,
+            (Some(Taste::Less | Taste::More), _) => MarkStanding::Off,
         };
         let u_steps = difference.u_steps.filter(|u| u.is_finite()).unwrap_or(0.0);
         Self {
@@ -75,7 +75,7 @@ impl LevelMark {
             (_, false) => "widget-mark-part",
         };
         let change = self.comparative(speaker);
-        say!(speaker, message, change: change, steps: size_words(speaker, steps))
+        say!(speaker, message, change: change, steps: speaker.steps(steps))
     }
 
     /// "2.1 sweeter", "level", "not known".
@@ -87,7 +87,7 @@ impl LevelMark {
             }
             Some(steps) => {
                 let change = self.comparative(speaker);
-                say!(speaker, "widget-mark-short", change: change, steps: size_words(speaker, steps))
+                say!(speaker, "widget-mark-short", change: change, steps: speaker.steps(steps))
             }
         }
     }
@@ -96,7 +96,7 @@ impl LevelMark {
     pub fn signed_number(&self, speaker: Speaker<'_>) -> String {
         let steps = self.steps.unwrap_or(0.0);
         let sign = if steps > 0.0 { "+" } else { "−" };
-        format!("{sign}{}", size_words(speaker, steps))
+        format!("{sign}{}", speaker.steps(steps))
     }
 
     /// Whether the mark lies beyond what is drawn.
@@ -151,12 +151,6 @@ impl LevelMark {
     }
 }
 
-/// The size of a difference with one decimal; with two just beyond a step, so that nothing off the level reads as "1.0".
-fn size_words(speaker: Speaker<'_>, steps: f64) -> String {
-    let size = steps.abs();
-    speaker.number(size, if size > 1.0 && size < 1.05 { 2 } else { 1 })
-}
-
 /// The marks, in the order of the axes.
 pub fn marks_of(difference: &Difference) -> Vec<LevelMark> {
     difference.axes.iter().map(LevelMark::new).collect()
@@ -167,7 +161,7 @@ pub fn overall_words(difference: &Difference, speaker: Speaker<'_>) -> String {
     let Some(distance) = difference.distance.filter(|distance| distance.is_finite()) else {
         return speaker.word("widget-level-nothing-compared").to_owned();
     };
-    let far = size_words(speaker, distance);
+    let far = speaker.steps(distance);
     if difference.is_level() {
         return speaker.word("widget-level-even").to_owned();
     }
@@ -320,7 +314,7 @@ mod tests {
 
     #[test]
     fn a_whisker_stays_inside_what_is_drawn() {
-        let mark = LevelMark::new(&axis(Axis::Body, Some(3.0), 2.5));
+        let mark = LevelMark::new(&axis(Axis::Body, Some(2.0), 1.5));
         assert_eq!(mark.whisker(), Some((0.5, MOST_STEPS)));
     }
 

@@ -2,20 +2,19 @@
 
 use std::sync::Arc;
 
-use egui::{Align2, Color32, Galley, Painter, Pos2, Rect, Shape, Stroke, Ui, pos2, vec2};
+use egui::{Align2, Color32, Galley, Painter, Rect, Shape, Stroke, Ui, pos2, vec2};
 
-use super::labels::{Labels, arrange_labels};
-use super::model::{LevelMark, MOST_STEPS, MarkStanding};
+use super::labels::{Labels, LevelWords, arrange_labels};
+use super::model::{LevelMark, MarkStanding};
 use crate::say::Speaker;
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
 
 /// Height of one noticeable step, in points.
-const STEP_HEIGHT: f32 = 12.0;
-/// Above and below the outermost marks: an open end and its number.
-const BEYOND: f32 = 30.0;
+const STEP_HEIGHT: f32 = 28.0;
+/// The steps from top to bottom: the band takes two, a third of the height.
+const STEPS_IN_SIGHT: f32 = 6.0;
 /// Height of the drawing, in points: the same whatever the marks are, so that one level can be read against another.
-#[expect(clippy::cast_possible_truncation, reason = "a handful of steps")]
-const PLOT_HEIGHT: f32 = 2.0 * (MOST_STEPS as f32 * STEP_HEIGHT + BEYOND);
+const PLOT_HEIGHT: f32 = STEPS_IN_SIGHT * STEP_HEIGHT;
 /// Thickness of an axis's stretch of the line, in points.
 const STRETCH: f32 = 4.0;
 /// Part of a column that its stretch takes: all of it, but for a seam.
@@ -30,8 +29,6 @@ const WHISKER_END: f32 = 3.0;
 const SAMPLE: f32 = 18.0;
 /// A mark that moves less is still, in steps.
 const SAME_PLACE: f64 = 0.05;
-/// Height of one step in the compact level, in points.
-const STRIP_STEP_HEIGHT: f32 = 3.0;
 
 /// Where a mark is drawn.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -48,9 +45,9 @@ pub(super) struct Drawing<'marks> {
     width: f32,
     labels: Labels,
     legend: [Arc<Galley>; 2],
-    legend_rows: usize,
+    /// Whether the parts of the legend stand one below the other.
+    is_stacked: bool,
     overall: Arc<Galley>,
-    speaker: Speaker<'marks>,
 }
 
 impl<'marks> Drawing<'marks> {
@@ -60,18 +57,16 @@ impl<'marks> Drawing<'marks> {
         width: f32,
         standard_words: &str,
         overall: &str,
+        words: LevelWords,
         speaker: Speaker<'marks>,
     ) -> Self {
         let palette = theme::palette(ui.visuals());
         let small = TypeStyle::Small.font_id();
-        let text = |text: &str| {
-            ui.painter()
-                .layout_no_wrap(text.to_owned(), small.clone(), palette.text_quiet)
-        };
-        let legend = [
-            text(standard_words),
-            text(speaker.word("widget-level-band")),
-        ];
+        let legend = [standard_words, speaker.word("widget-level-band")].map(|text| {
+            let room = width - SAMPLE - grid::TIGHT;
+            let (text, font) = (text.to_owned(), small.clone());
+            ui.painter().layout(text, font, palette.text_quiet, room)
+        });
         let needed = legend
             .iter()
             .map(|galley| galley.size().x + SAMPLE + grid::NEAR)
@@ -93,11 +88,10 @@ impl<'marks> Drawing<'marks> {
         Self {
             marks,
             width,
-            labels: arrange_labels(ui, marks, column, palette, speaker),
+            labels: arrange_labels(ui, marks, column, words, palette, speaker),
             legend,
-            legend_rows: if needed > width { 2 } else { 1 },
+            is_stacked: needed > width,
             overall,
-            speaker,
         }
     }
 
@@ -110,11 +104,17 @@ impl<'marks> Drawing<'marks> {
     }
 
     fn legend_height(&self) -> f32 {
-        self.legend[0].size().y * self.legend_rows as f32 + grid::TIGHT
+        let [line, band] = self.legend.each_ref().map(|galley| galley.size().y);
+        let height = if self.is_stacked {
+            line + band
+        } else {
+            line.max(band)
+        };
+        height + grid::TIGHT
     }
 
     fn labels_height(&self) -> f32 {
-        self.labels.rows as f32 * self.labels.row_height
+        self.labels.height()
     }
 
     fn plot(&self, rect: Rect) -> Rect {
@@ -142,6 +142,16 @@ impl<'marks> Drawing<'marks> {
         )
     }
 
+    /// What the line and the band are, for the pointer.
+    pub(super) fn legend(&self, rect: Rect) -> Rect {
+        rect.with_max_y(rect.top() + self.legend_height())
+    }
+
+    /// The sentence beneath, for the pointer.
+    pub(super) fn overall(&self, rect: Rect) -> Rect {
+        rect.with_min_y(rect.bottom() - self.overall.size().y)
+    }
+
     pub(super) fn paint(&self, painter: &Painter, rect: Rect, palette: &Palette, drawn: &[Drawn]) {
         let plot = self.plot(rect);
         self.paint_legend(painter, rect, palette);
@@ -162,9 +172,6 @@ impl<'marks> Drawing<'marks> {
                 frame.ghost(was, mark.drawn_at().unwrap_or(was), *x);
             }
             frame.mark(mark, *x, *drawn);
-            if mark.is_beyond() || (mark.standing == MarkStanding::Off && !self.labels.with_words) {
-                frame.number(mark, *x, self.speaker);
-            }
         }
         self.paint_labels(painter, rect, palette);
         let below = pos2(
@@ -175,7 +182,7 @@ impl<'marks> Drawing<'marks> {
     }
 
     fn paint_legend(&self, painter: &Painter, rect: Rect, palette: &Palette) {
-        let row = self.legend[0].size().y;
+        let row = self.legend[0].rows.first().map_or(0.0, |row| row.height());
         let mut at = rect.left_top();
         let middle = at.y + row / 2.0;
         let stroke = Stroke::new(LINE, palette.accent);
@@ -185,10 +192,10 @@ impl<'marks> Drawing<'marks> {
             self.legend[0].clone(),
             palette.text_quiet,
         );
-        if self.legend_rows == 1 {
-            at.x = rect.left() + self.width - self.legend[1].size().x - SAMPLE - grid::TIGHT;
+        if self.is_stacked {
+            at.y += self.legend[0].size().y;
         } else {
-            at.y += row;
+            at.x = rect.left() + self.width - self.legend[1].size().x - SAMPLE - grid::TIGHT;
         }
         let sample = Rect::from_min_size(at + vec2(0.0, 3.0), vec2(SAMPLE, row - 6.0));
         painter.rect_filled(sample, 2.0, palette.level_band);
@@ -215,11 +222,7 @@ impl<'marks> Drawing<'marks> {
                 painter.vline(x, top..=y, Stroke::new(grid::HAIRLINE, palette.line));
             }
             for galley in galleys {
-                painter.galley(
-                    pos2(x - galley.size().x / 2.0, y),
-                    galley.clone(),
-                    palette.text_normal,
-                );
+                painter.galley(pos2(x, y), galley.clone(), palette.text_normal);
                 y += galley.size().y;
             }
         }
@@ -354,37 +357,6 @@ impl Frame<'_> {
         self.painter
             .add(Shape::line(points, Stroke::new(LINE, colour)));
     }
-
-    /// The number beyond the mark and its whisker.
-    fn number(&self, mark: &LevelMark, x: f32, speaker: Speaker<'_>) {
-        let Some(at) = mark.drawn_at() else { return };
-        let up = at > 0.0;
-        let end = mark
-            .whisker()
-            .map_or(at, |(low, high)| if up { high } else { low });
-        let distance = if mark.is_beyond() {
-            STRETCH + 7.0
-        } else {
-            STRETCH
-        };
-        let (place, align) = if up {
-            (self.y(end) - distance, Align2::CENTER_BOTTOM)
-        } else {
-            (self.y(end) + distance, Align2::CENTER_TOP)
-        };
-        let font = TypeStyle::Small.font_id();
-        let colour = match mark.standing {
-            MarkStanding::NotCounted => self.palette.text_quiet,
-            _ => colour_of_mark(mark, self.palette),
-        };
-        self.painter.text(
-            Pos2::new(x, place),
-            align,
-            mark.signed_number(speaker),
-            font,
-            colour,
-        );
-    }
 }
 
 /// The compact level: line, band and marks only.
@@ -394,7 +366,7 @@ pub(super) fn paint_strip(painter: &Painter, rect: Rect, marks: &[LevelMark], pa
         painter,
         palette,
         plot: rect,
-        step_height: STRIP_STEP_HEIGHT,
+        step_height: rect.height() / STEPS_IN_SIGHT,
         stretch: column * STRETCH_PART,
     };
     let centres: Vec<f32> = (0..marks.len())

@@ -2,44 +2,63 @@
 
 use egui::{Label, RichText, Ui};
 
-use super::item::Counter;
-use crate::book::{EarlierState, ItemId, Tasted};
+use super::area::Area;
+use super::field::take_keyboard;
+use super::theme::{self, grid};
+use super::widgets::form::{Entry, Sheet, link_ui, read_date, section_ui};
+use super::words::quiet_ui;
+use crate::book::{ItemId, Tasted};
 use crate::edit::Edit;
-use crate::say::say;
-use crate::ui::area::Area;
-use crate::ui::field::take_keyboard;
-use crate::ui::theme::{self, grid};
-use crate::ui::widgets::form::{Entry, Sheet, link_ui, section_ui};
-use crate::ui::words::quiet_ui;
+use crate::say::{Speaker, say};
 
-/// From when on an item has been another one.
+/// From when on an item has been another one: what can be said of the latest state that was kept.
 #[derive(Clone)]
-struct Since {
+pub(super) struct Since {
     item: ItemId,
-    day: String,
+    day: Option<String>,
     lot: String,
+}
+
+impl Since {
+    /// As it stands in the history of an item.
+    pub(super) fn of<T: Tasted>(item: &T, id: &ItemId) -> Self {
+        let latest = item.earlier().latest();
+        Self {
+            item: id.clone(),
+            day: latest.and_then(|state| state.until.clone()),
+            lot: latest.map_or_else(String::new, |state| state.until_lot.clone()),
+        }
+    }
+
+    /// What is put in its place.
+    pub(super) fn edit(self) -> Edit {
+        Edit::DateChange {
+            item: self.item,
+            day: self.day,
+            lot: self.lot,
+        }
+    }
 }
 
 /// Where the person goes from here.
 pub(super) type Way = Option<Area>;
 
 /// What was kept of an item, the latest first; nothing when nothing was.
-pub(super) fn earlier_ui<T: Tasted<Kept = T>>(
+pub(super) fn earlier_ui<T: Tasted>(
     ui: &mut Ui,
-    counter: Counter<'_>,
-    sheet: &mut Sheet<'_, T>,
+    speaker: Speaker<'_>,
+    item: &T,
     id: &ItemId,
+    mut sheet: Sheet<'_, Since>,
 ) -> Way {
-    let speaker = counter.speaker;
-    let earlier = sheet.item.earlier().clone();
-    let latest = earlier.latest()?;
+    let earlier = item.earlier();
+    earlier.latest()?;
     let palette = theme::palette(ui.visuals());
     section_ui(ui, speaker.word("counter-earlier"));
     quiet_ui(ui, speaker.word("counter-earlier-about"));
-    let mut next = sheet.item.for_keeping().alone();
+    let mut next = item.as_it_was(&item.for_keeping()).alone(speaker.book);
     for state in earlier.states.iter().rev() {
-        // As it would be kept today: what does not enter drinks is not told.
-        let was = sheet.item.as_it_was(&state.was).for_keeping().alone();
+        let was = item.as_it_was(&state.was).alone(speaker.book);
         let changes = speaker.and(&speaker.about(&next).item_changes(&was, id, &[]));
         let words = match &state.until {
             Some(day) => say!(speaker, "counter-earlier-since", day: day, changes: changes),
@@ -48,7 +67,7 @@ pub(super) fn earlier_ui<T: Tasted<Kept = T>>(
         ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
         next = was;
     }
-    since_ui(ui, counter, sheet, id, latest);
+    since_ui(ui, speaker, &mut sheet, id);
     let wrong = link_ui(ui, speaker.word("counter-earlier-wrong"));
     take_keyboard(ui, &sheet.focus("earlier"), &wrong);
     let hint = speaker.word("counter-earlier-wrong-hint");
@@ -62,28 +81,18 @@ pub(super) fn earlier_ui<T: Tasted<Kept = T>>(
 }
 
 /// The day and the lot from which on the item has been as it is now.
-fn since_ui<T: Tasted>(
-    ui: &mut Ui,
-    counter: Counter<'_>,
-    sheet: &mut Sheet<'_, T>,
-    id: &ItemId,
-    latest: &EarlierState<T::Kept>,
-) {
-    let speaker = counter.speaker;
-    let since = Since {
-        item: id.clone(),
-        day: latest.until.clone().unwrap_or_default(),
-        lot: latest.until_lot.clone(),
-    };
-    let mut sheet = sheet.beside(since.clone(), |since| Edit::DateChange {
-        item: since.item,
-        day: (!since.day.trim().is_empty()).then_some(since.day),
-        lot: since.lot,
-    });
+fn since_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Since>, id: &ItemId) {
+    let since = sheet.item.clone();
     sheet.row(ui, speaker.word("counter-earlier-day"), |sheet, ui| {
         let spot = Entry::wide("since", speaker.word("counter-earlier-day-named"));
         let spot = spot.hint(speaker.word("counter-not-stated"));
-        sheet.text(ui, &spot, &since.day, |since, day| since.day = day);
+        sheet.read(
+            ui,
+            &spot,
+            since.day.as_deref().unwrap_or_default(),
+            |text| read_date(speaker, text),
+            |since, day| since.day = day,
+        );
     });
     if matches!(id, ItemId::Ingredient(_)) {
         sheet.row(ui, speaker.word("counter-earlier-lot"), |sheet, ui| {
