@@ -15,6 +15,7 @@ use crate::book::{
     Amount, Approval, Axis, Book, Change, IngredientId, Line, Place, Recipe, RecipeId, Resolved,
     Role, Stage, VersionId, VesselId, resolve,
 };
+use crate::quantity::Temperature;
 
 /// From this temperature on something is poured hot, °C (assumed).
 const POURED_HOT: f64 = 60.0;
@@ -243,7 +244,8 @@ fn is_poured_hot(book: &Book, lines: &Resolved) -> bool {
             _ => None,
         };
         let of_item = || book.ingredient(&line.ingredient)?.temperature;
-        line.temperature.or(of_measure).or_else(of_item)
+        let stated = line.temperature.or(of_measure);
+        stated.map(Temperature::celsius).or_else(of_item)
     };
     lines
         .lines()
