@@ -45,6 +45,7 @@ pub use measurand::{MEASURANDS, Measurand, flavour_figure};
 pub use mix::{
     COMPONENTS, Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot,
 };
+pub use prepare::pack::{pack_grams, usable_grams};
 pub use prepare::per_gram::{PerGram, per_gram};
 pub use prepare::portion::{Portion, portion};
 pub use prepare::{Kitchen, prepare};

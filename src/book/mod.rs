@@ -81,7 +81,7 @@ pub use measure::{
 pub use merge::{Conflict, Merge, MergeNote, Part, merge};
 pub use nutrient::{Evidence, Figure, Nutrient};
 pub use price::{EarlierPrice, Price};
-pub use price_change::PriceInTime;
+pub use price_change::{PriceInTime, is_same_content};
 pub use recipe::{Approval, MOST_LINES, Recipe, State, Version};
 pub use resolve::resolve;
 pub use resolved::Resolved;
@@ -99,7 +99,7 @@ pub use vessel::{
 };
 pub use well_formed::{
     CalledSize, EnergyRange, Held, LARGEST_AMOUNT, Miscalled, NamedUnit, energy_of_composition,
-    findings, miscalled, nearest, new_errors, new_errors_of,
+    findings, millilitres_in_name, miscalled, nearest, new_errors, new_errors_of,
 };
 
 pub use crate::quantity::Temperature;

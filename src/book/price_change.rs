@@ -2,14 +2,15 @@
 
 use super::Ingredient;
 use super::price::{EarlierPrice, Price};
+use crate::quantity::{Pack, PackUnit};
 
 /// A price of an ingredient as a row of its history.
 #[derive(Clone, Debug, PartialEq)]
 pub struct PriceInTime<'item> {
     /// Price of the pack.
     pub pack: f64,
-    /// Usable content of the pack, g.
-    pub grams: f64,
+    /// What the pack holds, as it is printed.
+    pub content: Pack,
     /// Day of the price.
     pub date: Option<&'item str>,
     /// Who sold it.
@@ -26,7 +27,7 @@ impl Ingredient {
         if let Some(price) = &self.price {
             self.earlier_prices.push(EarlierPrice {
                 pack: price.pack,
-                grams: price.grams,
+                content: price.content,
                 date: price.date.clone(),
                 supplier: self.supplier.clone(),
             });
@@ -37,22 +38,21 @@ impl Ingredient {
     ///
     /// The one before is kept. A price of the same day is not: whoever types "1.20" comes by "1" and "1.2", and a slip that is
     /// put right at once was never paid. Typed back to what it was before that day, everything is as it was.
-    pub fn type_price(&mut self, pack_and_grams: Option<(f64, f64)>, day: &str) {
+    pub fn type_price(&mut self, stated: Option<(f64, Pack)>, day: &str) {
         let before = self.price.as_ref();
-        let stands = |price: &Price| Some((price.pack, price.grams)) == pack_and_grams;
+        let stands = |price: &Price| Some((price.pack, price.content)) == stated;
         if before.is_some_and(stands) {
             return;
         }
         let waste_percent = before.map_or(0.0, |price| price.waste_percent);
         let is_of_today = |price: &Price| price.date.as_deref() == Some(day);
-        let was =
-            |earlier: &mut EarlierPrice| Some((earlier.pack, earlier.grams)) == pack_and_grams;
+        let was = |earlier: &mut EarlierPrice| Some((earlier.pack, earlier.content)) == stated;
         if before.is_none_or(is_of_today)
             && let Some(last) = self.earlier_prices.pop_if(was)
         {
             self.price = Some(Price {
                 pack: last.pack,
-                grams: last.grams,
+                content: last.content,
                 waste_percent,
                 date: last.date,
             });
@@ -61,9 +61,9 @@ impl Ingredient {
         if !before.is_some_and(is_of_today) {
             self.keep_earlier_price();
         }
-        self.price = pack_and_grams.map(|(pack, grams)| Price {
+        self.price = stated.map(|(pack, content)| Price {
             pack,
-            grams,
+            content,
             waste_percent,
             date: (!day.is_empty()).then(|| day.to_owned()),
         });
@@ -77,7 +77,8 @@ impl Ingredient {
         let same_supplier = supplier.is_empty() || supplier == self.supplier;
         let is_replaced = |before: &Price| {
             let same_day = before.date.is_some() && before.date == price.date;
-            let same_price = is_same(before.pack, price.pack) && is_same(before.grams, price.grams);
+            let same_price =
+                is_same(before.pack, price.pack) && is_same_content(before.content, price.content);
             same_price || same_day && same_supplier
         };
         if !self.price.as_ref().is_some_and(is_replaced) {
@@ -94,7 +95,7 @@ impl Ingredient {
             .enumerate()
             .map(|(at, price)| PriceInTime {
                 pack: price.pack,
-                grams: price.grams,
+                content: price.content,
                 date: price.date.as_deref(),
                 supplier: &price.supplier,
                 change_percent: None,
@@ -102,7 +103,7 @@ impl Ingredient {
             });
         let today = self.price.as_ref().map(|price| PriceInTime {
             pack: price.pack,
-            grams: price.grams,
+            content: price.content,
             date: price.date.as_deref(),
             supplier: &self.supplier,
             change_percent: None,
@@ -110,13 +111,29 @@ impl Ingredient {
         });
         let mut rows: Vec<PriceInTime<'_>> = earlier.chain(today).collect();
         for at in 1..rows.len() {
-            let [before, now] = [at - 1, at].map(|at| rows[at].pack / rows[at].grams);
-            let change = 100.0 * (now / before - 1.0);
-            rows[at].change_percent = change.is_finite().then_some(change);
+            rows[at].change_percent = self.change_percent(&rows[at - 1], &rows[at]);
         }
         rows.reverse();
         rows
     }
+
+    /// How much more the same amount costs, in percent. A bottle and a bag are compared where a density is stated.
+    fn change_percent(&self, before: &PriceInTime<'_>, now: &PriceInTime<'_>) -> Option<f64> {
+        let density = self.density.map(|figure| figure.value);
+        let in_same_unit = before.content.unit == now.content.unit;
+        let amount = |content: Pack| match content.unit {
+            PackUnit::Millilitres if !in_same_unit => Some(content.whole() * density?),
+            _ => Some(content.whole()),
+        };
+        let each = |row: &PriceInTime<'_>| Some(row.pack / amount(row.content)?);
+        let change = 100.0 * (each(now)? / each(before)? - 1.0);
+        change.is_finite().then_some(change)
+    }
+}
+
+/// Whether two packs hold the same, as twelve bags and a case of twelve bags do.
+pub fn is_same_content(one: Pack, other: Pack) -> bool {
+    one.unit == other.unit && is_same(one.whole(), other.whole())
 }
 
 /// Whether two figures of a price are one: a number that went through a table is not always the same to the last bit.
@@ -136,7 +153,7 @@ mod tests {
         item.earlier_prices.clear();
         item.price = Some(Price {
             pack,
-            grams: 500.0,
+            content: Pack::of_grams(500.0),
             waste_percent: 4.0,
             date: Some(date.into()),
         });
@@ -147,14 +164,14 @@ mod tests {
     fn a_price_typed_letter_by_letter_keeps_only_what_was_paid() {
         let mut item = priced(10.0, "2026-01-05");
         for pack in [1.0, 12.0, 12.5] {
-            item.type_price(Some((pack, 500.0)), "2026-06-01");
+            item.type_price(Some((pack, Pack::of_grams(500.0))), "2026-06-01");
         }
         let price = item.price.as_ref().unwrap();
         assert_eq!((price.pack, price.waste_percent), (12.5, 4.0));
         assert_eq!(price.date.as_deref(), Some("2026-06-01"));
         let paid = EarlierPrice {
             pack: 10.0,
-            grams: 500.0,
+            content: Pack::of_grams(500.0),
             date: Some("2026-01-05".into()),
             supplier: "Ombery".into(),
         };
@@ -165,20 +182,20 @@ mod tests {
     fn typed_back_or_emptied_and_typed_again_it_is_as_it_was() {
         let before = priced(10.0, "2026-01-05");
         let mut item = before.clone();
-        item.type_price(Some((11.0, 500.0)), "2026-06-01");
-        item.type_price(Some((10.0, 500.0)), "2026-06-01");
+        item.type_price(Some((11.0, Pack::of_grams(500.0))), "2026-06-01");
+        item.type_price(Some((10.0, Pack::of_grams(500.0))), "2026-06-01");
         assert_eq!(item, before);
         item.type_price(None, "2026-06-01");
         assert_eq!((&item.price, item.earlier_prices.len()), (&None, 1));
-        item.type_price(Some((11.0, 500.0)), "2026-06-01");
+        item.type_price(Some((11.0, Pack::of_grams(500.0))), "2026-06-01");
         assert_eq!(item.earlier_prices.len(), 1);
     }
 
     #[test]
     fn the_history_is_newest_first_and_compares_what_a_gram_costs() {
         let mut item = priced(10.0, "2026-01-05");
-        item.type_price(Some((20.0, 1000.0)), "2026-03-01");
-        item.type_price(Some((25.0, 1000.0)), "2026-06-01");
+        item.type_price(Some((20.0, Pack::of_grams(1000.0))), "2026-03-01");
+        item.type_price(Some((25.0, Pack::of_grams(1000.0))), "2026-06-01");
         let rows = item.price_history();
         let changes: Vec<Option<f64>> = rows.iter().map(|row| row.change_percent).collect();
         assert_eq!(changes, [Some(25.0), Some(0.0), None]);

@@ -174,6 +174,11 @@ pub enum LoadProblem {
         /// Where.
         place: FilePlace,
     },
+    /// A price that states what its pack holds neither in grams nor in millilitres, or in both.
+    PackContent {
+        /// Where.
+        place: FilePlace,
+    },
     /// A number that is none, or larger than a computer can hold.
     NotFinite {
         /// The number.

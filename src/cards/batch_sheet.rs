@@ -3,7 +3,7 @@
 use super::document::{Block, Column, Document, Table};
 use super::recipe_blocks::{Made, cautions_of_all, footnotes};
 use super::request::{BatchItem, CardError};
-use crate::balance::balance_version;
+use crate::balance::{Slots, balance_version, per_gram, usable_grams};
 use crate::book::{Book, ClosureKind, Ingredient, IngredientId, ServicewareKind};
 use crate::say::{Speaker, say};
 
@@ -267,9 +267,12 @@ fn to_buy(speaker: &Speaker<'_>, needs: &[Need]) -> Table {
     for need in needs {
         let ingredient = book.ingredient(&need.ingredient);
         let price = ingredient.and_then(|ingredient| ingredient.price.as_ref());
-        let price = price.filter(|price| price.grams > 0.0 && price.waste_percent < 100.0);
+        let bought = ingredient.zip(price).and_then(|(item, price)| {
+            let gram = per_gram(item, &mut Slots::default()).mix;
+            Some((price, usable_grams(book, item, &gram, price)?))
+        });
         let supplier = ingredient.map_or_else(String::new, |item| item.supplier.clone());
-        let cells = price.map_or_else(
+        let cells = bought.map_or_else(
             || {
                 [
                     speaker.word("price-not-stated").to_owned(),
@@ -277,18 +280,17 @@ fn to_buy(speaker: &Speaker<'_>, needs: &[Need]) -> Table {
                     speaker.word("card-figure-not-known").to_owned(),
                 ]
             },
-            |price| {
-                let usable = price.grams * (1.0 - price.waste_percent / 100.0);
+            |(price, usable)| {
                 let packs = (need.grams / usable - LITTLE).ceil().max(0.0);
                 total += packs * price.pack;
                 [
-                    mass_words(speaker, price.grams),
+                    speaker.pack(price.content),
                     speaker.count(packs),
                     money(packs * price.pack),
                 ]
             },
         );
-        incomplete |= price.is_none() || need.incomplete;
+        incomplete |= bought.is_none() || need.incomplete;
         let mut row = vec![
             speaker.ingredient(&need.ingredient),
             supplier,

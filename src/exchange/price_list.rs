@@ -13,11 +13,10 @@ use super::review::{FieldChange, Outcome, Review, ReviewLine};
 use super::table::TextTable;
 use crate::book::{
     Book, Composition, Day, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient, Price,
-    Role, new_errors_of,
+    Role, is_same_content, new_errors_of,
 };
 use crate::quantity::{
-    GRAMS_PER_OUNCE, GRAMS_PER_POUND, KILOJOULES_PER_KILOCALORIE, MILLILITRES_PER_US_FLUID_OUNCE,
-    NumberError, excerpt,
+    KILOJOULES_PER_KILOCALORIE, NumberError, Pack, PackError, excerpt, parse_pack,
 };
 
 /// Salt in a gram of sodium, g/g (Regulation (EU) 1169/2011, Annex I).
@@ -345,44 +344,54 @@ impl RowReader<'_> {
         Some(waste)
     }
 
-    /// Content of a pack in grams; millilitres need a density.
-    fn pack_grams(&mut self, density: Option<f64>) -> Option<f64> {
-        let (number, unit) = self.number(Field::PackContent)?;
-        let volume = |millilitres: f64| density.map(|density| millilitres * density);
-        let grams = match unit.trim_matches('.') {
-            "g" | "gram" | "grams" => Some(number),
-            "kg" => Some(number * 1000.0),
-            "oz" | "ounce" | "ounces" => Some(number * GRAMS_PER_OUNCE),
-            "lb" | "lbs" | "pound" | "pounds" => Some(number * GRAMS_PER_POUND),
-            "fl oz" | "fl. oz" | "floz" | "fluid ounce" | "fluid ounces" => {
-                volume(number * MILLILITRES_PER_US_FLUID_OUNCE)
-            }
-            "ml" => volume(number),
-            "cl" => volume(number * 10.0),
-            "l" | "lt" | "litre" | "liter" => volume(number * 1000.0),
-            "" => {
-                self.doubt(Field::PackContent, CellFault::NoPackUnit);
-                return None;
-            }
-            _ => {
-                self.doubt(Field::PackContent, CellFault::Unit(UnitsOf::Pack));
-                return None;
-            }
-        };
-        if grams.is_none() {
-            self.doubt(Field::PackContent, CellFault::NoDensity);
+    /// Content of a pack.
+    fn pack_content(&mut self) -> Option<Pack> {
+        let text = self.text(Field::PackContent);
+        if text.is_empty() {
+            return None;
         }
-        grams.filter(|grams| *grams > 0.0)
+        let column = self.mapping.column(Field::PackContent);
+        let sign = column.and_then(|column| self.signs.in_column(column));
+        let usual = self.heading_unit(Field::PackContent).to_owned();
+        match parse_pack(&text, sign, &usual) {
+            Ok(pack) => Some(pack),
+            Err(PackError::NoUnit) => {
+                self.doubt(Field::PackContent, CellFault::NoPackUnit);
+                None
+            }
+            Err(PackError::Number(NumberError::Ambiguous {
+                thousands,
+                decimals,
+                ..
+            })) => {
+                let (heading, cell) = self.heading_and_cell(Field::PackContent);
+                self.doubts.push(Doubt::Ambiguous {
+                    heading,
+                    cell,
+                    thousands,
+                    decimals,
+                });
+                None
+            }
+            Err(PackError::Number(_)) => {
+                self.doubt(Field::PackContent, CellFault::NotANumber(sign));
+                None
+            }
+            Err(PackError::NotUnderstood { .. }) => {
+                self.doubt(Field::PackContent, CellFault::Unit(UnitsOf::Pack));
+                None
+            }
+        }
     }
 
-    fn price(&mut self, before: Option<&Price>, density: Option<f64>, date: &str) -> Option<Price> {
+    fn price(&mut self, before: Option<&Price>, date: &str) -> Option<Price> {
         let pack = self.pack_price();
-        let grams = self
-            .pack_grams(density)
-            .or_else(|| before.map(|before| before.grams));
+        let content = self
+            .pack_content()
+            .or_else(|| before.map(|before| before.content));
         let waste = self.waste();
         let pack = pack.or_else(|| before.map(|before| before.pack))?;
-        let Some(grams) = grams else {
+        let Some(content) = content else {
             if !self.text(Field::PackPrice).is_empty() {
                 self.doubt(Field::PackPrice, CellFault::NoPackContent);
             }
@@ -400,7 +409,7 @@ impl RowReader<'_> {
         let date = (!stated.is_empty()).then_some(stated);
         let price = Price {
             pack,
-            grams,
+            content,
             waste_percent: waste
                 .or_else(|| before.map(|before| before.waste_percent))
                 .filter(|waste| *waste < 100.0)
@@ -410,7 +419,8 @@ impl RowReader<'_> {
         // A price that did not change keeps the day on which it was looked up.
         match before {
             Some(before)
-                if is_same(before.pack, price.pack) && is_same(before.grams, price.grams) =>
+                if is_same(before.pack, price.pack)
+                    && is_same_content(before.content, price.content) =>
             {
                 Some(Price {
                     date: before.date.clone().or(price.date),
@@ -451,8 +461,7 @@ impl RowReader<'_> {
                 ingredient.density = Some(Figure::new(density, Evidence::SpecSheet));
             }
         }
-        let density = ingredient.density.map(|figure| figure.value);
-        if let Some(price) = self.price(known.price.as_ref(), density, date)
+        if let Some(price) = self.price(known.price.as_ref(), date)
             && known.price.as_ref() != Some(&price)
         {
             changes.push(FieldChange::Price {
@@ -513,7 +522,7 @@ impl RowReader<'_> {
         }
         let density = self.number(Field::Density).map(|(density, _)| density);
         let density = density.filter(|density| *density > 0.0);
-        let price = self.price(None, density, date);
+        let price = self.price(None, date);
         Ingredient {
             brand: brand.to_owned(),
             supplier: self.text(Field::Supplier),

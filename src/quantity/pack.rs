@@ -16,6 +16,50 @@ pub struct Pack {
 }
 
 impl Pack {
+    /// One pack of so many grams.
+    pub fn of_grams(grams: f64) -> Self {
+        Self {
+            count: 1.0,
+            each: grams,
+            unit: PackUnit::Grams,
+        }
+    }
+
+    /// One pack of so many millilitres.
+    pub fn of_millilitres(millilitres: f64) -> Self {
+        Self {
+            unit: PackUnit::Millilitres,
+            ..Self::of_grams(millilitres)
+        }
+    }
+
+    /// What one of them holds as it is printed, with its unit: 2.5 lb are no plain number of grams and come back as pounds.
+    pub fn each_as_printed(self) -> (f64, &'static str) {
+        let units = match self.unit {
+            PackUnit::Grams => [
+                ("kg", 1000.0),
+                ("g", 1.0),
+                ("lb", GRAMS_PER_POUND),
+                ("oz", GRAMS_PER_OUNCE),
+            ],
+            PackUnit::Millilitres => [
+                ("l", 1000.0),
+                ("ml", 1.0),
+                ("fl oz", MILLILITRES_PER_US_FLUID_OUNCE),
+                ("gal", 128.0 * MILLILITRES_PER_US_FLUID_OUNCE),
+            ],
+        };
+        let is_plain = |number: f64| {
+            let hundredths = 100.0 * number;
+            hundredths >= 1.0 && (hundredths - hundredths.round()).abs() <= 1e-9 * hundredths
+        };
+        let plain = units
+            .into_iter()
+            .map(|(unit, factor)| (self.each / factor, unit))
+            .find(|(number, unit)| is_plain(*number) && (*number >= 1.0 || units[0].0 != *unit));
+        plain.unwrap_or((self.each, units[1].0))
+    }
+
     /// What all of them hold, in the unit.
     pub fn whole(self) -> f64 {
         self.count * self.each

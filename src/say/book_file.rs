@@ -132,6 +132,9 @@ impl Speaker<'_> {
                 most: MOST_LINES,
                 place: self.file_place(place),
             ),
+            LoadProblem::PackContent { place } => {
+                say!(self, "load-problem-pack-content", place: self.file_place(place))
+            }
             LoadProblem::NotFinite { found, place } => say!(
                 self,
                 "load-problem-not-finite",

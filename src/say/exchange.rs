@@ -114,9 +114,9 @@ impl Speaker<'_> {
         format!("{} {unit}", self.localised(&show_compact(value), value))
     }
 
-    /// "9.50 for 1000 g".
+    /// "9.50 for 1 kg".
     fn pack_price(&self, price: &Price) -> String {
-        say!(self, "figure-pack-price", pack: self.number(price.pack, 2), grams: show_compact(price.grams))
+        say!(self, "ingredient-price-for", price: self.number(price.pack, 2), content: self.pack(price.content))
     }
 
     fn field_change(&self, change: &FieldChange) -> String {

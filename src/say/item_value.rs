@@ -119,7 +119,7 @@ impl Speaker<'_> {
             "allergens" => self.allergen_statement(ingredient.allergens.as_ref()),
             "diet" => self.diet(ingredient.diet),
             "opened_life_hours" => self.stated(ingredient.opened_life_hours, "h"),
-            "price" => self.pack(ingredient.price.as_ref()),
+            "price" => self.price_of(ingredient.price.as_ref()),
             "house_made" => self.batch(ingredient.house_made.as_ref()),
             _ => return None,
         })
@@ -255,11 +255,11 @@ impl Speaker<'_> {
         )
     }
 
-    fn pack(&self, price: Option<&Price>) -> String {
+    fn price_of(&self, price: Option<&Price>) -> String {
         let Some(price) = price else {
             return self.not_stated();
         };
-        let content = self.short(price.grams, "g");
+        let content = self.pack(price.content);
         let money = self.money(price.pack);
         let mut parts = vec![say!(self, "ingredient-price-for", price: money, content: content)];
         if price.waste_percent != 0.0 {

@@ -26,6 +26,7 @@ mod lists;
 mod look_up;
 mod names;
 mod numbers;
+mod pack;
 mod stage;
 mod statement;
 mod swap;

@@ -7,7 +7,7 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use eframe::egui;
-use egui::{Context, Event, Ui, ViewportCommand};
+use egui::{Context, Ui, ViewportCommand};
 
 use super::Screen;
 use super::area::{Area, Navigation};
@@ -180,7 +180,7 @@ impl App {
     pub(super) fn frame(&mut self, ui: &mut Ui) {
         let ctx = ui.ctx().clone();
         self.restore_size(&ctx);
-        self.follow_hand(&ctx);
+        self.marks = ctx.input(|input| self.marks.after(&input.events));
         let look = (self.view.appearance, self.marks);
         if (theme::appearance(ui.visuals()), theme::marks(ui.visuals())) != look {
             theme::apply_with(&ctx, look.0, look.1);
@@ -234,23 +234,6 @@ impl App {
             let size = ctx.content_rect().size() * zoom;
             ctx.send_viewport_cmd(ViewportCommand::InnerSize(size));
         }
-    }
-
-    /// What has the keyboard is marked from the first key on until the pointer is used again.
-    fn follow_hand(&mut self, ctx: &Context) {
-        ctx.input(|input| {
-            for event in &input.events {
-                match event {
-                    Event::Key { pressed: true, .. } | Event::AccessKitActionRequest(_) => {
-                        self.marks = Marks::Keyboard;
-                    }
-                    Event::PointerButton { pressed: true, .. } | Event::Touch { .. } => {
-                        self.marks = Marks::Nothing;
-                    }
-                    _ => {}
-                }
-            }
-        });
     }
 
     /// The text cursor blinks while somebody is there: each blink draws the whole window.

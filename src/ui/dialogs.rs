@@ -7,6 +7,7 @@ use egui::{Align2, Button, Id, Key, Label, Modal, RichText, TextEdit, Ui, vec2};
 use super::book_in_hand::BookInHand;
 use super::commands::UiCommand;
 use super::dialog::{Approving, Dialog};
+use super::field::select_when_pressed;
 use super::keys_sheet;
 use super::look_up::{self, LookUpState};
 use super::modal::{WIDTH, main_button_ui, sheet, sheet_in, title_ui};
@@ -204,6 +205,9 @@ fn approve_ui(
             .hint_text(hint)
             .desired_width(f32::INFINITY);
         let response = ui.add(field).accessible_name(name);
+        if name == tasted_name {
+            select_when_pressed(ui, &response, text);
+        }
         let entered_here = response.lost_focus() && ui.input(|input| input.key_pressed(Key::Enter));
         entered |= entered_here;
         if ui.memory(|memory| memory.focused().is_none()) && !response.lost_focus() {

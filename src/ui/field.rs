@@ -427,6 +427,12 @@ fn select_by_press(ui: &Ui, id: Id, response: &Response, brought: bool, text: &s
     }
 }
 
+/// The same for a plain field that holds a number or a day.
+pub(super) fn select_when_pressed(ui: &Ui, response: &Response, text: &str) {
+    let brought = response.gained_focus() && ui.input(|input| input.pointer.any_down());
+    select_by_press(ui, response.id, response, brought, text);
+}
+
 /// Selects the whole text, so that typing replaces it.
 pub(super) fn select_all(ui: &Ui, id: Id, text: &str) {
     let mut state = TextEditState::load(ui.ctx(), id).unwrap_or_default();

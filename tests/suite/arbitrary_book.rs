@@ -17,6 +17,7 @@ use evensip::book::{
     Yardstick,
 };
 use evensip::edit::Edit;
+use evensip::quantity::{Pack, PackUnit};
 
 /// Throws numbers (`SplitMix64` of Steele, Lea & Flood 2014).
 pub(crate) struct Dice(pub(crate) u64);
@@ -349,13 +350,13 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
         opened_life_hours: dice.maybe(Dice::number),
         price: dice.maybe(|dice| Price {
             pack: dice.number(),
-            grams: dice.number(),
+            content: pack(dice),
             waste_percent: dice.number(),
             date: dice.maybe(Dice::date),
         }),
         earlier_prices: dice.some(3, |dice| EarlierPrice {
             pack: dice.number(),
-            grams: dice.number(),
+            content: pack(dice),
             date: dice.maybe(Dice::date),
             supplier: dice.text(),
         }),
@@ -673,5 +674,13 @@ fn item_id(dice: &mut Dice) -> ItemId {
         2 => ItemId::Measure(measure_id(dice)),
         3 => ItemId::Vessel(vessel_id(dice)),
         _ => ItemId::Recipe(recipe_id(dice)),
+    }
+}
+
+fn pack(dice: &mut Dice) -> Pack {
+    Pack {
+        count: dice.number(),
+        each: dice.number(),
+        unit: dice.pick(&[PackUnit::Grams, PackUnit::Millilitres]),
     }
 }

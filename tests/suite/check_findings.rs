@@ -312,7 +312,7 @@ fn a_price_is_stale_against_the_newest_day_of_the_book() {
         let mut item = sample::ingredient(id, Form::Powder, Role::Flavour, &[]);
         item.price = Some(Price {
             pack: 1.0,
-            grams: 100.0,
+            content: evensip::quantity::Pack::of_grams(100.0),
             waste_percent: 0.0,
             date: date.map(str::to_owned),
         });

@@ -11,7 +11,7 @@ use evensip::book::{
 };
 use evensip::book_file::write;
 use evensip::exchange::write_recipe;
-use evensip::quantity::{DisplayUnits, TemperatureUnit, VolumeUnit};
+use evensip::quantity::{DisplayUnits, Pack, TemperatureUnit, VolumeUnit};
 use evensip::ui::Area;
 use evensip::ui::counter_area::{CounterItem, Kind};
 
@@ -57,12 +57,12 @@ fn the_prices_of_an_ingredient_are_copied_all_with_the_content_of_the_pack_apart
             .as_ref()
             .clone();
         let price = powder.price.as_mut().unwrap();
-        (price.pack, price.grams) = (11.0, 1000.0);
+        (price.pack, price.content) = (11.0, Pack::of_grams(1000.0));
         price.date = Some("2026-01-05".to_owned());
         powder.earlier_prices = (1..=8)
             .map(|month| EarlierPrice {
                 pack: 10.0,
-                grams: 500.0,
+                content: Pack::of_grams(500.0),
                 date: (month > 1).then(|| format!("2025-{month:02}-01")),
                 supplier: "=Ombery".to_owned(),
             })
@@ -527,7 +527,7 @@ fn findings_and_keys_are_copied_in_the_order_of_the_screen() {
             .unwrap()
             .as_ref()
             .clone();
-        powder.price.as_mut().unwrap().grams = -1.0;
+        powder.price.as_mut().unwrap().content.each = -1.0;
         book.ingredients.put(powder);
     });
     go(&mut window, Area::Findings);

@@ -14,7 +14,7 @@ use evensip::exchange::{
     UnclearAmount, arrival, edits_of, guess_mapping, propose_mappings, read_json_ld, read_recipe,
     read_table, review_price_list, write_recipe,
 };
-use evensip::quantity::NumberError;
+use evensip::quantity::{NumberError, PackUnit};
 use evensip::say::Speaker;
 
 use crate::cards::drink;
@@ -85,7 +85,7 @@ fn a_price_list_with_decimal_commas_is_reviewed_as_new_changed_same_and_skipped(
         panic!("{:?}", review.lines[0])
     };
     let price = ingredient.price.as_ref().unwrap();
-    assert!((price.pack - 21.5).abs() < 1e-9 && (price.grams - 1000.0).abs() < 1e-9);
+    assert!((price.pack - 21.5).abs() < 1e-9 && (price.content.whole() - 1000.0).abs() < 1e-9);
     assert_eq!(price.date.as_deref(), Some("2026-11-25"));
     assert!(
         changes
@@ -100,7 +100,7 @@ fn a_price_list_with_decimal_commas_is_reviewed_as_new_changed_same_and_skipped(
         panic!("{:?}", review.lines[1])
     };
     assert!((new.price.as_ref().unwrap().pack - 1234.5).abs() < 1e-9);
-    assert!((new.price.as_ref().unwrap().grams - 2500.0).abs() < 1e-9);
+    assert!((new.price.as_ref().unwrap().content.whole() - 2500.0).abs() < 1e-9);
     assert!((new.composition.get(Nutrient::Sugars).unwrap().value - 61.5).abs() < 1e-9);
     assert_eq!(
         new.composition.get(Nutrient::Protein),
@@ -251,15 +251,18 @@ fn packs_are_read_in_ounces_and_pounds() {
         "name,density,price,pack\nPlum,,9.50,2 lb\nFig,,9.50,8 oz\nLime,1.25,9.50,10 fl oz\n\
          Pear,,9.50,10 fl oz\n",
     );
-    let grams = |at| new_one(&review, at).price.as_ref().map(|price| price.grams);
-    for (at, expected) in [(0, 907.184_74), (1, 226.796_185), (2, 369.669_119_5)] {
-        assert!(
-            (grams(at).unwrap() - expected).abs() < 1e-6,
-            "{:?}",
-            grams(at)
-        );
+    let content = |at: usize| new_one(&review, at).price.as_ref().unwrap().content;
+    let ten_ounces = 295.735_295_625;
+    for (at, expected, unit) in [
+        (0, 907.184_74, PackUnit::Grams),
+        (1, 226.796_185, PackUnit::Grams),
+        (2, ten_ounces, PackUnit::Millilitres),
+        (3, ten_ounces, PackUnit::Millilitres),
+    ] {
+        let content = content(at);
+        assert!((content.whole() - expected).abs() < 1e-6, "{content:?}");
+        assert_eq!(content.unit, unit);
     }
-    assert_eq!(grams(3), None, "a volume, and no density");
 }
 
 #[test]

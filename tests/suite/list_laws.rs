@@ -231,7 +231,7 @@ fn the_command_shows_what_is_new_and_leaves_out_what_may_be_two_things() {
     };
     let said = run(&[]);
     assert!(
-        said.contains("Velm Fig powder: new: sugars: 64 g; price: 2.00 for 500 g"),
+        said.contains("Velm Fig powder: new: sugars: 64 g; price: 2.00 for 500\u{a0}g"),
         "{said}"
     );
     assert!(said.contains("1234 or 1.2340?"), "{said}");

@@ -13,6 +13,7 @@ use evensip::book::{
     ReadingAmount, Recipe, RecipeId, Role, Severity, Side, Stage, Vessel, findings, merge,
 };
 use evensip::edit::{Edit, apply, apply_soundly};
+use evensip::quantity::Pack;
 use proptest::prelude::*;
 
 use super::arbitrary_book::{self as arbitrary, Dice};
@@ -139,7 +140,7 @@ fn ingredient(dice: &mut Dice, book: &Book) -> Ingredient {
         4 => {
             item.price = Some(Price {
                 pack: dice.below(99) as f64,
-                grams: 500.0,
+                content: Pack::of_grams(500.0),
                 waste_percent: 0.0,
                 date: None,
             });
@@ -344,7 +345,7 @@ fn oat(change: impl FnOnce(&mut Ingredient)) -> Ingredient {
 fn price(pack: f64, date: &str) -> Price {
     Price {
         pack,
-        grams: 500.0,
+        content: Pack::of_grams(500.0),
         waste_percent: 0.0,
         date: Some(date.to_owned()),
     }

@@ -7,6 +7,7 @@ use evensip::book_file::{built_in_book, parse, write};
 use evensip::exchange::{
     DecimalSign, DecimalSigns, Outcome, guess_mapping, read_table, review_price_list,
 };
+use evensip::quantity::Pack;
 use evensip::ui::counter_area::CounterItem;
 use evensip::workbench::today;
 
@@ -42,16 +43,23 @@ fn a_price_typed_over_is_kept_with_its_day_and_shown_with_the_change() {
     assert!(window.query_by_label("prices so far").is_none());
     let dearer = 1.25 * old.pack;
     // Typed in two goes, as a person does: only what was paid before is kept.
-    type_into(&mut window, FIELD, &format!("1 for {} g", old.grams));
+    type_into(
+        &mut window,
+        FIELD,
+        &format!("1 for {} g", old.content.whole()),
+    );
     press(&mut window, Modifiers::COMMAND, Key::A);
-    type_on(&mut window, &format!("{dearer} for {} g", old.grams));
+    type_on(
+        &mut window,
+        &format!("{dearer} for {} g", old.content.whole()),
+    );
     press(&mut window, Modifiers::NONE, Key::Tab);
     let after = item(&book(&window));
     assert_eq!(
         after.earlier_prices,
         [EarlierPrice {
             pack: old.pack,
-            grams: old.grams,
+            content: old.content,
             date: old.date.clone(),
             supplier: before.supplier.clone(),
         }]
@@ -64,7 +72,7 @@ fn a_price_typed_over_is_kept_with_its_day_and_shown_with_the_change() {
     assert_eq!(after.price, Some(typed));
     assert!(window.query_by_label("prices so far").is_some());
     assert!(window.query_by_label("+25.0\u{a0}%").is_some());
-    let each = format!("{:.2}", 1000.0 * old.pack / old.grams);
+    let each = format!("{:.2}", 1000.0 * old.pack / old.content.whole());
     assert!(window.query_by_label(&each).is_some(), "{each}");
     undo(&mut window);
     assert_eq!(item(&book(&window)), before);
@@ -75,7 +83,11 @@ fn a_price_typed_over_is_kept_with_its_day_and_shown_with_the_change() {
 fn a_price_that_never_was_is_removed_with_its_button_and_comes_back_with_undo() {
     let mut window = window(built_in_book().unwrap());
     let old = price(&window);
-    type_into(&mut window, FIELD, &format!("99 for {} g", old.grams));
+    type_into(
+        &mut window,
+        FIELD,
+        &format!("99 for {} g", old.content.whole()),
+    );
     press(&mut window, Modifiers::NONE, Key::Tab);
     let words = match &old.date {
         Some(day) => format!("Remove the price of {day}"),
@@ -95,7 +107,7 @@ fn many_prices_show_the_newest_until_all_are_asked_for() {
     powder.earlier_prices = (1..=12)
         .map(|month| EarlierPrice {
             pack: f64::from(month),
-            grams: 1000.0,
+            content: Pack::of_grams(1000.0),
             date: Some(format!("2025-{month:02}-01")),
             supplier: String::new(),
         })
@@ -124,7 +136,9 @@ fn a_price_list_keeps_what_it_replaces_and_says_nothing_new_of_a_price_that_stay
     let brought = |pack: f64| {
         let text = format!(
             "name,brand,price,pack\n{},{},{pack},{} g\n",
-            before.name, before.brand, old.grams
+            before.name,
+            before.brand,
+            old.content.whole()
         );
         let table = read_table(text.as_bytes(), None).unwrap();
         let mapping = guess_mapping(&table.headings);
@@ -147,13 +161,15 @@ fn a_list_of_the_day_of_a_typed_price_replaces_it_unless_another_supplier_asks_i
     let day = "2026-11-25";
     let mut typed = item(&book);
     let paid = typed.price.clone().unwrap();
-    typed.type_price(Some((paid.pack + 1.0, paid.grams)), day);
+    typed.type_price(Some((paid.pack + 1.0, paid.content)), day);
     typed.supplier = "Ombery".to_owned();
     book.ingredients.put(typed.clone());
     let brought = |pack: f64, supplier: &str, day: &str| {
         let text = format!(
             "name,brand,price,pack,supplier\n{},{},{pack},{} g,{supplier}\n",
-            typed.name, typed.brand, paid.grams
+            typed.name,
+            typed.brand,
+            paid.content.whole()
         );
         let table = read_table(text.as_bytes(), None).unwrap();
         let mapping = guess_mapping(&table.headings);
@@ -188,7 +204,7 @@ fn earlier_prices_are_written_only_where_there_are_any_and_read_again() {
     let mut powder = item(&book);
     powder.earlier_prices.push(EarlierPrice {
         pack: 12.5,
-        grams: 1000.0,
+        content: Pack::of_grams(1000.0),
         date: None,
         supplier: "Ombery & Sons".into(),
     });

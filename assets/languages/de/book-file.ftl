@@ -56,6 +56,7 @@ load-problem-duplicate-id = { $kind ->
 load-problem-bad-id = { $error } ({ $place })
 load-problem-too-many = die Liste hat { $count } Einträge; auf mehrere Rezepte mit höchstens { $most } aufteilen ({ $place })
 load-problem-not-finite = eine Zahl ist { $found }; eine endliche Zahl wie `12.5` eingeben ({ $place })
+load-problem-pack-content = ein Preis gibt den Inhalt seiner Packung weder in `grams` noch in `millilitres` an oder in beiden; eines von beiden angeben ({ $place })
 
 id-error-empty = eine Kennung ist leer; einen kurzen Namen wie `pear-syrup` eingeben
 id-error-too-long = die Kennung `{ $found }…` ist { $count } Zeichen lang; höchstens { $most } verwenden

@@ -153,10 +153,13 @@ ingredient-saccharin = Saccharin
 # The price.
 ingredient-price = Packungspreis
 ingredient-price-named = Preis einer Packung
-ingredient-price-hint = z. B. 11,40 für 1 kg
+ingredient-price-hint = z. B. 11,40 für 1 kg
 # A price as it is typed and shown. The words between the two are read back: keep both, and a word or sign between them.
 ingredient-price-for = { $price } für { $content }
-ingredient-price-usable = { $price } { $currency } je nutzbarem kg
+ingredient-price-usable = { $price } { $currency } je nutzbarem { $unit }
+ingredient-price-usable-wasted = { $price } { $currency } je nutzbarem { $unit }: { $percent } % Verlust
+# Stands where the waste and the day of a price will be.
+ingredient-no-price-yet = nach dem Preis
 ingredient-waste = Verlust
 ingredient-waste-named = Verlust in Prozent
 # Stands behind the waste and before the day: "waste [3] %, priced on [2026-05-04]".
@@ -165,7 +168,8 @@ ingredient-price-day-named = Datum des Preises
 ingredient-no-day = ohne Datum
 # Why a price is not taken. Errors begin with a small letter and end without a full stop.
 ingredient-price-not-read = „{ $found }“ ist kein Preis: zum Beispiel 11,40 für 1 kg eingeben
-ingredient-price-without-unit = bei „{ $found }“ fehlt die Einheit: g, kg, oz oder lb eingeben
+ingredient-price-without-unit = bei „{ $found }“ fehlt die Einheit: zum Beispiel 1 kg, 750 ml, 2,5 lb oder 12 × 1 kg eingeben
+ingredient-pack-not-read = „{ $found }“ ist kein Inhalt einer Packung: zum Beispiel 1 kg, 750 ml, 2,5 lb oder 12 × 1 kg eingeben
 ingredient-price-of-nothing = eine Packung mit „{ $found }“ ist leer: mehr als 0 g eingeben
 
 # What it cost before. $currency is a sign or a code, or empty.

@@ -44,7 +44,6 @@ figure-density = Dichte
 figure-price = Preis
 figure-none = keine Werte
 figure-not-stated = nicht angegeben
-figure-pack-price = { $pack } für { $grams } g
 
 # Why a row is left out: clauses without a capital and a stop.
 row-no-name-column = keine Spalte ist der Name: oben eine wählen

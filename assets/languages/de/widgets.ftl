@@ -12,7 +12,7 @@ widget-level = Geschmacksbild (Linie: { $standard }). { $axes }. { $overall }
 widget-level-moved = { $level }. Verschoben: { $moved }
 widget-level-nothing-moves = { $level }. Keine Marke verschiebt sich
 # In the legend: what the band is.
-widget-level-band = ein merklicher Schritt nach oben und unten
+widget-level-band = ein merklicher Schritt beiderseits
 
 # The sentence under the level. $far is a number of noticeable steps.
 widget-level-nothing-compared = noch lässt sich kein Merkmal mit dem Standard vergleichen

@@ -49,6 +49,7 @@ load-problem-duplicate-id = the { $kind } `{ $id }` is in the book twice; give o
 load-problem-bad-id = { $error }, in { $place }
 load-problem-too-many = the list has { $count } entries; divide them among several recipes of at most { $most }, in { $place }
 load-problem-not-finite = a number is { $found }; enter a finite number such as 12.5, in { $place }
+load-problem-pack-content = a price states what its pack holds in neither `grams` nor `millilitres`, or in both; state one of the two, in { $place }
 
 id-error-empty = an id is empty; enter a short name such as `pear-syrup`
 id-error-too-long = the id `{ $found }…` is { $count } characters long; use at most { $most }

@@ -156,7 +156,10 @@ ingredient-price-named = Price of a pack
 ingredient-price-hint = such as 11.40 for 1 kg
 # A price as it is typed and shown. The words between the two are read back: keep both, and a word or sign between them.
 ingredient-price-for = { $price } for { $content }
-ingredient-price-usable = { $price } { $currency } per usable kg
+ingredient-price-usable = { $price } { $currency } per usable { $unit }
+ingredient-price-usable-wasted = { $price } { $currency } per usable { $unit }: { $percent } % is wasted
+# Stands where the waste and the day of a price will be.
+ingredient-no-price-yet = after the price
 ingredient-waste = waste
 ingredient-waste-named = Waste in percent
 # Stands behind the waste and before the day: "waste [3] %, priced on [2026-05-04]".
@@ -165,7 +168,8 @@ ingredient-price-day-named = Day of the price
 ingredient-no-day = no day
 # Why a price is not taken. Errors begin with a small letter and end without a full stop.
 ingredient-price-not-read = “{ $found }” is not a price: enter, for example, 11.40 for 1 kg
-ingredient-price-without-unit = “{ $found }” has no unit: enter g, kg, oz or lb
+ingredient-price-without-unit = “{ $found }” has no unit: enter, for example, 1 kg, 750 ml, 2.5 lb or 12 × 1 kg
+ingredient-pack-not-read = “{ $found }” is not what a pack holds: enter, for example, 1 kg, 750 ml, 2.5 lb or 12 × 1 kg
 ingredient-price-of-nothing = a pack of “{ $found }” holds nothing: enter more than 0 g
 
 # What it cost before. $currency is a sign or a code, or empty.

@@ -44,7 +44,6 @@ figure-density = density
 figure-price = price
 figure-none = no figures
 figure-not-stated = not stated
-figure-pack-price = { $pack } for { $grams } g
 
 # Why a row is left out: clauses without a capital and a stop.
 row-no-name-column = no column is the name: choose one above

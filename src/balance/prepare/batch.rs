@@ -2,7 +2,8 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::line::steeped;
+use super::line::{steeped, with_doubt_of_composition};
+use super::pack::{OF_PACKS, poured, usable_grams};
 use super::per_gram::{PerGram, Sensitivity, per_gram};
 use super::preparation::{Preparation, unknown_mix};
 use super::setup;
@@ -16,7 +17,7 @@ use crate::book::{
     Figure, Finding, FindingKind, HouseMade, Ingredient, IngredientId, Place, Recipe, Resolved,
     Stage, YieldLimit, resolve,
 };
-use crate::quantity::Uncertain;
+use crate::quantity::{PackUnit, Uncertain};
 
 /// Rounding that a yield may be above what went in, as a part of it.
 const YIELD_SLACK: f64 = 1e-9;
@@ -31,14 +32,7 @@ impl Preparation<'_> {
     /// One gram of an ingredient, made by its recipe when the house makes it and its label says nothing.
     pub(super) fn one_gram(&mut self, item: &Ingredient, slots: &mut Slots) -> PerGram {
         let mut from_label = per_gram(item, slots);
-        let price = item.price.as_ref();
-        let usable = price
-            .map(|price| price.grams * (1.0 - price.waste_percent / 100.0))
-            .filter(|grams| *grams > 0.0);
-        match (price, usable) {
-            (Some(price), Some(usable)) => from_label.mix.set(Component::Cost, price.pack / usable),
-            _ => from_label.mix.mark_unknown(Component::Cost),
-        }
+        self.put_cost(item, &mut from_label);
         let Some(made) = &item.house_made else {
             return from_label;
         };
@@ -90,6 +84,36 @@ impl Preparation<'_> {
             self.made.insert(item.id.clone(), from_label.clone());
         }
         from_label
+    }
+
+    /// What a gram costs. A bottle that is sold by volume holds as many grams as its density says: what is poured from it costs
+    /// the same whatever that is.
+    fn put_cost(&self, item: &Ingredient, gram: &mut PerGram) {
+        let price = item.price.as_ref();
+        let usable = price.and_then(|price| usable_grams(self.book, item, &gram.mix, price));
+        let Some((price, usable)) = price.zip(usable) else {
+            gram.mix.mark_unknown(Component::Cost);
+            return;
+        };
+        let cost = price.pack / usable;
+        gram.mix.set(Component::Cost, cost);
+        let by_volume = price.content.unit == PackUnit::Millilitres;
+        let poured = by_volume.then(|| poured(self.book, item, &gram.mix));
+        let poured = poured.flatten().map(|portion| {
+            // As unsure as it is in a drink: what is doubted twice over would not cancel out.
+            with_doubt_of_composition(portion, item, gram, OF_PACKS)
+        });
+        if let Some((relative, is_bulk)) = poured.and_then(|portion| portion.density) {
+            let mut change = Mix::EMPTY;
+            change.set(Component::Cost, cost / (1.0 + relative) - cost);
+            let id = item.id.clone();
+            let cause = if is_bulk {
+                Cause::BulkDensity(id)
+            } else {
+                Cause::Density(id)
+            };
+            gram.sensitivities.push(Sensitivity { cause, change });
+        }
     }
 
     /// Works out what an ingredient is made of, from the innermost batch outwards: in a deep kitchen the stack would not hold

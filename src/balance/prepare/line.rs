@@ -273,7 +273,7 @@ pub(super) fn steeped(item: &Ingredient, leaf: &PerGram, extraction: Option<Unce
 }
 
 /// A portion whose volume is weighed by the density of the components: that density is no surer than the composition.
-fn with_doubt_of_composition(
+pub(super) fn with_doubt_of_composition(
     portion: Portion,
     item: &Ingredient,
     per_gram: &PerGram,

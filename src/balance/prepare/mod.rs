@@ -5,6 +5,7 @@ mod densities;
 pub(super) mod kind;
 mod label;
 mod line;
+pub(super) mod pack;
 pub(super) mod per_gram;
 pub(super) mod portion;
 mod preparation;

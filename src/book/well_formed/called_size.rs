@@ -92,6 +92,12 @@ fn size_in_name(name: &str, kind: MeasureKind) -> Option<CalledSize> {
     })
 }
 
+/// The millilitres that a name says: "paper cup 500 ml".
+pub fn millilitres_in_name(name: &str) -> Option<f64> {
+    let size = size_in_name(name, MeasureKind::Jug)?;
+    (size.unit == NamedUnit::Millilitre).then_some(size.number)
+}
+
 /// Words and numbers of a name: "500ml" are two.
 fn tokens(name: &str) -> Vec<&str> {
     let is_digit = |c: char| c.is_numeric() || matches!(c, '.' | ',' | '/');

@@ -4,6 +4,7 @@ use super::checklist::Checklist;
 use super::ranges::FOOD_TEMPERATURE;
 use super::{claims, composition, density, energy};
 use crate::book::{Book, Figure, FigureName, FigureRange, Form, IdKind, Ingredient, Place};
+use crate::quantity::{Pack, PackUnit};
 
 /// Densities of what is poured, from oil to the thickest syrup, with room.
 const DENSITIES: FigureRange = FigureRange::new(0.5, 2.0, "g/ml");
@@ -19,6 +20,7 @@ const PACK_PRICES: FigureRange = FigureRange::new(0.0, 1e6, "");
 
 /// What packs hold, from a milligram of a flavour to a tank.
 const PACK_CONTENTS: FigureRange = FigureRange::new(1e-3, 1e7, "g");
+const PACK_VOLUMES: FigureRange = FigureRange::new(1e-3, 1e7, "ml");
 
 /// What is lost before it gets into a drink.
 const WASTE: FigureRange = FigureRange::new(0.0, 99.0, "%");
@@ -60,20 +62,33 @@ pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
     if let Some(price) = &item.price {
         let at = || place("price");
         list.in_range(at(), FigureName::PackPrice, price.pack, PACK_PRICES);
-        list.in_range(at(), FigureName::PackContent, price.grams, PACK_CONTENTS);
+        content(list, at, price.content);
         list.in_range(at(), FigureName::Waste, price.waste_percent, WASTE);
         list.date(at(), price.date.as_deref());
     }
     for price in &item.earlier_prices {
         let at = || place("earlier_prices");
         list.in_range(at(), FigureName::EarlierPackPrice, price.pack, PACK_PRICES);
-        list.in_range(at(), FigureName::PackContent, price.grams, PACK_CONTENTS);
+        content(list, at, price.content);
         list.date(at(), price.date.as_deref());
     }
     check_batch(book, item, list);
     density::check(item, list);
     energy::check(item, list);
     claims::check(book, item, list);
+}
+
+fn content(list: &mut Checklist, at: impl Fn() -> Place, content: Pack) {
+    let range = match content.unit {
+        PackUnit::Grams => PACK_CONTENTS,
+        PackUnit::Millilitres => PACK_VOLUMES,
+    };
+    // Both: two of less than nothing hold less than nothing, too.
+    for content in [content.each, content.whole()] {
+        if !range.contains(content) {
+            return list.in_range(at(), FigureName::PackContent, content, range);
+        }
+    }
 }
 
 fn check_batch(book: &Book, item: &Ingredient, list: &mut Checklist) {

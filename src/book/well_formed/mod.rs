@@ -18,7 +18,7 @@ mod recipe;
 mod since;
 
 pub use super::named_size::{CalledSize, Held, Miscalled, NamedUnit};
-pub use called_size::miscalled;
+pub use called_size::{millilitres_in_name, miscalled};
 pub use energy::{EnergyRange, energy_of_composition};
 pub(super) use house_made::each_circle;
 pub use nearest::nearest;

@@ -4,6 +4,7 @@ use serde::de::{Deserialize, Deserializer, Error as _, SeqAccess, Visitor};
 use serde::ser::{Serialize, Serializer};
 
 use super::super::checker::Checker;
+use super::super::error::LoadProblem;
 use super::earlier::EarlierStates;
 use super::stored::{Stored, file_group, in_file};
 use super::{
@@ -11,6 +12,7 @@ use super::{
     SaltUnit, Translation,
 };
 use crate::book::{self, LabelUnits, Nutrient};
+use crate::quantity::{Pack, PackUnit};
 
 in_file! {
     struct Ingredient named by id {
@@ -220,21 +222,120 @@ in_file! {
     }
 }
 
-in_file! {
+file_group! {
+    /// What the pack holds is in grams or in millilitres; `count` is how many of these it has.
     struct Price {
         pack: f64,
-        grams: f64,
+        count: Option<f64> = nothing,
+        grams: Option<f64> = nothing,
+        millilitres: Option<f64> = nothing,
         waste_percent: f64,
         date: Option<String> = nothing,
     }
 }
 
-in_file! {
+file_group! {
     struct EarlierPrice {
         pack: f64,
-        grams: f64,
+        count: Option<f64> = nothing,
+        grams: Option<f64> = nothing,
+        millilitres: Option<f64> = nothing,
         date: Option<String> = nothing,
         supplier: String = nothing,
+    }
+}
+
+impl Stored<book::Price> for Price {
+    fn from_book(value: &book::Price) -> Self {
+        let book::Price {
+            pack,
+            content,
+            waste_percent,
+            date,
+        } = value;
+        let (count, grams, millilitres) = content_in_file(*content);
+        Self {
+            pack: *pack,
+            count,
+            grams,
+            millilitres,
+            waste_percent: *waste_percent,
+            date: date.clone(),
+        }
+    }
+
+    fn into_book(self, checker: &mut Checker<'_>) -> book::Price {
+        book::Price {
+            pack: checker.within("pack", |checker| self.pack.into_book(checker)),
+            content: content_in_book(self.count, self.grams, self.millilitres, checker),
+            waste_percent: checker.within("waste_percent", |checker| {
+                self.waste_percent.into_book(checker)
+            }),
+            date: self.date,
+        }
+    }
+}
+
+impl Stored<book::EarlierPrice> for EarlierPrice {
+    fn from_book(value: &book::EarlierPrice) -> Self {
+        let book::EarlierPrice {
+            pack,
+            content,
+            date,
+            supplier,
+        } = value;
+        let (count, grams, millilitres) = content_in_file(*content);
+        Self {
+            pack: *pack,
+            count,
+            grams,
+            millilitres,
+            date: date.clone(),
+            supplier: supplier.clone(),
+        }
+    }
+
+    fn into_book(self, checker: &mut Checker<'_>) -> book::EarlierPrice {
+        book::EarlierPrice {
+            pack: checker.within("pack", |checker| self.pack.into_book(checker)),
+            content: content_in_book(self.count, self.grams, self.millilitres, checker),
+            date: self.date,
+            supplier: self.supplier,
+        }
+    }
+}
+
+/// The count, where there are several, and what each holds in grams or in millilitres.
+#[expect(clippy::float_cmp, reason = "one pack is exactly one")]
+fn content_in_file(content: Pack) -> (Option<f64>, Option<f64>, Option<f64>) {
+    let count = (content.count != 1.0).then_some(content.count);
+    match content.unit {
+        PackUnit::Grams => (count, Some(content.each), None),
+        PackUnit::Millilitres => (count, None, Some(content.each)),
+    }
+}
+
+fn content_in_book(
+    count: Option<f64>,
+    grams: Option<f64>,
+    millilitres: Option<f64>,
+    checker: &mut Checker<'_>,
+) -> Pack {
+    let count = checker.within("count", |checker| count.into_book(checker));
+    let grams: Option<f64> = checker.within("grams", |checker| grams.into_book(checker));
+    let millilitres: Option<f64> =
+        checker.within("millilitres", |checker| millilitres.into_book(checker));
+    let pack = match (grams, millilitres) {
+        (Some(grams), None) => Pack::of_grams(grams),
+        (None, Some(millilitres)) => Pack::of_millilitres(millilitres),
+        (None, None) | (Some(_), Some(_)) => {
+            checker.report(|place| LoadProblem::PackContent { place });
+            Pack::of_grams(1.0)
+        }
+    };
+    Pack {
+        count: count.unwrap_or(1.0),
+        ..pack
     }
 }
 

@@ -110,6 +110,9 @@ fn problem(problem: &LoadProblem) -> Fact {
             "too-many",
             json!({ "count": count, "most": MOST_LINES, "place": self::place(place) }),
         ),
+        LoadProblem::PackContent { place } => {
+            Fact::new("pack-content", json!({ "place": self::place(place) }))
+        }
         // JSON has no word for a number that is none.
         LoadProblem::NotFinite { found, place } => Fact::new(
             "not-finite",

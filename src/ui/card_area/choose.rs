@@ -10,6 +10,7 @@ use crate::cards::{CardKind, Paper};
 use crate::quantity::name_as_shown;
 use crate::say::{Language, say};
 use crate::ui::Screen;
+use crate::ui::field::select_when_pressed;
 use crate::ui::theme::{self, grid};
 use crate::ui::words::{capitalised, heading_ui, quiet_ui};
 
@@ -37,8 +38,9 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
     if state.kind == CardKind::Batch {
         row_ui(ui, speaker.word("cards-screen-drinks"), |ui| {
             let field = TextEdit::singleline(&mut state.drinks).desired_width(80.0);
-            ui.add(field)
-                .accessible_name(speaker.word("cards-screen-drinks-field"));
+            let response = ui.add(field);
+            select_when_pressed(ui, &response, &state.drinks);
+            response.accessible_name(speaker.word("cards-screen-drinks-field"));
         });
         if state.count().is_none() {
             let palette = theme::palette(ui.visuals());
@@ -70,8 +72,9 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
             let field = TextEdit::singleline(date)
                 .desired_width(120.0)
                 .hint_text(speaker.word("cards-screen-no-day"));
-            ui.add(field)
-                .accessible_name(speaker.word("cards-screen-day-field"));
+            let response = ui.add(field);
+            select_when_pressed(ui, &response, date);
+            response.accessible_name(speaker.word("cards-screen-day-field"));
         }
     });
     row_ui(ui, speaker.word("cards-screen-language"), |ui| {

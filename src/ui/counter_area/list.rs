@@ -71,9 +71,8 @@ pub(super) fn list_ui(ui: &mut Ui, counter: Counter<'_>, state: &mut CounterStat
         counter.answers.to(&wanted),
     );
     if order.is_empty() {
-        if nothing_ui(ui, state) || matches!(wish, Some(Wish::New(_))) {
-            let name = state.find.trim();
-            wish = Some(Wish::New((!name.is_empty()).then(|| name.to_owned())));
+        if nothing_ui(ui, state) {
+            wish = Some(wish_for_new(state));
         }
     } else {
         state.enter_row = enters;
@@ -128,7 +127,8 @@ fn find_ui(ui: &mut Ui, state: &mut CounterState) -> Option<Wish> {
         }
         let words = say!(speaker, "counter-new", kind: state.kind.key());
         if icon_button(ui, Icon::Add, &words, &words).clicked() {
-            wish = Some(Wish::New(None));
+            // What is typed and found under other names is a name, too: another brand of the same.
+            wish = Some(wish_for_new(state));
         }
         if tables_beside {
             wish = wish.take().or(tables_ui(ui));
@@ -171,6 +171,12 @@ fn published_ui(ui: &mut Ui) -> Option<IngredientId> {
             }
         });
     taken
+}
+
+/// A new item by the name that is typed to find one.
+fn wish_for_new(state: &CounterState) -> Wish {
+    let name = state.find.trim();
+    Wish::New((!name.is_empty()).then(|| name.to_owned()))
 }
 
 /// A list with nothing in it says what to do; `true` when what was looked for is to be added.

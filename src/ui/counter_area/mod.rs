@@ -243,7 +243,7 @@ mod tests {
     fn undo_finds_the_item_whose_field_was_changed() {
         let mut state = CounterState::default();
         let item = CounterItem::Measure(MeasureId::new("spoon-7").unwrap());
-        let focus = Focus::Field(item.id(), FieldName::at("reading-grams", 2));
+        let focus = Focus::Field(item.id(), FieldName::at("reading-amount", 2));
         assert_eq!(Area::of(&focus), Some(Area::Counter));
         AreaOfWork::open(&mut state, &focus);
         assert_eq!(

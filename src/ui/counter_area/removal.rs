@@ -6,8 +6,8 @@ use super::item::{Counter, CounterItem, Kind};
 use super::state::CounterState;
 use super::uses::{Use, UsesOfBook, refusal};
 use crate::book::{
-    Book, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, RecipeId, VersionId,
-    Vessel, VesselId, VesselKind,
+    Book, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, RecipeId, Role,
+    VersionId, Vessel, VesselId, VesselKind, millilitres_in_name,
 };
 use crate::edit::{Edit, FieldName, Focus};
 use crate::say::{Language, Speaker, say};
@@ -232,32 +232,56 @@ fn free_vessel(counter: Counter<'_>, name: &str) -> VesselId {
     VesselId::from_name(name, |id| counter.book.vessels.contains(id))
 }
 
-/// An ingredient of which nothing is stated. A name that ends with the word of a form says what it is: "plum syrup".
+/// An ingredient of which nothing is stated. The words of its name say what it is: "plum syrup", "oat creamer powder".
 pub(in crate::ui) fn new_ingredient(book: &Book, name: &str) -> Ingredient {
-    let said = |form: &Form| ends_with_word(name, |speaker| speaker.form(*form));
+    let role = named_by(name, Role::ALL, Speaker::role);
+    let form = named_by(name, Form::ALL, Speaker::form).unwrap_or(match role {
+        Some(Role::Water | Role::Tea) => Form::Liquid,
+        _ => Form::Powder,
+    });
+    let new = Ingredient::new(free_ingredient(book, name), name.to_owned());
     Ingredient {
-        form: Form::ALL.into_iter().find(said).unwrap_or(Form::Powder),
-        ..Ingredient::new(free_ingredient(book, name), name.to_owned())
+        form,
+        role: role.unwrap_or(new.role),
+        ..new
     }
 }
 
-/// Whether the last word of a name is this one, in any language that there is a catalogue of.
-fn ends_with_word(name: &str, word: impl Fn(Speaker<'_>) -> &'static str) -> bool {
-    let last = name.split_whitespace().next_back().unwrap_or_default();
-    let last = last.to_lowercase();
-    Language::all()
-        .any(|language| word(Speaker::without_book().in_language(language)).to_lowercase() == last)
+/// The one whose word stands last in a name, in any language that there is a catalogue of; where one word ends like another,
+/// that of the longer: "ice scoop".
+fn named_by<T: Copy>(
+    name: &str,
+    all: impl IntoIterator<Item = T>,
+    word: impl Fn(&Speaker<'static>, T) -> &'static str,
+) -> Option<T> {
+    let name = name.to_lowercase();
+    let words: Vec<&str> = name.split_whitespace().collect();
+    let last_place = |word: &str| {
+        let word = word.to_lowercase();
+        let parts: Vec<&str> = word.split_whitespace().collect();
+        let starts = 0..=words.len().checked_sub(parts.len())?;
+        let start = starts.rev().find(|at| words[*at..].starts_with(&parts))?;
+        Some((start + parts.len(), parts.len()))
+    };
+    let mut found: Option<((usize, usize), T)> = None;
+    for one in all {
+        for language in Language::all() {
+            let speaker = Speaker::without_book().in_language(language);
+            if let Some(place) = last_place(word(&speaker, one))
+                && found.is_none_or(|(before, _)| place > before)
+            {
+                found = Some((place, one));
+            }
+        }
+    }
+    found.map(|(_, one)| one)
 }
 
 fn new_measure(counter: Counter<'_>, name: &str) -> Measure {
-    let said = |kind: &MeasureKind| ends_with_word(name, |speaker| speaker.measure_kind(*kind));
     Measure::new(
         free_measure(counter, name),
         name.to_owned(),
-        MeasureKind::ALL
-            .into_iter()
-            .find(said)
-            .unwrap_or(MeasureKind::Scoop),
+        named_by(name, MeasureKind::ALL, Speaker::measure_kind).unwrap_or(MeasureKind::Scoop),
     )
 }
 
@@ -265,11 +289,12 @@ fn new_measure(counter: Counter<'_>, name: &str) -> Measure {
 const FIRST_CAPACITY: f64 = 500.0;
 
 fn new_vessel(counter: Counter<'_>, name: &str) -> Vessel {
+    let kinds = [VesselKind::Cup, VesselKind::Shaker, VesselKind::Jug];
     Vessel::new(
         free_vessel(counter, name),
         name.to_owned(),
-        VesselKind::Cup,
-        FIRST_CAPACITY,
+        named_by(name, kinds, Speaker::vessel_kind).unwrap_or(VesselKind::Cup),
+        millilitres_in_name(name).unwrap_or(FIRST_CAPACITY),
     )
 }
 

@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 use super::item::{Counter, CounterItem, Kind};
 use super::uses::{Uses, UsesOfBook};
-use crate::balance::Component;
+use crate::balance::{Component, usable_grams};
 use crate::book::{
     Book, Filling, Ingredient, IngredientId, Item, Measure, Nominal, Reading, Role, Vessel,
     WantedWords, folded,
@@ -207,7 +207,8 @@ impl BookQuestion for RowsOf {
                 let dates = last_readings(book);
                 let row = |item: &Arc<Ingredient>| {
                     let date = dates.get(item.id());
-                    ingredient_row(speaker, &uses, item, sugars_of(answers, item), date)
+                    let (sugars, price) = (sugars_of(answers, item), price_per_kg(answers, item));
+                    ingredient_row(speaker, &uses, item, sugars, price, date)
                 };
                 book.ingredients.iter().map(row).collect()
             }
@@ -258,6 +259,7 @@ fn ingredient_row(
     uses: &Uses,
     item: &Ingredient,
     sugars: Option<f64>,
+    price: Option<f64>,
     date: Option<&String>,
 ) -> Row {
     let id = CounterItem::Ingredient(item.id.clone());
@@ -265,7 +267,7 @@ fn ingredient_row(
         ListCell::Word(speaker.form(item.form).to_owned()),
         ListCell::Word(speaker.role(item.role).to_owned()),
         ListCell::number(speaker, sugars, 1).in_unit("g"),
-        match price_per_kg(item) {
+        match price {
             // Water from the tap is cheap and not free.
             Some(price) if price > 0.0 && price < 0.005 => {
                 ListCell::Number(price, format!("< {}", speaker.number(0.01, 2)))
@@ -403,10 +405,11 @@ pub(super) fn as_table<'row>(
 }
 
 /// Price of a kilogram that is used, waste taken off; in the book's currency.
-pub(super) fn price_per_kg(item: &Ingredient) -> Option<f64> {
+fn price_per_kg(answers: Answers<'_>, item: &Ingredient) -> Option<f64> {
     let price = item.price.as_ref()?;
-    let usable = price.grams * (1.0 - price.waste_percent / 100.0);
-    (usable > 0.0).then(|| 1000.0 * price.pack / usable)
+    let gram = answers.to(&GramOf(item.id.clone()))?;
+    let usable = usable_grams(answers.book(), item, &gram.mix, price)?;
+    Some(1000.0 * price.pack / usable)
 }
 
 fn last_readings(book: &Book) -> BTreeMap<IngredientId, String> {

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::balance::{AxisDifference, Taste};
-use crate::book::{Axis, IngredientId, Lineages, Recipe, RecipeId, State, VersionId};
+use crate::book::{Axis, IngredientId, Lineages, Recipe, RecipeId, State};
 use crate::swap::WalkStep;
 use crate::workbench::{Answers, BookQuestion, Shown};
 
@@ -67,27 +67,30 @@ impl BookQuestion for NextDrink {
         let at = recipes.iter().position(|recipe| recipe.id == self.after)?;
         let others = recipes[at + 1..].iter().chain(&recipes[..at]);
         let served = others.filter(|recipe| recipe.state != State::Retired);
-        let shown = |recipe: &Recipe, version: Option<VersionId>| Shown {
-            recipe: recipe.id.clone(),
-            version,
-        };
-        let with_ingredient = served.clone().find_map(|recipe| {
-            let version = version_with(recipe, &self.ingredient)?;
-            Some(shown(recipe, version))
-        });
-        with_ingredient.or_else(|| served.clone().next().map(|recipe| shown(recipe, None)))
+        let with_ingredient = |recipe: &&Recipe| version_with(recipe, &self.ingredient);
+        served.clone().find_map(with_ingredient).or_else(|| {
+            let recipe = served.clone().next()?;
+            Some(Shown {
+                recipe: recipe.id.clone(),
+                version: None,
+            })
+        })
     }
 }
 
 /// The first version of a recipe, itself before all, that has an ingredient.
-fn version_with(recipe: &Recipe, ingredient: &IngredientId) -> Option<Option<VersionId>> {
+fn version_with(recipe: &Recipe, ingredient: &IngredientId) -> Option<Shown> {
     let mut lineages = Lineages::new(recipe);
     let versions = recipe.versions.iter();
     let versions = versions.filter(|version| version.state != State::Retired);
     let mut all = std::iter::once(None).chain(versions.map(|version| Some(version.id.clone())));
-    all.find(|version| {
+    let version = all.find(|version| {
         let (resolved, _) = lineages.resolve(version.as_ref());
         resolved.lines().any(|line| line.ingredient == *ingredient)
+    })?;
+    Some(Shown {
+        recipe: recipe.id.clone(),
+        version,
     })
 }
 

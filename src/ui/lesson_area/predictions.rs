@@ -24,15 +24,18 @@ pub(super) fn predictions_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let speaker = lesson.speaker();
-    let asked = if state.is_revealed {
-        "lesson-result"
+    let heading = if state.is_revealed {
+        // On the wall the results speak for themselves.
+        (view == View::Window).then_some("lesson-result")
     } else if state.step == 1 {
-        "lesson-ask-first"
+        Some("lesson-ask-first")
     } else {
-        "lesson-ask-next"
+        Some("lesson-ask-next")
     };
-    let asked = RichText::new(speaker.word(asked)).font(TypeStyle::Strong.font_id());
-    ui.add(Label::new(asked.color(palette.text_strong)).wrap());
+    if let Some(heading) = heading {
+        let heading = RichText::new(speaker.word(heading)).font(TypeStyle::Strong.font_id());
+        ui.add(Label::new(heading.color(palette.text_strong)).wrap());
+    }
     if state.is_revealed {
         results_ui(ui, lesson, view, state);
         if view == View::Window {

@@ -1,12 +1,10 @@
 //! The answer to a swap: three drinks side by side, each with its figures and its level.
 
-use egui::{
-    Align, Align2, Color32, Label, Layout, Painter, Pos2, Response, RichText, Sense, Ui,
-    WidgetInfo, pos2, vec2,
-};
+use egui::{Align, Color32, Label, Layout, Response, RichText, Ui};
 
 use super::accept;
-use super::model::{self, Compared};
+use super::figures::figures_ui;
+use super::model;
 use super::state::SwapState;
 use crate::balance::{Balance, Difference};
 use crate::quantity::show_grouped;
@@ -16,24 +14,12 @@ use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::widgets::{figure_list::FigureText, level_height, level_ui};
+use crate::ui::widgets::{level_height, level_ui};
 use crate::ui::words::capitalised;
 use crate::workbench::{Action, SwapFound};
 
 /// The narrowest column, in points: a level with its labels.
 const COLUMN: f32 = 66.0 * grid::STEP;
-/// Height of a row of figures, in points.
-const ROW: f32 = 6.0 * grid::STEP;
-/// Room for the digits before the decimal sign, in points.
-const BEFORE_DECIMAL: f32 = 12.0 * grid::STEP;
-/// Room for decimals and unit, in points.
-const AFTER_DECIMAL: f32 = 20.0 * grid::STEP;
-/// Room for the change against the standard, in points.
-const CHANGE: f32 = 15.0 * grid::STEP;
-/// Room behind the decimal sign of the change, in points.
-const CHANGE_DECIMALS: f32 = 6.0 * grid::STEP;
-/// The widest row of figures, in points: in a wider one the eye loses the row.
-const WIDEST: f32 = 110.0 * grid::STEP;
 /// From this width on running text would be too wide to read, in points.
 const TEXT_WIDTH: f32 = 180.0 * grid::STEP;
 
@@ -106,9 +92,8 @@ pub(super) fn side_by_side_ui(
                 for (ui, drink) in columns.iter_mut().zip(drinks) {
                     ui.with_layout(Layout::top_down(Align::Min), |ui| {
                         filled_up(ui, heights.title, |ui| title_ui(ui, drink).rect.height());
-                        drink_ui(
-                            ui, screen, answer, drink, &heights, is_current, state, actions,
-                        );
+                        let drink = (drink, &heights);
+                        drink_ui(ui, screen, answer, drink, is_current, state, actions);
                     });
                 }
             });
@@ -415,8 +400,7 @@ fn drink_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     answer: &Answer,
-    drink: &AnsweredDrink<'_>,
-    heights: &Heights,
+    (drink, heights): (&AnsweredDrink<'_>, &Heights),
     is_current: bool,
     state: &mut SwapState,
     actions: &mut Vec<Action>,
@@ -474,106 +458,4 @@ pub(in crate::ui) fn line_words(speaker: Speaker<'_>, answer: &Answer) -> &'stat
     } else {
         "swap-screen-this-version"
     })
-}
-
-/// The figures of one drink, aligned at the decimal sign, with the change against the standard.
-pub(super) fn figures_ui(ui: &mut Ui, speaker: Speaker<'_>, figures: &[Compared]) {
-    let palette = theme::palette(ui.visuals());
-    ui.scope(|ui| {
-        ui.spacing_mut().item_spacing.y = 0.0;
-        let width = ui.available_width().min(WIDEST);
-        let room = width - CHANGE - AFTER_DECIMAL - BEFORE_DECIMAL;
-        let mut names = figures.iter().map(|compared| &compared.row.name);
-        let fits = |name: &String| {
-            let (font, colour) = (TypeStyle::Body.font_id(), Color32::PLACEHOLDER);
-            ui.painter().layout_no_wrap(name.clone(), font, colour).size().x <= room
-        };
-        let style = if names.all(fits) {
-            TypeStyle::Body
-        } else {
-            TypeStyle::Small
-        };
-        for Compared { row, change } in figures {
-            let (rect, response) = ui.allocate_exact_size(vec2(width, ROW), Sense::hover());
-            let change = &change.as_deref().map(|change| model::signed(speaker, change));
-            let words = match change {
-                Some(change) => {
-                    say!(speaker, "swap-screen-figure-and-change", figure: row.words(speaker), change: change)
-                }
-                None => row.words(speaker),
-            };
-            response.widget_info(|| WidgetInfo::labeled(egui::Role::Label, true, &words));
-            let painter = ui.painter();
-            let (y, small) = (rect.center().y, TypeStyle::Small.font_id());
-            let decimal = rect.right() - CHANGE - AFTER_DECIMAL;
-            let name_room = rect.with_max_x(decimal - BEFORE_DECIMAL);
-            painter
-                .with_clip_rect(name_room.intersect(painter.clip_rect()))
-                .text(
-                    rect.left_center(),
-                    Align2::LEFT_CENTER,
-                    &row.name,
-                    style.font_id(),
-                    palette.text_normal,
-                );
-            let (value, colour) = match &row.text {
-                FigureText::Known { value, .. } => (speaker.digits(value), palette.text_strong),
-                FigureText::AtLeast { value, .. } => {
-                    let value = speaker.digits(value);
-                    (format!("≥ {value}"), palette.text_strong)
-                }
-                FigureText::Said(words) => (words.clone(), palette.text_quiet),
-                FigureText::NotKnown { .. } => {
-                    let words = speaker.word("swap-screen-not-known");
-                    (words.to_owned(), palette.text_quiet)
-                }
-            };
-            let end = number_at(painter, pos2(decimal, y), &value, TypeStyle::Body, colour);
-            let unit = pos2(end.max(decimal) + grid::TIGHT, y);
-            painter.text(
-                unit,
-                Align2::LEFT_CENTER,
-                &row.unit,
-                small,
-                palette.text_quiet,
-            );
-            if let Some(change) = change {
-                let colour = palette.text_quiet;
-                if change.contains(|sign: char| sign.is_ascii_digit()) {
-                    let decimal = pos2(rect.right() - CHANGE_DECIMALS, y);
-                    number_at(painter, decimal, change, TypeStyle::Small, colour);
-                } else {
-                    // "the same"
-                    let font = TypeStyle::Small.font_id();
-                    painter.text(
-                        rect.right_center(),
-                        Align2::RIGHT_CENTER,
-                        change,
-                        font,
-                        colour,
-                    );
-                }
-            }
-            let response = response.explained(Term::of_measurand(row.measurand));
-            if let Some(gap) = row.gap() {
-                response.on_hover_text(gap);
-            }
-        }
-    });
-}
-
-/// A number whose decimal sign stands at a place; its right end.
-fn number_at(
-    painter: &Painter,
-    decimal: Pos2,
-    number: &str,
-    style: TypeStyle,
-    colour: Color32,
-) -> f32 {
-    let decimal_sign = number.find(['.', ',']).unwrap_or(number.len());
-    let (whole, decimals) = number.split_at(decimal_sign);
-    let font = style.font_id();
-    painter.text(decimal, Align2::RIGHT_CENTER, whole, font.clone(), colour);
-    let end = painter.text(decimal, Align2::LEFT_CENTER, decimals, font, colour);
-    end.right()
 }

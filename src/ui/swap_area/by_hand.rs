@@ -2,7 +2,8 @@
 
 use egui::{Label, RichText, Slider, Stroke, Ui};
 
-use super::answer::{figures_ui, line_words, scatter_words};
+use super::answer::{line_words, scatter_words};
+use super::figures::figures_ui;
 use super::state::SwapState;
 use super::{accept, model};
 use crate::say::{Speaker, say};

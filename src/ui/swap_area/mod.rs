@@ -6,6 +6,7 @@ mod ask;
 mod by_hand;
 mod coming;
 mod conditions;
+mod figures;
 mod limits;
 mod model;
 mod progress;

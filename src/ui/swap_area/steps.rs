@@ -2,7 +2,8 @@
 
 use egui::{EventFilter, Key, Label, Response, RichText, Ui};
 
-use super::answer::{figures_ui, line_words};
+use super::answer::line_words;
+use super::figures::figures_ui;
 use super::model;
 use super::state::SwapState;
 use crate::say::say;

@@ -59,3 +59,15 @@ pub enum Marks {
     /// Nothing: the window is used by the pointer, which shows where it is itself.
     Nothing,
 }
+
+impl Marks {
+    /// What is marked after these events: what has the keyboard from the first key on until the pointer is used again.
+    pub(in crate::ui) fn after(self, events: &[egui::Event]) -> Self {
+        use egui::Event;
+        events.iter().fold(self, |marks, event| match event {
+            Event::Key { pressed: true, .. } | Event::AccessKitActionRequest(_) => Self::Keyboard,
+            Event::PointerButton { pressed: true, .. } | Event::Touch { .. } => Self::Nothing,
+            _ => marks,
+        })
+    }
+}

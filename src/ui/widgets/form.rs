@@ -36,6 +36,7 @@ pub(in crate::ui) struct Entry<'entry> {
     align: Align,
     metric: &'static str,
     several_rows: bool,
+    is_aside: bool,
 }
 
 impl<'entry> Entry<'entry> {
@@ -49,6 +50,7 @@ impl<'entry> Entry<'entry> {
             align: Align::Min,
             metric: "",
             several_rows: false,
+            is_aside: false,
         }
     }
 
@@ -80,6 +82,14 @@ impl<'entry> Entry<'entry> {
     pub(in crate::ui) fn several_rows(self) -> Self {
         Self {
             several_rows: true,
+            ..self
+        }
+    }
+
+    /// One that is filled in already as it mostly is: Enter goes past it, and Tab leads to it.
+    pub(in crate::ui) fn aside(self) -> Self {
+        Self {
+            is_aside: true,
             ..self
         }
     }
@@ -259,10 +269,16 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         }
         .hint(entry.hint)
         .underlined();
-        self.show_field(ui, field, entry.width)
+        self.show_field(ui, field, entry.width, entry.is_aside)
     }
 
-    fn show_field(&mut self, ui: &mut Ui, field: Field<'_>, width: f32) -> FieldOutcome {
+    fn show_field(
+        &mut self,
+        ui: &mut Ui,
+        field: Field<'_>,
+        width: f32,
+        is_aside: bool,
+    ) -> FieldOutcome {
         let width = width.min(ui.available_width() - grid::TIGHT).max(grid::FAR);
         let height = if field.several_rows {
             field.height(ui, self.drafts, width)
@@ -273,13 +289,13 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         };
         self.in_row.push(field.key.clone());
         // A label is typed figure after figure: what is doubted of one is asked for by Tab only.
-        let is_passed_over = matches!(
+        let is_doubt = matches!(
             &field.key,
             Focus::Field(_, name) if name.part == FigurePart::Uncertainty
         );
         let outcome = field.show_in(ui, vec2(width, height), self.drafts, self.actions);
         self.escaped |= outcome.escaped;
-        if self.goes_on && !is_passed_over {
+        if self.goes_on && !is_doubt && !is_aside {
             outcome.response.request_focus();
             ui.ctx().request_repaint();
             self.goes_on = false;
@@ -313,7 +329,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         let field = Field::new(self.focus(entry.field.clone()), entry.name, shown)
             .hint(entry.hint)
             .style(TypeStyle::Heading);
-        let outcome = self.show_field(ui, field, entry.width);
+        let outcome = self.show_field(ui, field, entry.width, entry.is_aside);
         let speaker = words::speaker(ui.ctx());
         if let Some(text) = outcome.read(self.drafts, |text| name(speaker, text)) {
             self.typed(outcome.focus.clone(), |item| put(item, text));

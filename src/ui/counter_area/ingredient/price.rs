@@ -3,10 +3,9 @@
 use egui::Ui;
 
 use crate::book::{Ingredient, Price};
-use crate::quantity::{excerpt, parse_in_unit, parse_number};
+use crate::quantity::{Pack, PackUnit, excerpt, parse_number, parse_pack};
 use crate::say::{Speaker, say};
 use crate::ui::counter_area::item::Counter;
-use crate::ui::counter_area::table::price_per_kg;
 use crate::ui::widgets::form::{Entry, REPEATED, Sheet, plain, read_date};
 use crate::ui::words::quiet_ui;
 use crate::workbench::today;
@@ -31,15 +30,21 @@ pub(super) fn price_ui(
             |text| read(speaker, text, currency),
             |item, pack| item.type_price(pack, &today()),
         );
-        if let Some(price) = price_per_kg(before) {
-            let price = speaker.number(price, 2);
-            let words = say!(speaker, "ingredient-price-usable", price: price, currency: currency);
+        if let Some(price) = &before.price
+            && let Some(words) = usable_words(speaker, price, currency)
+        {
             quiet_ui(ui, &words);
         }
     });
-    let Some(price) = &before.price else { return };
+    // The row is there before there is a price: nothing moves when one is typed, and Enter goes past it.
     sheet.row(ui, speaker.word("ingredient-waste"), |sheet, ui| {
-        let spot = Entry::number("waste", speaker.word("ingredient-waste-named")).width(44.0);
+        let Some(price) = &before.price else {
+            quiet_ui(ui, speaker.word("ingredient-no-price-yet"));
+            return;
+        };
+        let spot = Entry::number("waste", speaker.word("ingredient-waste-named"))
+            .width(44.0)
+            .aside();
         sheet.required(ui, &spot, price.waste_percent, |item, percent| {
             if let Some(price) = &mut item.price {
                 price.waste_percent = percent;
@@ -49,7 +54,8 @@ pub(super) fn price_ui(
         let shown = price.date.clone().unwrap_or_default();
         let spot = Entry::wide("price-date", speaker.word("ingredient-price-day-named"))
             .width(96.0)
-            .hint(speaker.word("ingredient-no-day"));
+            .hint(speaker.word("ingredient-no-day"))
+            .aside();
         sheet.read(
             ui,
             &spot,
@@ -64,11 +70,31 @@ pub(super) fn price_ui(
     });
 }
 
-/// "11.4 for 1000 g", as it is read back.
+/// "11.88 € per usable kg, 4 % of the pack wasted"; per litre for what is sold by volume.
+fn usable_words(speaker: Speaker<'_>, price: &Price, currency: &str) -> Option<String> {
+    let usable = price.content.whole() * price.usable_part();
+    let each = 1000.0 * price.pack / usable;
+    if usable <= 0.0 || !each.is_finite() {
+        return None;
+    }
+    let unit = match price.content.unit {
+        PackUnit::Grams => "kg",
+        PackUnit::Millilitres => "l",
+    };
+    let each = speaker.number(each, 2);
+    let waste = price.waste_percent;
+    Some(if waste > 0.0 {
+        let percent = speaker.digits(&plain(waste));
+        say!(speaker, "ingredient-price-usable-wasted", price: each, currency: currency, unit: unit, percent: percent)
+    } else {
+        say!(speaker, "ingredient-price-usable", price: each, currency: currency, unit: unit)
+    })
+}
+
+/// "11.4 for 1 kg", as it is read back.
 fn words(speaker: Speaker<'_>, price: &Price) -> String {
-    let digits = |value: f64| speaker.digits(&plain(value));
-    let content = format!("{} g", digits(price.grams));
-    say!(speaker, "ingredient-price-for", price: digits(price.pack), content: content)
+    let pack = speaker.digits(&plain(price.pack));
+    say!(speaker, "ingredient-price-for", price: pack, content: speaker.pack(price.content))
 }
 
 /// What stands between a price and the content of its pack: the words of the language, and what bills of every language have.
@@ -79,8 +105,8 @@ fn between(speaker: Speaker<'_>) -> [String; 3] {
     [words.trim().to_owned(), "for".to_owned(), "/".to_owned()]
 }
 
-/// Reads "11.40 for 1 kg", "11,40 € / 500 g"; nothing for an empty text.
-fn read(speaker: Speaker<'_>, text: &str, currency: &str) -> Result<Option<(f64, f64)>, String> {
+/// Reads "11.40 for 1 kg", "8,60 € / 750 ml", "109 for 12 x 1 kg"; nothing for an empty text.
+fn read(speaker: Speaker<'_>, text: &str, currency: &str) -> Result<Option<(f64, Pack)>, String> {
     let text = text.trim();
     if text.is_empty() {
         return Ok(None);
@@ -97,16 +123,12 @@ fn read(speaker: Speaker<'_>, text: &str, currency: &str) -> Result<Option<(f64,
         currency => pack.replace(currency, " "),
     };
     let pack = parse_number(pack.trim()).map_err(|error| speaker.number_error(&error))?;
-    let content = content.trim().to_lowercase();
-    let found = || excerpt(&content, REPEATED);
-    if !["g", "oz", "lb"].iter().any(|unit| content.ends_with(unit)) {
-        return Err(say!(speaker, "ingredient-price-without-unit", found: found()));
-    }
-    let grams = parse_in_unit(&content, "g").map_err(|error| speaker.number_error(&error))?;
-    if grams > 0.0 {
-        Ok(Some((pack, grams)))
-    } else {
-        Err(say!(speaker, "ingredient-price-of-nothing", found: found()))
+    let content = content.trim();
+    let found = excerpt(content, REPEATED);
+    match parse_pack(content, None, "") {
+        Ok(content) if content.whole() > 0.0 => Ok(Some((pack, content))),
+        Ok(_) => Err(say!(speaker, "ingredient-price-of-nothing", found: found)),
+        Err(error) => Err(speaker.pack_error(&error, &found)),
     }
 }
 
@@ -115,26 +137,51 @@ mod tests {
     use super::*;
     use crate::say::Language;
 
-    fn read(text: &str, currency: &str) -> Result<Option<(f64, f64)>, String> {
+    fn read(text: &str, currency: &str) -> Result<Option<(f64, Pack)>, String> {
         super::read(Speaker::without_book(), text, currency)
     }
 
     #[test]
     fn a_price_is_read_as_it_is_said() {
         for text in ["11.40 for 1 kg", "11,40 € / 1000 g", " 11.4 €for 1000g "] {
-            assert_eq!(read(text, "€"), Ok(Some((11.4, 1000.0))), "{text}");
+            assert_eq!(
+                read(text, "€"),
+                Ok(Some((11.4, Pack::of_grams(1000.0)))),
+                "{text}"
+            );
         }
-        assert_eq!(read("9 for 1 lb", "€"), Ok(Some((9.0, 453.592_37))));
+        assert_eq!(
+            read("9 for 1 lb", "€"),
+            Ok(Some((9.0, Pack::of_grams(453.592_37))))
+        );
         assert_eq!(
             read("1.050,50 € for 1 000 g", "€"),
-            Ok(Some((1050.5, 1000.0)))
+            Ok(Some((1050.5, Pack::of_grams(1000.0))))
         );
         assert!(
             read("1,050 for 1 kg", "€").is_err(),
             "a thousand, or a little more than one"
         );
+        assert_eq!(
+            read("8.60 for 0,75 l", "€"),
+            Ok(Some((8.6, Pack::of_millilitres(750.0))))
+        );
+        let case = Pack {
+            count: 12.0,
+            ..Pack::of_grams(1000.0)
+        };
+        for text in [
+            "109 for 12 x 1 kg",
+            "109 for case of 12 × 1 kg",
+            "109 / 12x1kg",
+        ] {
+            assert_eq!(read(text, "€"), Ok(Some((109.0, case))), "{text}");
+        }
         assert_eq!(read("", "€"), Ok(None));
-        assert_eq!(read("11.40 for 1 kg", ""), Ok(Some((11.4, 1000.0))));
+        assert_eq!(
+            read("11.40 for 1 kg", ""),
+            Ok(Some((11.4, Pack::of_grams(1000.0))))
+        );
     }
 
     #[test]
@@ -146,6 +193,8 @@ mod tests {
             "for 1 kg",
             "cheap for 1 kg",
             "3 for 0 g",
+            "3 for 12 bags",
+            "3 for 1 kg or so",
         ] {
             assert!(read(text, "€").is_err(), "{text}");
         }
@@ -155,24 +204,32 @@ mod tests {
     fn what_is_shown_can_be_read_again_in_every_language_and_so_can_english() {
         let price = Price {
             pack: 0.004,
-            grams: 1000.0,
+            content: Pack::of_grams(1000.0),
             waste_percent: 0.0,
             date: None,
         };
         let english = words(Speaker::without_book(), &price);
-        assert_eq!(english, "0.004 for 1000 g");
+        assert_eq!(english, "0.004 for 1\u{a0}kg");
         for language in Language::all() {
             let speaker = Speaker::without_book().in_language(language);
             for text in [words(speaker, &price), english.clone()] {
                 let read = super::read(speaker, &text, "€");
-                assert_eq!(read, Ok(Some((0.004, 1000.0))), "{language:?}: {text}");
+                assert_eq!(
+                    read,
+                    Ok(Some((0.004, Pack::of_grams(1000.0)))),
+                    "{language:?}: {text}"
+                );
             }
             let hint = speaker.word("ingredient-price-hint");
             let example = &hint[hint.find(|first: char| first.is_ascii_digit()).unwrap()..];
             let read = super::read(speaker, example, "€");
-            assert_eq!(read, Ok(Some((11.4, 1000.0))), "{language:?}: {hint}");
+            assert_eq!(
+                read,
+                Ok(Some((11.4, Pack::of_grams(1000.0)))),
+                "{language:?}: {hint}"
+            );
         }
         let german = Speaker::without_book().in_language(Language::from_code("de").unwrap());
-        assert_eq!(words(german, &price), "0,004 für 1000 g");
+        assert_eq!(words(german, &price), "0,004 für 1\u{a0}kg");
     }
 }

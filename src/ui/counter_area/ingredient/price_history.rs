@@ -2,9 +2,10 @@
 
 use egui::{Align, Id, Label, Layout, RichText, Sense, Ui, UiBuilder, vec2};
 
-use crate::book::{Form, Ingredient, PriceInTime};
+use crate::balance::pack_grams;
+use crate::book::{Form, Ingredient, Price, PriceInTime};
 use crate::edit::{FieldName, Focus};
-use crate::quantity::{excerpt, show_compact, show_number};
+use crate::quantity::{Pack, PackUnit, excerpt, show_compact, show_number};
 use crate::say::{Speaker, say};
 use crate::ui::counter_area::item::Counter;
 use crate::ui::field::take_keyboard;
@@ -12,6 +13,7 @@ use crate::ui::icons::{Icon, icon_button};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::form::{Sheet, cell_ui, link_ui, number_heading_ui, words_ui};
+use crate::workbench::GramOf;
 
 /// Widths of the columns, in points.
 const DAY: f32 = 21.0 * grid::STEP;
@@ -37,7 +39,7 @@ pub(super) fn price_history_ui(
     }
     let speaker = counter.speaker;
     let currency = counter.book.settings.currency.as_str();
-    let per = Per::of(before);
+    let per = Per::of(counter, before);
     let history = before.price_history();
     let narrow = DAY + PACK + EACH + CHANGE + grid::TARGET;
     let has_suppliers = history.iter().any(|row| !row.supplier.is_empty());
@@ -95,11 +97,11 @@ fn earlier_price(at: usize) -> FieldName {
     FieldName::at("earlier-price", at)
 }
 
-/// What prices are compared by, and what that weighs.
+/// What prices are compared by, and what a millilitre weighs.
 #[derive(Clone, Copy)]
 struct Per {
     of: PerWhat,
-    grams: f64,
+    density: Option<f64>,
 }
 
 #[derive(Clone, Copy)]
@@ -109,24 +111,30 @@ enum PerWhat {
 }
 
 impl Per {
-    /// A litre of what pours and has a density, else a kilogram.
-    fn of(item: &Ingredient) -> Self {
-        let density = item.density.map(|figure| figure.value);
-        match density.filter(|density| item.form == Form::Liquid && *density > 0.0) {
-            Some(density) => Self {
-                of: PerWhat::Litre,
-                grams: 1000.0 * density,
-            },
-            None => Self {
-                of: PerWhat::Kilogram,
-                grams: 1000.0,
-            },
-        }
+    /// A litre of what is sold so or pours and has a density, else a kilogram.
+    fn of(counter: Counter<'_>, item: &Ingredient) -> Self {
+        let gram = counter.answers.to(&GramOf(item.id.clone()));
+        let millilitre = Pack::of_millilitres(1.0);
+        let density = gram.and_then(|gram| pack_grams(counter.book, item, &gram.mix, millilitre));
+        let is_sold_so = |price: &Price| price.content.unit == PackUnit::Millilitres;
+        let pours = item.form == Form::Liquid && item.density.is_some();
+        let of = if pours || item.price.as_ref().is_some_and(is_sold_so) {
+            PerWhat::Litre
+        } else {
+            PerWhat::Kilogram
+        };
+        Self { of, density }
     }
 
     /// What a price comes to.
     fn of_price(self, row: &PriceInTime<'_>) -> Option<f64> {
-        let each = self.grams * row.pack / row.grams;
+        let whole = row.content.whole();
+        let amount = match (self.of, row.content.unit) {
+            (PerWhat::Litre, PackUnit::Millilitres) | (PerWhat::Kilogram, PackUnit::Grams) => whole,
+            (PerWhat::Litre, PackUnit::Grams) => whole / self.density?,
+            (PerWhat::Kilogram, PackUnit::Millilitres) => whole * self.density?,
+        };
+        let each = 1000.0 * row.pack / amount;
         each.is_finite().then_some(each)
     }
 }
@@ -201,10 +209,15 @@ fn as_table(speaker: Speaker<'_>, currency: &str, per: Per, history: &[PriceInTi
         PerWhat::Litre => "ingredient-head-per-litre",
         PerWhat::Kilogram => "ingredient-head-per-kilogram",
     });
+    let content = speaker.word("ingredient-head-content");
+    let unit = unit_of_all(history);
     let heads = [
         speaker.word("ingredient-head-day").to_owned(),
         spreadsheet::head(speaker.word("ingredient-head-pack"), currency),
-        spreadsheet::head(speaker.word("ingredient-head-content"), "g"),
+        unit.map_or_else(
+            || content.to_owned(),
+            |unit| spreadsheet::head(content, unit),
+        ),
         spreadsheet::head(each, currency),
         spreadsheet::head(speaker.word("ingredient-prices-change"), "%"),
         speaker.word("ingredient-prices-from").to_owned(),
@@ -217,7 +230,10 @@ fn as_table(speaker: Speaker<'_>, currency: &str, per: Per, history: &[PriceInTi
         table.row([
             Cell::words(row.date.unwrap_or(speaker.word("ingredient-no-day"))),
             Cell::figure(&show_number(row.pack, 2)),
-            Cell::figure(&show_compact(row.grams)),
+            match unit {
+                Some(_) => Cell::figure(&show_compact(row.content.whole())),
+                None => Cell::words(&speaker.pack(row.content)),
+            },
             Cell::figure(&each),
             Cell::figure(&change.unwrap_or_default()),
             Cell::words(row.supplier),
@@ -226,14 +242,19 @@ fn as_table(speaker: Speaker<'_>, currency: &str, per: Per, history: &[PriceInTi
     table
 }
 
+/// The unit of all packs; `None` where some are sold by mass and some by volume.
+fn unit_of_all(history: &[PriceInTime<'_>]) -> Option<&'static str> {
+    let first = history.first()?.content.unit;
+    let is_one = history.iter().all(|row| row.content.unit == first);
+    is_one.then_some(match first {
+        PackUnit::Grams => "g",
+        PackUnit::Millilitres => "ml",
+    })
+}
+
 /// "11.40 for 1 kg".
 fn pack_words(speaker: Speaker<'_>, row: &PriceInTime<'_>) -> String {
-    let (content, unit) = if row.grams >= 1000.0 {
-        (row.grams / 1000.0, "kg")
-    } else {
-        (row.grams, "g")
-    };
-    let content = format!("{}\u{a0}{unit}", speaker.digits(&show_compact(content)));
+    let content = speaker.pack(row.content);
     say!(speaker, "ingredient-price-for", price: speaker.number(row.pack, 2), content: content)
 }
 
