@@ -256,7 +256,7 @@ pub struct Settings {
 }
 
 /// Ice that a shop leaves in the cup which does not say how much, percent of the cup (common practice, no source).
-const USUAL_ICE_LEFT: f64 = 15.0;
+const USUAL_ICE_LEFT: f64 = 40.0;
 
 impl Settings {
     /// Ice that a drink is to have left in a cup that holds so many millilitres, g.

@@ -49,9 +49,16 @@ pub(super) fn rung(
         .zip(volume(&bare))
         .map_or(0.0, |(now, bare)| (now - bare).max(0.0));
     let freed = sweetened * (1.0 - part);
+    // What makes up the volume does so in proportion: two lines do not both make up all of it.
+    let made_up: f64 = origin
+        .resolved
+        .lines()
+        .filter(|line| makes_up(line))
+        .map(|line| weight(origin, line))
+        .sum();
     let mut adjustable: Vec<Adjustable> = Vec::new();
     for line in origin.resolved.lines().filter(|line| line.stage == Stage::Mixed) {
-        let makes_up = matches!(line.role, Role::Water | Role::Tea);
+        let makes_up = makes_up(line);
         if line.role != Role::Sweetener && !makes_up {
             continue;
         }
@@ -64,8 +71,9 @@ pub(super) fn rung(
         let number = line.amount.number().unwrap_or(0.0);
         let now = steps_in(number, found.step);
         if makes_up {
-            let millilitres = one_millilitre(origin, &line, found.step);
-            let room = steps_in(freed.abs() / millilitres, 1.0).min(40);
+            let share = weight(origin, &line) / made_up.max(f64::MIN_POSITIVE);
+            let millilitres = of_a_step(origin, &line, found.step);
+            let room = steps_in(freed.abs() * share / millilitres, 1.0).min(40);
             let (less, more) = if freed < 0.0 { (room, 0) } else { (0, room) };
             found.range.low = (now - less).max(1);
             found.range.high = (now + more).max(1);
@@ -73,7 +81,11 @@ pub(super) fn rung(
             // A level above the standard needs as much more.
             let wanted = steps_in(number * part.max(1.0), found.step);
             found.range.low = 0;
-            found.range.high = if part <= 1.0 { now } else { wanted + 2 };
+            found.range.high = match part {
+                part if part <= 0.0 => 0,
+                part if part <= 1.0 => now,
+                _ => wanted + 2,
+            };
         }
         adjustable.push(found);
     }
@@ -90,13 +102,27 @@ pub(super) fn rung(
     })
 }
 
-/// Millilitres of one step of what makes up the volume.
-fn one_millilitre(origin: &Origin<'_>, line: &Line, step: f64) -> f64 {
+/// Whether a line makes up what sweeteners leave.
+fn makes_up(line: &Line) -> bool {
+    line.stage == Stage::Mixed
+        && matches!(line.role, Role::Water | Role::Tea)
+        && !line.amount.fills()
+}
+
+/// What a line weighs, g; nothing when nobody knows.
+fn weight(origin: &Origin<'_>, line: &Line) -> f64 {
     let mut shares = origin.now.lines.iter();
     let share = shares.find(|share| share.line == line.id && !share.carried);
+    share.and_then(|share| share.grams).unwrap_or(0.0)
+}
+
+/// Millilitres of one step of what makes up the volume: water and tea weigh about a gram a millilitre.
+fn of_a_step(origin: &Origin<'_>, line: &Line, step: f64) -> f64 {
     let number = line.amount.number().unwrap_or(0.0);
-    let grams = share.and_then(|share| share.grams).unwrap_or(0.0);
-    // Water and tea weigh about a gram a millilitre.
-    let of_step = if number > 0.0 { grams / number * step } else { step };
+    let of_step = if number > 0.0 {
+        weight(origin, line) / number * step
+    } else {
+        step
+    };
     of_step.max(0.1)
 }

@@ -159,5 +159,5 @@ fn is_had(origin: &Origin<'_>, rungs: &[Rung], at: usize) -> bool {
     let now = origin.resolved.sugar_level.unwrap_or(100.0);
     let is_another = (now - percent).abs() > 1e-9;
     let stays = is_another && own == amounts(&origin.resolved);
-    miss <= 1.0 && !stays && !rungs.iter().any(is_nearer)
+    !is_another || (miss <= 1.0 && !stays && !rungs.iter().any(is_nearer))
 }

@@ -75,7 +75,7 @@ pub fn matrix(
     let mut places: Vec<(Option<VesselId>, MatrixIce)> = Vec::new();
     for ice in ices {
         let iced = is_iced || ice == MatrixIce::Iced;
-        let mut cups: Vec<Option<VesselId>> = cups_in_use(book, iced).into_iter().map(Some).collect();
+        let mut cups: Vec<Option<VesselId>> = cups_for(book, iced).into_iter().map(Some).collect();
         if iced == is_iced && !cups.contains(&own) {
             cups.insert(0, own.clone());
         }
@@ -122,6 +122,17 @@ fn with_ice(
         MatrixIce::Level(level) => with_part_of_ice(&origin.from_lines(sized), level.percent)?,
     };
     Ok(drink.balance.as_ref().clone())
+}
+
+/// The cups that a drink may be put in: those in which the shop serves such drinks, and those in which it serves none yet.
+fn cups_for(book: &Book, iced: bool) -> BTreeSet<VesselId> {
+    let mut cups = cups_in_use(book, iced);
+    let others = cups_in_use(book, !iced);
+    let is_free = |id: &VesselId| !others.contains(id);
+    let all = book.vessels.iter();
+    let all = all.filter(|vessel| vessel.kind == VesselKind::Cup);
+    cups.extend(all.map(|vessel| vessel.id.clone()).filter(is_free));
+    cups
 }
 
 /// The cups in which the shop serves iced drinks, or hot ones; every cup where it serves none yet.
