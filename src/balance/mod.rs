@@ -54,20 +54,23 @@ pub use published::serving::{ScaldBound, ScaldTime};
 pub use report::axes::{AxisValue, noticeable_step};
 pub use report::balance::{
     Balance, Contribution, Layer, Layers, NoFigure, Reported, balance, balance_version,
-    standard_balance,
 };
 pub use report::caution::{
     CaffeineDose, Caution, CautionFact, CautionKind, HOT_FOR_A_WIDE_STRAW, Hot, KeptAt, Mention,
     NamedWords, NotKnown, Since, UseWithin,
 };
 pub use report::every_version::VersionBalances;
+pub use report::held::{
+    held_standard, level_aims, room_of, standard_balance, without_sweeteners,
+};
 pub use report::margin::{Margin, margin};
 pub use report::milestones::{Cooling, CoolingLine, CoolingMilestone, cooling};
 pub use report::nutrition::{NutritionRow, PrintedValue, declaration, printed};
 pub use report::share::{Lens, LineShare};
 pub use report::standing::{ASSUMED_MELT_RATE, MeltRate, Standing, standing};
 pub use report::taste_difference::{
-    AxisDifference, Difference, LEVEL_STEPS, Taste, difference, figure_difference, overall_distance,
+    AxisDifference, Difference, LEVEL_STEPS, Taste, difference, figure_difference,
+    level_difference, overall_distance,
 };
 pub use report::unstated::Unstated;
 pub use report::yardsticks::{

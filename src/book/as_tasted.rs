@@ -111,6 +111,7 @@ tasted!(Settings by |book, settings| book.settings = settings, without {
     hot_window: Settings::default().hot_window,
     iced_window: Settings::default().iced_window,
     ice_melt_rate: None,
+    ice_left: None,
     sales_tax_percent: None,
     steps: Vec::new(),
     yardsticks: Vec::new(),

@@ -38,6 +38,8 @@ pub enum Change {
     DrinkingTemperature(Option<f64>),
     /// Another price on the menu; `None` is not on the menu.
     MenuPrice(Option<f64>),
+    /// Another part of the added sweetness, percent; `None` is all of it.
+    SugarLevel(Option<f64>),
 }
 
 impl Change {
@@ -59,7 +61,8 @@ impl Change {
             | Self::Shaker(_)
             | Self::Strained(_)
             | Self::DrinkingTemperature(_)
-            | Self::MenuPrice(_) => None,
+            | Self::MenuPrice(_)
+            | Self::SugarLevel(_) => None,
         }
     }
 
@@ -111,6 +114,7 @@ impl Change {
             Self::Strained(_) => ChangedField::Straining,
             Self::DrinkingTemperature(_) => ChangedField::DrinkingTemperature,
             Self::MenuPrice(_) => ChangedField::MenuPrice,
+            Self::SugarLevel(_) => ChangedField::SugarLevel,
         }
     }
 }
@@ -150,6 +154,8 @@ pub enum ChangedField {
     DrinkingTemperature,
     /// The price on the menu.
     MenuPrice,
+    /// The part of the added sweetness that it is made with.
+    SugarLevel,
 }
 
 /// Why a change is not carried out.

@@ -56,6 +56,9 @@ pub fn differences_between(before: &Resolved, after: &Resolved) -> Differences {
     if before.menu_price != after.menu_price {
         changes.push(Change::MenuPrice(after.menu_price));
     }
+    if before.sugar_level != after.sugar_level {
+        changes.push(Change::SugarLevel(after.sugar_level));
+    }
     let cup_taken_away = before.cup.is_some() && after.cup.is_none();
     Differences {
         before: before.clone(),

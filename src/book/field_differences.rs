@@ -95,6 +95,7 @@ fields!(Settings {
     [iced_window],
     [ice_bulk_density],
     [ice_melt_rate],
+    [ice_left],
     [sales_tax_percent],
     [instruments],
     [steps],
@@ -168,6 +169,7 @@ fields!(Recipe {
         strained,
         drinking_temperature,
         menu_price,
+        sugar_level,
         versions,
         state,
         approvals
@@ -292,6 +294,7 @@ pub(super) fn recipe(one: &Recipe, other: &Recipe) -> Vec<ItemDetail> {
         strained: _,
         drinking_temperature: _,
         menu_price: _,
+        sugar_level: _,
         versions,
         approvals,
         note,

@@ -15,6 +15,8 @@ pub enum FigureName {
     MenuPrice,
     /// Temperature at which a drink is compared.
     DrinkingTemperature,
+    /// The part of the added sweetness that a drink is made with.
+    SugarLevel,
     /// A nutrient of a composition.
     Nutrient(Nutrient),
     /// Standard uncertainty of any figure.
@@ -85,6 +87,8 @@ pub enum FigureName {
     IceBulkDensity,
     /// How fast ice melts.
     IceMeltRate,
+    /// How much ice is left in the cup.
+    IceLeft,
     /// A sugar or ice level, by its name as far as it is shown.
     Level(String),
     /// Temperatures that hot drinks are served at.

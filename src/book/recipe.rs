@@ -96,6 +96,8 @@ pub struct Recipe {
     pub drinking_temperature: Option<f64>,
     /// Price on the menu, sales tax included.
     pub menu_price: Option<f64>,
+    /// The part of the added sweetness that it is made with, percent; all of it when none is stated.
+    pub sugar_level: Option<f64>,
     /// Named changes.
     pub versions: Vec<Version>,
     /// Approvals, the oldest first.
@@ -128,6 +130,7 @@ impl Recipe {
             strained: false,
             drinking_temperature: None,
             menu_price: None,
+            sugar_level: None,
             versions: Vec::new(),
             approvals: Vec::new(),
             note: String::new(),

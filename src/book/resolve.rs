@@ -15,6 +15,7 @@ impl Recipe {
             strained: self.strained,
             drinking_temperature: self.drinking_temperature,
             menu_price: self.menu_price,
+            sugar_level: self.sugar_level,
         }
     }
 }

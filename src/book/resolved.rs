@@ -17,6 +17,9 @@ pub struct Resolved {
     pub drinking_temperature: Option<f64>,
     /// Price on the menu, sales tax included.
     pub menu_price: Option<f64>,
+    /// The part of the added sweetness that it is made with, percent of what guests get who ask for nothing; all of it when none
+    /// is stated.
+    pub sugar_level: Option<f64>,
 }
 
 impl Resolved {
@@ -66,6 +69,7 @@ impl Resolved {
             Change::Strained(to) => set(&mut self.strained, *to),
             Change::DrinkingTemperature(to) => set(&mut self.drinking_temperature, *to),
             Change::MenuPrice(to) => set(&mut self.menu_price, *to),
+            Change::SugarLevel(to) => set(&mut self.sugar_level, *to),
         }
     }
 

@@ -229,6 +229,8 @@ pub struct Settings {
     pub ice_bulk_density: f64,
     /// Ice that melts in a drink while it stands, g a minute; an assumed rate when none is stated.
     pub ice_melt_rate: Option<f64>,
+    /// Ice that a drink is to have left when it is handed over, as it lies, percent of the cup; a usual part when none is stated.
+    pub ice_left: Option<f64>,
     /// Sales tax that is contained in the menu price, percent.
     pub sales_tax_percent: Option<f64>,
     /// How well the shop measures.
@@ -253,7 +255,16 @@ pub struct Settings {
     pub allergen_lists: Vec<AllergenList>,
 }
 
+/// Ice that a shop leaves in the cup which does not say how much, percent of the cup (common practice, no source).
+const USUAL_ICE_LEFT: f64 = 40.0;
+
 impl Settings {
+    /// Ice that a drink is to have left in a cup that holds so many millilitres, g.
+    pub fn ice_left_in(&self, capacity: f64) -> f64 {
+        let percent = self.ice_left.unwrap_or(USUAL_ICE_LEFT);
+        percent / 100.0 * capacity * self.ice_bulk_density
+    }
+
     /// The lists of allergens that the shop goes by.
     pub fn allergen_lists(&self) -> Vec<AllergenList> {
         if self.allergen_lists.is_empty() {
@@ -345,6 +356,7 @@ impl Default for Settings {
             },
             ice_bulk_density: 0.55,
             ice_melt_rate: None,
+            ice_left: None,
             sales_tax_percent: None,
             instruments: Instruments::default(),
             steps: Vec::new(),

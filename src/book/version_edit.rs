@@ -41,6 +41,7 @@ fn change_plain(recipe: &mut Recipe, change: &Change) -> Result<(), ChangeRefuse
     recipe.strained = plain.strained;
     recipe.drinking_temperature = plain.drinking_temperature;
     recipe.menu_price = plain.menu_price;
+    recipe.sugar_level = plain.sugar_level;
     Ok(())
 }
 

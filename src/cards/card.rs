@@ -4,7 +4,7 @@ use super::document::Document;
 use super::recipe_blocks::confirmation;
 use super::request::{CardError, CardOptions, CardRequest};
 use super::{
-    batch_sheet, comparison_sheet, counter_card, exercise, ladder_table, menu_matrix,
+    batch_sheet, comparison_sheet, counter_card, exercise, ladder_table, matrix_sheet, menu_matrix,
     training_sheet,
 };
 use crate::book::Book;
@@ -26,6 +26,7 @@ pub fn card(
         CardRequest::Answers(swap) => exercise::answers(speaker, swap)?,
         CardRequest::Menu(on_menu) => menu_matrix::document(speaker, *on_menu)?,
         CardRequest::Ladder(drink) => ladder_table::document(speaker, drink)?,
+        CardRequest::Matrix(drink) => matrix_sheet::document(speaker, drink)?,
         CardRequest::Comparison(drinks) => comparison_sheet::document(speaker, drinks)?,
         CardRequest::Batch(items) => batch_sheet::document(speaker, items)?,
     };

@@ -15,6 +15,8 @@ pub enum CardKind {
     Menu,
     /// The levels of sugar, each with its amounts.
     Ladder,
+    /// The same in every size with every amount of ice.
+    Matrix,
     /// A swap for a group that learns: what is expected.
     Exercise,
     /// What came of it, for whoever teaches.
@@ -27,13 +29,14 @@ pub enum CardKind {
 
 impl CardKind {
     /// All kinds, in the order in which they are offered.
-    pub const ALL: [Self; 8] = [
+    pub const ALL: [Self; 9] = [
         Self::Counter,
         Self::Training,
         Self::Exercise,
         Self::Answers,
         Self::Menu,
         Self::Ladder,
+        Self::Matrix,
         Self::Comparison,
         Self::Batch,
     ];
@@ -47,6 +50,7 @@ impl CardKind {
             Self::Answers => "card-kind-answers",
             Self::Menu => "card-kind-menu",
             Self::Ladder => "card-kind-ladder",
+            Self::Matrix => "card-kind-matrix",
             Self::Comparison => "card-kind-comparison",
             Self::Batch => "card-kind-batch",
         })
@@ -61,6 +65,7 @@ impl CardKind {
             Self::Answers => "answers",
             Self::Menu => "menu",
             Self::Ladder => "ladder",
+            Self::Matrix => "matrix",
             Self::Comparison => "comparison",
             Self::Batch => "batch",
         }

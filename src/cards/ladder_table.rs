@@ -7,7 +7,7 @@ use super::request::{CardError, Drink};
 use crate::balance::Measurand;
 use crate::book::{Line, Role, Stage};
 use crate::say::{Speaker, say};
-use crate::swap::{Ladder, ladder};
+use crate::swap::{Ladder, Rung, ladder};
 
 pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, CardError> {
     let made = Made::new(speaker, drink)?;
@@ -21,22 +21,14 @@ pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, 
     .ok_or_else(|| CardError::NoRecipe(drink.recipe.clone()))?;
     let mut blocks = Vec::new();
     if !ladder.rungs.is_empty() {
-        blocks.push(Block::Table(levels(&made, &ladder)));
+        let lines = moving_lines(&made, &ladder);
+        blocks.push(Block::Table(level_table(&made, &ladder.rungs, &lines)));
     }
     let reasons = ladder.reasons.iter();
     let mut sentences: Vec<String> = reasons.map(|reason| speaker.no_levels(reason)).collect();
     let sugar = balance_words(&speaker, &ladder.floor, Measurand::TotalSugar);
     sentences.push(say!(speaker, "ladder-floor", sugar: sugar));
-    for rung in &ladder.rungs {
-        if let Err(reason) = &rung.drink {
-            sentences.push(say!(
-                speaker,
-                "ladder-not-possible",
-                level: speaker.level_name(&rung.level),
-                reason: speaker.unadaptable(reason),
-            ));
-        }
-    }
+    sentences.extend(not_possible(&made, &ladder.rungs));
     blocks.push(Block::Paragraphs(sentences));
     blocks.push(Block::Cautions(made.cautions()));
     blocks.push(footnotes(&speaker));
@@ -65,9 +57,29 @@ fn moving_lines<'made>(made: &'made Made<'_>, ladder: &Ladder) -> Vec<&'made Lin
         .collect()
 }
 
-fn levels(made: &Made<'_>, ladder: &Ladder) -> Table {
+/// Why some levels are not had in whole measures, and what comes near them.
+pub(super) fn not_possible(made: &Made<'_>, rungs: &[Rung]) -> Vec<String> {
     let speaker = &made.speaker;
-    let lines = moving_lines(made, ladder);
+    let mut sentences = Vec::new();
+    for rung in rungs {
+        let Err(reason) = &rung.drink else { continue };
+        let level = speaker.level_name(&rung.level);
+        sentences.push(say!(
+            speaker,
+            "ladder-not-possible",
+            level: &level,
+            reason: speaker.unadaptable(reason),
+        ));
+        for offer in &rung.offers {
+            sentences.push(speaker.offer(&rung.level, offer, &made.balance.resolved));
+        }
+    }
+    sentences
+}
+
+/// The amounts of these lines at each level.
+pub(super) fn level_table(made: &Made<'_>, rungs: &[Rung], lines: &[&Line]) -> Table {
+    let speaker = &made.speaker;
     let mut columns = vec![Column::text(speaker.word("column-level"))];
     columns.extend(
         lines
@@ -76,7 +88,7 @@ fn levels(made: &Made<'_>, ladder: &Ladder) -> Table {
     );
     columns.push(Column::number(speaker.word("column-total-sugar")));
     columns.push(Column::number(speaker.word("column-sweetness")));
-    let rows = ladder.rungs.iter().map(|rung| {
+    let rows = rungs.iter().map(|rung| {
         let mut row = vec![speaker.level_name(&rung.level)];
         match &rung.drink {
             Ok(drink) => {

@@ -20,6 +20,7 @@ mod json;
 mod json_ld;
 mod ladder_table;
 mod markdown;
+mod matrix_sheet;
 mod menu_matrix;
 mod pages;
 mod pdf;

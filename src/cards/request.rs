@@ -59,6 +59,8 @@ pub enum CardRequest {
     Menu(OnMenu),
     /// The levels of sugar of a drink.
     Ladder(Drink),
+    /// The levels of sugar of a drink in every size with every amount of ice.
+    Matrix(Drink),
     /// Two to four drinks beside each other.
     Comparison(Vec<Drink>),
     /// What so many drinks need.
@@ -172,6 +174,7 @@ impl CardRequest {
             Self::Answers(_) => CardKind::Answers,
             Self::Menu(_) => CardKind::Menu,
             Self::Ladder(_) => CardKind::Ladder,
+            Self::Matrix(_) => CardKind::Matrix,
             Self::Comparison(_) => CardKind::Comparison,
             Self::Batch(_) => CardKind::Batch,
         }

@@ -18,9 +18,13 @@ pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, 
         Fact::new(
             say!(speaker, "training-time-to-cool", temperature: drinking),
             match made.balance.figures.get(Measurand::MinutesToDrinkable) {
-                Some(minutes) if minutes <= 0.0 => {
-                    speaker.word("training-already-below").to_owned()
-                }
+                Some(minutes) if minutes <= 0.0 => match made.balance.tasted_at {
+                    Some(tasted) => {
+                        let temperature = speaker.temperature(tasted, 0);
+                        say!(speaker, "training-already-below-tasted", temperature: temperature)
+                    }
+                    None => speaker.word("training-already-below").to_owned(),
+                },
                 // Someone drinks by it.
                 _ => cooling(speaker.book, &made.balance)
                     .and_then(|cooling| {

@@ -37,6 +37,8 @@ pub(super) enum KindArgument {
     Menu,
     /// The levels of sugar, each with its amounts
     Ladder,
+    /// The levels of sugar in every size with every amount of ice
+    Matrix,
     /// Two to four versions beside each other, see --beside
     Comparison,
     /// What so many drinks need, see --drinks
@@ -191,6 +193,7 @@ fn request(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failur
         KindArgument::Exercise => CardRequest::Exercise(taught_swap(book, arguments)?),
         KindArgument::Answers => CardRequest::Answers(taught_swap(book, arguments)?),
         KindArgument::Ladder => CardRequest::Ladder(named_drink(book, arguments)?),
+        KindArgument::Matrix => CardRequest::Matrix(named_drink(book, arguments)?),
         KindArgument::Comparison => {
             let mut drinks = vec![named_drink(book, arguments)?];
             for text in &arguments.beside {
@@ -338,6 +341,7 @@ fn write_all(book: &Book, arguments: &CardArguments) -> Result<(), Failure> {
         KindArgument::Counter => CardRequest::Counter,
         KindArgument::Training => CardRequest::Training,
         KindArgument::Ladder => CardRequest::Ladder,
+        KindArgument::Matrix => CardRequest::Matrix,
         _ => {
             return Err(Failure::Usage(
                 speaker().word("command-cards-of-kinds").to_owned(),

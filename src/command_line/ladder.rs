@@ -14,7 +14,7 @@ use crate::balance::{Balance, Measurand};
 use crate::book::{Book, Level, LevelName, Recipe, VersionId};
 use crate::quantity::{parse_up_to, show_number};
 use crate::say::{Speaker, say};
-use crate::swap::{Ladder, Rung, ladder};
+use crate::swap::{Ladder, Offer, Rung, ladder};
 
 pub(super) fn run(arguments: &LadderArguments) -> Result<ExitCode, Failure> {
     let (book, findings) = open(&arguments.book)?;
@@ -88,6 +88,12 @@ fn rung(book: &Book, recipe: &Recipe, version: Option<&VersionId>, rung: &Rung) 
         Err(reason) => {
             let mut rest = json!({ "reasons": [Speaker::new(book).unadaptable(reason)] });
             facts::beside_each(&mut rest, "reason", vec![facts::unadaptable(reason)]);
+            let offers: Vec<Value> = rung
+                .offers
+                .iter()
+                .map(|one| offer(book, recipe, version, rung, one))
+                .collect();
+            rest["offers"] = Value::Array(offers);
             rest
         }
     };
@@ -95,6 +101,27 @@ fn rung(book: &Book, recipe: &Recipe, version: Option<&VersionId>, rung: &Rung) 
         map.extend(rest);
     }
     value
+}
+
+/// What comes near a level that whole measures miss.
+fn offer(
+    book: &Book,
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+    rung: &Rung,
+    offer: &Offer,
+) -> Value {
+    let drink = &offer.drink;
+    let lines = &drink.balance.resolved;
+    let said = Speaker::new(book).offer(&rung.level, offer, lines);
+    facts::means(&offer.means).beside(json!({
+        "changes": drink.moves.iter().map(|moved| change(book, moved)).collect::<Vec<_>>(),
+        "balance": documents::balance(
+            book, recipe.id.as_str(), version, &drink.balance, Some(&drink.difference)
+        ),
+        "distance": documents::distance(&drink.difference),
+        "explanation": said,
+    }))
 }
 
 fn sheet(book: &Book, recipe: &Recipe, ladder: &Ladder) -> String {
@@ -145,6 +172,10 @@ fn sheet(book: &Book, recipe: &Recipe, ladder: &Ladder) -> String {
             Err(reason) => {
                 let reason = speaker.unadaptable(reason);
                 let _ = writeln!(sheet, "{:<8}{reason}", speaker.level_name(&rung.level));
+                for offer in &rung.offers {
+                    let words = speaker.offer(&rung.level, offer, &ladder.standard.resolved);
+                    let _ = writeln!(sheet, "        {words}");
+                }
             }
         }
     }

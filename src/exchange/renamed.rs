@@ -60,6 +60,7 @@ pub(super) fn plain_recipe(recipe: &Recipe, name: String, resolved: &Resolved) -
         shaker: resolved.shaker.clone(),
         strained: resolved.strained,
         drinking_temperature: resolved.drinking_temperature,
+        sugar_level: resolved.sugar_level,
         translations: recipe.translations.clone(),
         ..Recipe::new(recipe.id.clone(), name)
     }

@@ -257,6 +257,11 @@ impl Speaker<'_> {
                     before: said(of.before.drinking_temperature),
                 )
             }
+            Change::SugarLevel(to) => {
+                let said =
+                    |percent: Option<f64>| self.in_unit(percent.unwrap_or(100.0), "%", 0);
+                say!(self, "recipe-sugar-level", after: said(*to), before: said(of.before.sugar_level))
+            }
             Change::MenuPrice(to) => {
                 let said = |price: Option<f64>| match price {
                     None => self.word("line-nothing").to_owned(),

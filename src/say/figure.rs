@@ -21,6 +21,7 @@ impl Speaker<'_> {
     pub fn no_figure(&self, reason: NoFigure) -> &'static str {
         self.word(match reason {
             NoFigure::CupOrWarmRoom => "no-figure-cup-or-warm-room",
+            NoFigure::WarmerOnly => "no-figure-warmer-only",
             NoFigure::Cup => "no-figure-cup",
             NoFigure::Price => "no-figure-price",
             NoFigure::OnlyWater => "no-figure-only-water",

@@ -329,6 +329,7 @@ impl Speaker<'_> {
             FigureName::CarriedSyrup => "book-figure-carried-syrup",
             FigureName::MenuPrice => "book-figure-menu-price",
             FigureName::DrinkingTemperature => "book-figure-drinking-temperature",
+            FigureName::SugarLevel => "book-figure-sugar-level",
             FigureName::Uncertainty => "book-figure-uncertainty",
             FigureName::FreeSugarFraction => "book-figure-free-sugar-fraction",
             FigureName::SugarFraction => "book-figure-sugar-fraction",
@@ -363,6 +364,7 @@ impl Speaker<'_> {
             FigureName::IceTemperature => "book-figure-ice-temperature",
             FigureName::IceBulkDensity => "book-figure-ice-bulk-density",
             FigureName::IceMeltRate => "book-figure-ice-melt-rate",
+            FigureName::IceLeft => "book-figure-ice-left",
             FigureName::HotWindow => "book-figure-hot-window",
             FigureName::IcedWindow => "book-figure-iced-window",
             FigureName::SalesTax => "book-figure-sales-tax",
@@ -392,6 +394,7 @@ impl Speaker<'_> {
             ChangedField::Straining => "changed-straining",
             ChangedField::DrinkingTemperature => "changed-drinking-temperature",
             ChangedField::MenuPrice => "changed-menu-price",
+            ChangedField::SugarLevel => "changed-sugar-level",
         })
     }
 

@@ -90,6 +90,7 @@ impl Speaker<'_> {
             "iced_window" => self.window(settings.iced_window),
             "ice_bulk_density" => self.short(settings.ice_bulk_density, "g/ml"),
             "ice_melt_rate" => self.stated(settings.ice_melt_rate, "g/min"),
+            "ice_left" => self.stated(settings.ice_left, "%"),
             "sales_tax_percent" => self.stated(settings.sales_tax_percent, "%"),
             "sugar_levels" => self.levels(&settings.sugar_levels()),
             "ice_levels" => self.levels(&settings.ice_levels()),

@@ -259,6 +259,10 @@ impl Speaker<'_> {
                 say!(self, "swap-outside-window", temperature: self.temperature(celsius, 1),
                     from: self.temperature(window.from, 0), to: self.temperature(window.to, 0))
             }
+            Obstacle::IceLeft { left, wanted } => {
+                let grams = |grams| self.in_unit(grams, "g", 0);
+                say!(self, "swap-ice-melts", left: grams(left), wanted: grams(wanted))
+            }
             Obstacle::Cap { kind, found, most } => self.over_cap(forbidden, kind, found, most),
             Obstacle::HotWater {
                 hot,
@@ -370,6 +374,7 @@ impl Speaker<'_> {
                     Obstacle::FillOutOfReach => "fill",
                     Obstacle::Cup { .. } => "cup",
                     Obstacle::Temperature { .. } => "temperature",
+                    Obstacle::IceLeft { .. } => "ice",
                     Obstacle::Cap { kind, .. } => match kind {
                         CapKind::Sugar => "sugar",
                         CapKind::Energy => "energy",

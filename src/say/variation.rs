@@ -3,9 +3,11 @@
 use super::swap::largest;
 use super::{Speaker, say};
 use crate::balance::{Balance, Measurand};
-use crate::book::{Level, LevelName, UsualIce};
+use crate::book::{Amount, IngredientId, Level, LevelName, Resolved, UsualIce};
 use crate::quantity::show_compact;
-use crate::swap::{Adaptation, Adapted, NoLevels, Unadaptable};
+use crate::swap::{
+    Adaptation, Adapted, MatrixColumn, MatrixIce, Means, NoLevels, Offer, Unadaptable,
+};
 
 impl Speaker<'_> {
     /// What a level of sugar or ice is called.
@@ -109,8 +111,8 @@ impl Speaker<'_> {
             return say!(self, "variation-within", compared: compared, known: known);
         };
         let (change, size) = (self.comparative(axis, steps), self.number(steps.abs(), 1));
-        let shortfalls = drink.shortfalls.iter();
-        let short = shortfalls.max_by(|one, other| one.steps.abs().total_cmp(&other.steps.abs()));
+        let mut shortfalls = drink.shortfalls.iter();
+        let short = shortfalls.find(|short| short.axis == *axis);
         match (short, drink.adaptation) {
             (Some(short), Adaptation::SugarLevel { .. }) => {
                 let why = self.hindrance(&short.why);
@@ -120,9 +122,76 @@ impl Speaker<'_> {
         }
     }
 
+    /// By what a level of sugar is had that whole measures miss: "with ½ press of Tambrel pear syrup".
+    pub fn means(&self, means: &Means) -> String {
+        match means {
+            Means::PartOfMeasure { sweetener } => {
+                say!(self, "level-by-part", ingredient: self.ingredient(sweetener))
+            }
+            Means::OtherMeasure { sweetener, measure } => {
+                let (ingredient, measure) = (self.ingredient(sweetener), self.measure(measure));
+                say!(self, "level-by-measure", ingredient: ingredient, measure: measure)
+            }
+            Means::Scale { sweetener } => {
+                say!(self, "level-by-scale", ingredient: self.ingredient(sweetener))
+            }
+            Means::OtherSweetener { sweetener } => {
+                say!(self, "level-by-sweetener", ingredient: self.ingredient(sweetener))
+            }
+        }
+    }
+
+    /// What comes near a level that whole measures miss, as a sentence. `lines` are those that it is made from.
+    pub fn offer(&self, level: &Level, offer: &Offer, lines: &Resolved) -> String {
+        let drink = &offer.drink;
+        let all = [&drink.balance.resolved, lines];
+        let moves: Vec<String> = drink
+            .moves
+            .iter()
+            .map(|moved| self.line_move(moved, &all))
+            .collect();
+        say!(
+            self,
+            "level-offer",
+            level: self.level_name(level),
+            means: self.means(&offer.means),
+            moves: moves.join(", "),
+            sugar: self.sugar_of(&drink.balance),
+        )
+    }
+
+    /// A size with an amount of ice: "clear cup 500, iced".
+    pub fn matrix_column(&self, column: &MatrixColumn) -> String {
+        let cup = match &column.cup {
+            Some(cup) => self.vessel(cup),
+            None => self.word("cup-not-named").to_owned(),
+        };
+        match &column.ice {
+            MatrixIce::AsItStands => cup,
+            MatrixIce::Iced => say!(self, "matrix-iced", cup: cup),
+            MatrixIce::Level(level) => {
+                say!(self, "matrix-ice", cup: cup, level: self.level_name(level))
+            }
+        }
+    }
+
+    fn not_in_whole_measures(&self, sweeteners: &[(IngredientId, Amount)]) -> String {
+        let steps: Vec<String> = sweeteners
+            .iter()
+            .map(|(id, step)| {
+                let (ingredient, amount) = (self.ingredient(id), self.amount(step));
+                say!(self, "variation-step", ingredient: ingredient, amount: amount)
+            })
+            .collect();
+        say!(self, "variation-not-in-whole-measures", steps: self.and(&steps))
+    }
+
     /// Why a drink can't be made in another way: a clause without a capital and a stop.
     pub fn unadaptable(&self, reason: &Unadaptable) -> String {
         let message = match reason {
+            Unadaptable::NotInWholeMeasures { sweeteners } => {
+                return self.not_in_whole_measures(sweeteners);
+            }
             Unadaptable::NoCup => "variation-no-cup",
             Unadaptable::AlreadyIced => "variation-already-iced",
             Unadaptable::NoIceInBook => "variation-no-ice-in-book",

@@ -1,12 +1,15 @@
 //! A drink changed on purpose, brought back to its standard as near as its measures allow: what ladder, resizing and icing
 //! share.
 
+use std::borrow::Cow;
 use std::sync::Arc;
 
-use crate::balance::{Balance, Difference, balance, balance_version, difference, standard_balance};
+use crate::balance::{
+    Balance, Difference, balance, balance_version, difference, held_standard, standard_balance,
+};
 use crate::book::{
-    Axis, Book, Change, Place, Recipe, Resolved, Role, Stage, Version, VersionId,
-    differences_between, resolve,
+    Book, Change, Place, Recipe, Resolved, Role, Stage, Version, VersionId, differences_between,
+    resolve,
 };
 use crate::edit::Edit;
 use crate::optimiser::Status;
@@ -105,9 +108,15 @@ pub(super) struct Origin<'book> {
     pub(super) book: &'book Book,
     pub(super) recipe: &'book Recipe,
     /// The version as it stands.
+    base: Resolved,
+    /// The lines that are changed: those of the version, or what has been made of them already.
     pub(super) resolved: Resolved,
-    /// What it is held to: its standard or, without one, itself.
+    /// How these lines are.
+    pub(super) now: Balance,
+    /// Its standard or, without one, itself.
     pub(super) standard: Balance,
+    /// The book as the standard was tasted.
+    then: Cow<'book, Book>,
     pub(super) watch: &'book Watch,
 }
 
@@ -120,39 +129,70 @@ impl<'book> Origin<'book> {
         watch: &'book Watch,
     ) -> Option<Self> {
         let now = balance_version(book, recipe, version)?;
-        let standard =
-            standard_balance(book, recipe, version).map_or(now, |(standard, _)| standard);
+        let (standard, then) = match standard_balance(book, recipe, version) {
+            Some((standard, approval)) => {
+                let as_it_is = Balance {
+                    aims: Vec::new(),
+                    ..standard
+                };
+                (as_it_is, book.as_tasted(approval))
+            }
+            None => (now.clone(), Cow::Borrowed(book)),
+        };
+        let (base, _) = resolve(recipe, version);
         Some(Self {
             book,
             recipe,
-            resolved: resolve(recipe, version).0,
+            resolved: base.clone(),
+            base,
+            now,
             standard,
+            then,
             watch,
         })
+    }
+
+    /// The same with something made of it already, which is changed further.
+    pub(super) fn from_lines(&self, lines: &Balance) -> Self {
+        Self {
+            base: self.base.clone(),
+            resolved: lines.resolved.clone(),
+            now: lines.clone(),
+            standard: self.standard.clone(),
+            then: self.then.clone(),
+            ..*self
+        }
+    }
+
+    /// The standard as lines are held to it, once they are kept.
+    pub(super) fn held(&self, lines: &Resolved) -> Balance {
+        let standard = self.standard.clone();
+        held_standard(self.book, &self.then, &self.recipe.id, standard, lines)
     }
 
     pub(super) fn place(&self) -> Place {
         Place::Recipe(self.recipe.id.clone(), "lines")
     }
 
-    /// Lets lines of changed lines move until the taste is nearest to what is aimed at. Lines keep their amount where the
-    /// standard's does not mean anything for them. `Err` says why nothing is possible.
+    /// Lets lines of changed lines move until the taste is nearest to what they are held to. A line counts as moved against
+    /// `from`. `Err` says why nothing is possible.
     pub(super) fn bring_back(
         &self,
         changed: Resolved,
         adjustable: Vec<Adjustable>,
-        aimed: &[(Axis, f64)],
+        from: &Resolved,
         demands: &Demands,
     ) -> Result<Adapted, Unadaptable> {
+        let mut held = self.held(&changed);
         let start = balance(self.book, changed, &self.place());
+        held.resolved = from.clone();
         let problem = Problem::new(&ProblemInput {
             book: self.book,
             recipe: &self.recipe.id,
-            standard: &self.standard,
+            standard: &held,
             start: &start,
             adjustable,
             demands,
-            aimed,
         });
         let outcome = run(&problem.landscape, demands.limit, None, self.watch);
         let Some((best, status)) =
@@ -162,31 +202,17 @@ impl<'book> Origin<'book> {
         };
         let lines = with_amounts(&problem.lines, &problem.adjustable, &best.point);
         let adapted = balance(self.book, lines, &self.place());
-        let mut difference = difference(&self.book.settings, &self.standard, &adapted);
-        aim(&mut difference, aimed);
+        let held = self.held(&adapted.resolved);
         Ok(Adapted {
-            moves: line_moves(&self.resolved, &self.resolved, &adapted.resolved),
-            changes: differences_between(&self.resolved, &adapted.resolved).changes,
-            difference,
+            moves: line_moves(&self.base, &self.base, &adapted.resolved),
+            changes: differences_between(&self.base, &adapted.resolved).changes,
+            difference: difference(&self.book.settings, &held, &adapted),
             balance: Arc::new(adapted),
             shortfalls: shortfalls(&problem, &best.point),
             adaptation: Adaptation::ToStandard,
             proven_optimal: status == Status::Optimal,
         })
     }
-}
-
-/// Measures a difference against what was aimed at instead of the standard's own value.
-fn aim(difference: &mut Difference, aimed: &[(Axis, f64)]) {
-    for axis in &mut difference.axes {
-        if let Some((_, value)) = aimed.iter().find(|(aimed, _)| *aimed == axis.axis) {
-            axis.standard = Some(*value);
-            axis.steps = axis.value.map(|reached| (reached - value) / axis.step);
-        }
-    }
-    difference.distance = crate::balance::overall_distance(
-        difference.axes.iter().map(|axis| (axis.steps, axis.weight)),
-    );
 }
 
 /// The mixed lines of some roles, with their increments; only a sweetener may be left out altogether.

@@ -18,6 +18,7 @@ use super::shortfall::shortfalls;
 use super::suggestion::{Answer, Suggestion, SuggestionKind};
 use super::unheld::unheld;
 use super::watch::Watch;
+use super::worth::{Listed, worth_listing};
 
 /// Answers a question; `None` when the recipe or version is not in the book.
 pub fn answer(book: &Book, question: &Question) -> Option<Answer> {
@@ -129,7 +130,6 @@ impl Suggesting<'_> {
                 &answer.swapped,
             ),
             demands: self.demands,
-            aimed: &[],
         });
         answer.adjustable.clone_from(&problem.adjustable);
         answer.candidates = problem
@@ -196,6 +196,7 @@ impl Suggesting<'_> {
                 .is_some_and(|(kind, _)| *kind == SuggestionKind::FewestChanges),
         );
         points.insert(at, (SuggestionKind::ClosestTaste, closest));
+        let points = worth_listing(&problem, &answer.plain, points);
         self.suggest(answer, &problem, &points);
     }
 
@@ -219,29 +220,23 @@ impl Suggesting<'_> {
         closest.or(Some(point))
     }
 
-    /// One suggestion for each point that differs from those before it.
-    fn suggest(
-        &self,
-        answer: &mut Answer,
-        problem: &Problem,
-        points: &[(SuggestionKind, Vec<i32>)],
-    ) {
-        for (at, (kind, point)) in points.iter().enumerate() {
-            if points[..at].iter().any(|(_, before)| before == point) {
-                continue;
+    /// A suggestion for each point.
+    fn suggest(&self, answer: &mut Answer, problem: &Problem, points: &[Listed]) {
+        for Listed { kinds, point } in points {
+            if let Some((kind, also)) = kinds.split_first() {
+                let suggestion = self.suggestion(answer, problem, *kind, also.to_vec(), point);
+                answer.suggestions.push(suggestion);
             }
-            let same = points[at + 1..]
-                .iter()
-                .filter(|(_, other)| other == point)
-                .map(|(kind, _)| *kind);
-            let suggestion = self.suggestion(answer, problem, *kind, same.collect(), point);
-            if *kind == SuggestionKind::ClosestTaste
-                || suggestion.also.contains(&SuggestionKind::ClosestTaste)
-            {
-                let reasons = short_reasons(answer, &suggestion, problem, self.demands);
-                answer.reasons.extend(reasons);
-            }
-            answer.suggestions.push(suggestion);
+        }
+        let closest = answer.suggestions.iter().min_by(|a, b| {
+            let distance = |suggestion: &Suggestion| suggestion.difference.distance;
+            let (a, b) = (distance(a), distance(b));
+            a.unwrap_or(f64::INFINITY)
+                .total_cmp(&b.unwrap_or(f64::INFINITY))
+        });
+        if let Some(closest) = closest {
+            let reasons = short_reasons(answer, closest, problem, self.demands);
+            answer.reasons.extend(reasons);
         }
         if let Some(first) = answer.suggestions.first() {
             let window = problem.landscape.bounds().window;

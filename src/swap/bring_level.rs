@@ -22,7 +22,7 @@ pub fn bring_level(
     version: Option<&VersionId>,
     watch: &Watch,
 ) -> Option<Result<Adapted, Unadaptable>> {
-    let mut origin = Origin::new(book, recipe, version, watch)?;
+    let origin = Origin::new(book, recipe, version, watch)?;
     let mut lines: Vec<&Line> = origin
         .resolved
         .lines()
@@ -50,11 +50,10 @@ pub fn bring_level(
     });
     let adjustable = adjustable.collect();
     // A line counts as moved against how it stands, not against the standard, whose measures may be another shop's.
-    origin.standard.resolved = origin.resolved.clone();
     Some(origin.bring_back(
         origin.resolved.clone(),
         adjustable,
-        &[],
+        &origin.resolved,
         &Demands::default(),
     ))
 }

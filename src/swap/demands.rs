@@ -46,6 +46,8 @@ pub struct Demands {
     pub most_fill: Option<f64>,
     /// Serving temperatures; those of the shop when none are given.
     pub temperature: Option<TemperatureWindow>,
+    /// Ice that is left when the drink is handed over, at least, g.
+    pub least_ice_left: Option<f64>,
     /// Further swaps that are made together with the question's own.
     pub also: Vec<(IngredientId, IngredientId)>,
     /// Boxes that one search looks at before it gives up the proof.
@@ -67,6 +69,7 @@ impl Default for Demands {
             most_cost: None,
             most_fill: None,
             temperature: None,
+            least_ice_left: None,
             also: Vec::new(),
             limit: USUAL_LIMIT,
         }

@@ -1,14 +1,22 @@
 //! An iced drink turned hot: the ice goes, and what is poured is hot enough to serve it warm.
 
+use crate::balance::room_of;
 use crate::book::{Book, Change, LineId, Recipe, Role, Stage, VersionId, VesselId};
 
 use super::adapt::{Adaptation, Adapted, Origin, movable};
 use super::demands::Demands;
+use super::grown::{Grown, grown};
 use super::reason::{Impossible, Unadaptable};
 use super::watch::Watch;
 
 /// Temperatures that tea or water is tried with, the least hot last, °C (common practice, no source).
 const POURED_AT: [f64; 7] = [95.0, 90.0, 85.0, 80.0, 75.0, 70.0, 65.0];
+
+/// How far a line may end from its grown amount, in steps.
+const REACH: i32 = 6;
+
+/// Cups that hold as much, as a part of it.
+const SAME_SIZE: f64 = 0.02;
 
 /// An iced drink without its ice and hot, brought back to the strength of its standard; `None` when there is no such version.
 /// `Err` says why it can't be.
@@ -23,6 +31,10 @@ pub fn hot(
     watch: &Watch,
 ) -> Option<Result<Adapted, Unadaptable>> {
     let origin = Origin::new(book, recipe, version, watch)?;
+    Some(hot_in(&origin, cup))
+}
+
+fn hot_in(origin: &Origin<'_>, cup: Option<&VesselId>) -> Result<Adapted, Unadaptable> {
     let of_role = |wanted: fn(Role) -> bool| -> Vec<LineId> {
         let lines = origin.resolved.lines();
         let mixed = lines.filter(|line| line.stage == Stage::Mixed && wanted(line.role));
@@ -31,10 +43,10 @@ pub fn hot(
     let ice = of_role(|role| role == Role::Ice);
     let poured = of_role(|role| matches!(role, Role::Water | Role::Tea));
     if ice.is_empty() {
-        return Some(Err(Unadaptable::NoIce));
+        return Err(Unadaptable::NoIce);
     }
     if poured.is_empty() {
-        return Some(Err(Unadaptable::NothingPouredHot));
+        return Err(Unadaptable::NothingPouredHot);
     }
     let mut without_ice = origin.resolved.clone();
     for id in ice {
@@ -43,6 +55,11 @@ pub fn hot(
     if let Some(cup) = cup {
         without_ice.apply(&Change::Cup(cup.clone()));
     }
+    let old = room_of(origin.book, origin.resolved.cup.as_ref());
+    let new = room_of(origin.book, without_ice.cup.as_ref());
+    let ratio = new.zip(old).map_or(1.0, |(new, old)| new / old);
+    // In a cup of another size the whole drink grows or shrinks; in its own one only what is there to be moved does.
+    let grows = (ratio - 1.0).abs() > SAME_SIZE;
     let mut refused: Option<Unadaptable> = None;
     let mut best: Option<(f64, Adapted)> = None;
     for celsius in POURED_AT {
@@ -50,14 +67,15 @@ pub fn hot(
         for id in &poured {
             changed.apply(&Change::Temperature(id.clone(), Some(celsius.into())));
         }
-        match origin.bring_back(
-            changed.clone(),
-            movable(book, &changed, |role| {
-                matches!(role, Role::Water | Role::Tea | Role::Sweetener)
-            }),
-            &[],
-            &Demands::default(),
-        ) {
+        let (lines, adjustable) = if grows {
+            let Grown { lines, adjustable } = grown(origin.book, &changed, ratio, REACH);
+            (lines, adjustable)
+        } else {
+            let moves = |role| matches!(role, Role::Water | Role::Tea | Role::Sweetener);
+            (changed.clone(), movable(origin.book, &changed, moves))
+        };
+        let from = if grows { &lines } else { &origin.standard.resolved };
+        match origin.bring_back(lines.clone(), adjustable, from, &Demands::default()) {
             Ok(drink)
                 if best
                     .as_ref()
@@ -71,10 +89,10 @@ pub fn hot(
     }
     let Some((celsius, mut drink)) = best else {
         let all = Unadaptable::Impossible(Impossible::AllConditions);
-        return Some(Err(refused.unwrap_or(all)));
+        return Err(refused.unwrap_or(all));
     };
     drink.adaptation = Adaptation::Hot { poured_at: celsius };
-    Some(Ok(drink))
+    Ok(drink)
 }
 
 /// Whether a drink is closer to the standard; of equal ones the hotter, which is tried first, stays.

@@ -91,7 +91,18 @@ pub(super) fn trace_reasons(book: &Book, plain: &Balance, demands: &Demands) -> 
 pub(super) fn impossible(problem: &Problem, plain: &Balance) -> Impossible {
     let landscape = &problem.landscape;
     let asked = *landscape.bounds();
-    let without: [(bool, Bounds); 5] = [
+    let without: [(bool, Bounds); 6] = [
+        (
+            asked.ice_left.is_some(),
+            Bounds {
+                ice_left: None,
+                window: crate::book::TemperatureWindow {
+                    from: -60.0,
+                    to: 130.0,
+                },
+                ..asked
+            },
+        ),
         (
             asked.sugar_per_100_ml.is_some(),
             Bounds {

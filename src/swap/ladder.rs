@@ -5,11 +5,13 @@
 
 use std::sync::Arc;
 
-use crate::balance::{Balance, Measurand, balance};
-use crate::book::{Axis, Book, Change, Level, Recipe, Role, Stage, VersionId};
+use crate::balance::{Balance, Measurand, balance, without_sweeteners};
+use crate::book::{Amount, Axis, Book, IngredientId, Level, LineId, Recipe, Resolved, VersionId};
 
-use super::adapt::{Adaptation, Adapted, Origin};
-use super::demands::Demands;
+use super::adapt::{Adapted, Origin};
+use super::at_level::{at_level, off_level, rung, sweeteners};
+use super::means::Whole;
+use super::offer::{Offer, offers};
 use super::question::Adjustable;
 use super::reason::{NoLevels, Unadaptable};
 use super::watch::Watch;
@@ -23,6 +25,8 @@ pub struct Rung {
     pub aim: f64,
     /// The drink, or why there is none.
     pub drink: Result<Adapted, Unadaptable>,
+    /// What comes near the level where whole measures do not.
+    pub offers: Vec<Offer>,
 }
 
 /// The sugar ladder of a version.
@@ -57,20 +61,10 @@ pub fn ladder_watched(
     watch: &Watch,
 ) -> Option<Ladder> {
     let origin = Origin::new(book, recipe, version, watch)?;
-    let mut bare = origin.resolved.clone();
-    let sweeteners: Vec<_> = origin
-        .resolved
-        .lines()
-        .filter(|line| line.role == Role::Sweetener && line.stage == Stage::Mixed)
-        .collect();
+    let sweeteners: Vec<_> = sweeteners(&origin.resolved).collect();
     // A sweetener that fills the cup, or whose measure nobody knows, is no sweetener that a level takes out.
-    let movable: Vec<_> = sweeteners
-        .iter()
-        .filter(|line| Adjustable::new(book, line, false).is_some())
-        .collect();
-    for line in &movable {
-        bare.apply(&Change::Remove(line.id.clone()));
-    }
+    let bare = without_sweeteners(book, &origin.resolved);
+    let is_movable = bare != origin.resolved;
     let floor = balance(book, bare, &origin.place());
     let mut ladder = Ladder {
         standard: Arc::new(origin.standard.clone()),
@@ -81,102 +75,89 @@ pub fn ladder_watched(
     let sweetness = |balance: &Balance| balance.figures.get(Measurand::Sweetness);
     let known = origin.standard.figures.missing(Measurand::Sweetness) == 0
         && ladder.floor.figures.missing(Measurand::Sweetness) == 0;
-    let (Some(top), Some(bottom), true) =
-        (sweetness(&origin.standard), sweetness(&ladder.floor), known)
-    else {
+    let is_known = known
+        && sweetness(&origin.standard).is_some()
+        && sweetness(&ladder.floor).is_some();
+    if !is_known {
         let missing = origin.standard.reported(Measurand::Sweetness).missing;
         ladder.reasons.push(NoLevels::SweetnessNotKnown { missing });
         return Some(ladder);
-    };
-    // Water or tea makes up what the sweeteners leave, and thins what is left.
-    let volume = |balance: &Balance| balance.figures.complete(Measurand::Volume);
-    let thinned = match (volume(&ladder.floor), volume(&origin.standard)) {
-        (Some(bare), Some(standard)) if standard > 0.0 => bare / standard,
-        _ => 1.0,
-    };
-    let bottom = bottom * thinned;
+    }
     if sweeteners.is_empty() {
         let sugar = ladder.floor.figures.of[Measurand::TotalSugar.slot()];
         ladder.reasons.push(NoLevels::NoSweetener { sugar });
         return Some(ladder);
     }
-    if movable.is_empty() {
+    if !is_movable {
         let sweeteners = sweeteners.iter().map(|line| line.ingredient.clone());
         let sweeteners = sweeteners.collect();
         ladder.reasons.push(NoLevels::NotInSteps { sweeteners });
         return Some(ladder);
     }
     watch.expect(levels.len());
-    for level in levels {
-        let part = level.percent / 100.0;
-        let aim = bottom + part * (top - bottom);
-        // What comes and goes with the sweeteners (the pear of a pear syrup) follows the level as well.
-        let mut aimed = vec![(Axis::Sweetness, aim)];
-        for axis in origin
-            .standard
-            .axes
-            .iter()
-            .filter(|axis| matches!(axis.axis, Axis::Flavour(_) | Axis::Acidity))
-        {
-            let bare = ladder
-                .floor
-                .axis(&axis.axis)
-                .map_or(Some(0.0), |axis| axis.value);
-            aimed.extend(
-                axis.value
-                    .zip(bare.map(|bare| bare * thinned))
-                    .map(|(top, bare)| (axis.axis.clone(), bare + part * (top - bare))),
-            );
-        }
-        ladder.rungs.push(Rung {
-            level: level.clone(),
-            aim,
-            drink: rung(&origin, &ladder.floor, part, &aimed),
-        });
-        watch.done();
-    }
+    ladder.rungs = rungs(&origin, levels);
     Some(ladder)
 }
 
-/// The sweeteners move over their whole range, and water or tea makes up what they leave.
-fn rung(
-    origin: &Origin<'_>,
-    floor: &Balance,
-    part: f64,
-    aimed: &[(Axis, f64)],
-) -> Result<Adapted, Unadaptable> {
-    let moves = |role: Role| matches!(role, Role::Sweetener | Role::Water | Role::Tea);
-    let mut adjustable: Vec<Adjustable> = Vec::new();
-    for line in origin
-        .resolved
-        .lines()
-        .filter(|line| moves(line.role) && line.stage == Stage::Mixed)
-    {
-        if let Some(mut found) = Adjustable::new(origin.book, line, false) {
-            let number = line.amount.number().unwrap_or(0.0);
-            let now = super::question::steps_in(number, found.step);
-            if line.role == Role::Sweetener {
-                // A level above the standard needs as much more.
-                let wanted = super::question::steps_in(number * part.max(1.0), found.step);
-                found.range.low = 0;
-                found.range.high = wanted + 2;
-            } else {
-                // A few steps of water or tea are what a spoon of syrup leaves.
-                found.range.low = (now - 4).max(1);
-                found.range.high = now + 8;
-            }
-            adjustable.push(found);
+/// The levels of a drink, each with what sweetens it in whole measures or, where they do not come near, with what does.
+pub(super) fn rungs(origin: &Origin<'_>, levels: &[Level]) -> Vec<Rung> {
+    let mut rungs: Vec<Rung> = Vec::new();
+    for level in levels {
+        let lines = at_level(&origin.resolved, level.percent);
+        let aim = origin.held(&lines).aim_on(&Axis::Sweetness).unwrap_or(0.0);
+        rungs.push(Rung {
+            level: level.clone(),
+            aim,
+            drink: rung(origin, level.percent, Whole::default()),
+            offers: Vec::new(),
+        });
+        origin.watch.done();
+    }
+    let had: Vec<bool> = (0..rungs.len())
+        .map(|at| is_had(origin, &rungs, at))
+        .collect();
+    for (rung, had) in rungs.iter_mut().zip(had) {
+        if !had && let Ok(whole) = &rung.drink {
+            rung.offers = offers(origin, rung.level.percent, rung.aim, whole);
+            let sweeteners = measured_sweeteners(origin);
+            rung.drink = Err(Unadaptable::NotInWholeMeasures { sweeteners });
         }
     }
-    let adapted = origin.bring_back(
-        origin.resolved.clone(),
-        adjustable,
-        aimed,
-        &Demands::default(),
-    )?;
-    let floor_sugar = floor.figures.complete(Measurand::TotalSugar);
-    Ok(Adapted {
-        adaptation: Adaptation::SugarLevel { floor_sugar },
-        ..adapted
-    })
+    rungs
+}
+
+/// One step of each sweetener that moves step by step.
+fn measured_sweeteners(origin: &Origin<'_>) -> Vec<(IngredientId, Amount)> {
+    sweeteners(&origin.resolved)
+        .filter_map(|line| Adjustable::new(origin.book, line, false))
+        .map(|found| (found.line.ingredient.clone(), found.amount(1)))
+        .collect()
+}
+
+/// Whether a level is had: its sweetness is within a noticeable step, and no other level has the same of every sweetener and is
+/// nearer to it.
+fn is_had(origin: &Origin<'_>, rungs: &[Rung], at: usize) -> bool {
+    let Ok(drink) = &rungs[at].drink else {
+        return false;
+    };
+    let amounts = |lines: &Resolved| -> Vec<(LineId, Amount)> {
+        sweeteners(lines)
+            .map(|line| (line.id.clone(), line.amount.clone()))
+            .collect()
+    };
+    let own = amounts(&drink.balance.resolved);
+    let miss = off_level(drink);
+    let percent = rungs[at].level.percent;
+    let is_nearer = |other: &Rung| {
+        let differs = (other.level.percent - percent).abs() > 1e-9;
+        let nearer = |drink: &Adapted| {
+            amounts(&drink.balance.resolved) == own && off_level(drink) + 1e-9 < miss
+        };
+        differs && other.drink.as_ref().is_ok_and(nearer)
+    };
+    // The drink as it stands is at its own level, whether that is one of those that are asked for or not.
+    let now = origin.resolved.sugar_level.unwrap_or(100.0);
+    let is_another = (now - percent).abs() > 1e-9;
+    let stays = is_another && own == amounts(&origin.resolved);
+    !is_another || (miss <= 1.0 && !stays && !rungs.iter().any(is_nearer))
 }

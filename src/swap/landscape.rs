@@ -161,6 +161,8 @@ pub struct Bounds {
     pub energy_kj: Option<f64>,
     /// Cost at most, cup and closure included, in the book's currency.
     pub cost: Option<f64>,
+    /// Ice that is left at least, g.
+    pub ice_left: Option<f64>,
     /// Hot water at least, g per gram of powder.
     pub hot_water: Option<f64>,
     /// Temperature from which water counts as hot, °C.
@@ -309,6 +311,13 @@ impl TasteLandscape {
                 return Some(Obstacle::Cup { fill, room });
             }
         }
+        let left = figures.of[Measurand::IceLeft.slot()];
+        let knows_heat = figures.get(Measurand::ServingTemperature).is_some();
+        if let Some(wanted) = self.bounds.ice_left.filter(|wanted| left < *wanted)
+            && knows_heat
+        {
+            return Some(Obstacle::IceLeft { left, wanted });
+        }
         let window = self.bounds.window;
         // Where the temperature is not known, everything else must still be kept.
         if let Some(celsius) = figures.get(Measurand::ServingTemperature)
@@ -368,11 +377,12 @@ impl TasteLandscape {
             .collect()
     }
 
-    fn moves(&self, point: &[i32]) -> f64 {
+    /// Lines that move from the standard's amount.
+    pub(super) fn moves(&self, point: &[i32]) -> usize {
         let moved = self.dimensions.iter().zip(point).filter(|(dimension, at)| {
             (f64::from(**at) * dimension.step - dimension.standard).abs() > 1e-9
         });
-        moved.count() as f64
+        moved.count()
     }
 
     /// Whether a line fills what the others leave, so that its own amount is no choice.
@@ -483,7 +493,7 @@ impl Landscape for TasteLandscape {
         Some(match self.aim.small() {
             Some(small) => self.small_of(small, &figures),
             None => {
-                self.aim.move_cost() * self.moves(point)
+                self.aim.move_cost() * self.moves(point) as f64
                     + self.aim.taste_weight(&self.targets) * self.squared_distance(&figures)
             }
         })

@@ -43,7 +43,6 @@ impl Answer {
             start: &self.plain,
             adjustable: self.adjustable.clone(),
             demands: &self.demands,
-            aimed: &[],
         });
         let figures = problem.landscape.figures(point);
         let obstacle = problem.landscape.obstacle(point, &figures);

@@ -33,6 +33,13 @@ pub enum Obstacle {
         /// The window.
         window: TemperatureWindow,
     },
+    /// Less ice is left than the shop wants in the cup.
+    IceLeft {
+        /// Ice that is left, g.
+        left: f64,
+        /// Ice that is wanted, g.
+        wanted: f64,
+    },
     /// It breaks a cap.
     Cap {
         /// Which one.
@@ -60,6 +67,7 @@ impl Obstacle {
             Self::FillOutOfReach => "fill-out-of-reach",
             Self::Cup { .. } => "cup-overfilled",
             Self::Temperature { .. } => "outside-serving-window",
+            Self::IceLeft { .. } => "ice-melts",
             Self::Cap { kind, .. } => match kind {
                 CapKind::Sugar => "over-sugar-limit",
                 CapKind::Energy => "over-energy-limit",

@@ -14,6 +14,9 @@ use super::watch::Watch;
 /// How far beyond the window a standard may itself be served before the window is widened to it, K.
 const WINDOW_SLACK: f64 = 0.5;
 
+/// What a drink with ice in it may be colder than ice that melts in water, K: far more than its sugars make it.
+const ICE_KEEPS_TO: f64 = 10.0;
+
 /// How much cooler than the hottest line water may be and still dissolve powders, K (assumed).
 const HOT_WITHIN: f64 = 20.0;
 
@@ -38,8 +41,6 @@ pub(super) struct ProblemInput<'question> {
     pub(super) start: &'question Balance,
     pub(super) adjustable: Vec<Adjustable>,
     pub(super) demands: &'question Demands,
-    /// Values that replace those of the standard.
-    pub(super) aimed: &'question [(Axis, f64)],
 }
 
 impl Problem {
@@ -74,7 +75,7 @@ impl Problem {
                 kept.push(adjustable.clone());
             }
         }
-        let targets = targets(&book.settings, standard, start, input.aimed);
+        let targets = targets(&book.settings, standard, start);
         let bounds = bounds(&book.settings, standard, &prepared, demands);
         let landscape = TasteLandscape::new(prepared, targets, dimensions, bounds);
         Self {
@@ -118,24 +119,12 @@ pub(super) fn run(
     Some(search.outcome())
 }
 
-/// The axes that both drinks know, with the standard's values.
-fn targets(
-    settings: &Settings,
-    standard: &Balance,
-    start: &Balance,
-    aimed: &[(Axis, f64)],
-) -> Vec<Target> {
+/// The axes that both drinks know, with what the standard aims at.
+fn targets(settings: &Settings, standard: &Balance, start: &Balance) -> Vec<Target> {
     let target = |axis: &crate::balance::AxisValue| {
         axis.value?;
-        // A flavour that the standard does not name is not in it.
-        let known = standard
-            .axis(&axis.axis)
-            .map_or(Some(0.0), |value| value.value)?;
-        let (step, mut weight) = noticeable_step(settings, &axis.axis, known);
-        let value = aimed
-            .iter()
-            .find(|(aimed, _)| *aimed == axis.axis)
-            .map_or(known, |(_, value)| *value);
+        let value = standard.aim_on(&axis.axis)?;
+        let (step, mut weight) = noticeable_step(settings, &axis.axis, value);
         if axis.axis == Axis::Temperature && standard.iced != start.iced {
             weight = 0.0;
         }
@@ -169,6 +158,11 @@ fn bounds(
         window.from = window.from.min(served - WINDOW_SLACK);
         window.to = window.to.max(served + WINDOW_SLACK);
     }
+    if demands.least_ice_left.is_some() {
+        // Where ice is left the drink is as cold as its freezing point.
+        window.to = window.to.min(0.0);
+        window.from = window.from.min(-ICE_KEEPS_TO);
+    }
     if let Some(TemperatureWindow { from, to }) = demands.temperature {
         window = TemperatureWindow { from, to };
     }
@@ -186,6 +180,7 @@ fn bounds(
         sugar_per_100_ml: demands.most_sugar_per_100_ml,
         energy_kj: demands.most_energy_kj,
         cost: demands.most_cost,
+        ice_left: demands.least_ice_left,
         hot_water: there
             .filter(|_| poured_hot)
             .map(|ratio| ratio.min(HOT_WATER_PER_GRAM_OF_POWDER)),

@@ -1,6 +1,6 @@
 //! Why nothing, or not enough, can be suggested: facts, of which `say` makes the sentences.
 
-use crate::book::{Allergen, Axis, IngredientId};
+use crate::book::{Allergen, Amount, Axis, IngredientId};
 
 use super::obstacle::Obstacle;
 use super::shortfall::Hindrance;
@@ -126,6 +126,11 @@ pub enum Unadaptable {
     NoIce,
     /// Its ice has no amount of its own: it fills the cup.
     IceFills,
+    /// Whole measures of what sweetens it do not come near the level.
+    NotInWholeMeasures {
+        /// What sweetens it, with the smallest amount of each.
+        sweeteners: Vec<(IngredientId, Amount)>,
+    },
     /// Neither water nor tea is in it, which could be poured hot.
     NothingPouredHot,
     /// No amounts are allowed.
@@ -192,6 +197,7 @@ impl Unadaptable {
             Self::NoIceInBook => "no-ice-in-book",
             Self::NoIce => "no-ice",
             Self::IceFills => "ice-fills",
+            Self::NotInWholeMeasures { .. } => "not-in-whole-measures",
             Self::NothingPouredHot => "nothing-poured-hot",
             Self::Impossible(impossible) => impossible.word(),
         }

@@ -1,12 +1,11 @@
 //! The same drink in another cup: every line grows by the room of the cups, then whole measures are looked for.
 
-use crate::balance::{Measurand, balance};
-use crate::book::{Axis, Book, Carried, Change, Recipe, Stage, VersionId, VesselId};
-use crate::optimiser::Range;
+use crate::balance::{Measurand, room_of};
+use crate::book::{Book, Change, Recipe, Role, VersionId, VesselId};
 
 use super::adapt::{Adaptation, Adapted, Origin};
 use super::demands::Demands;
-use super::question::{Adjustable, steps_in};
+use super::grown::{Grown, grown};
 use super::reason::Unadaptable;
 use super::watch::Watch;
 
@@ -15,7 +14,8 @@ const REACH: i32 = 8;
 
 /// The drink in another cup; `None` when there is no such version or cup. `Err` says why it can't be.
 ///
-/// The volume aimed at is the standard's, times the ratio of what the cups hold below their head room; every other axis stays.
+/// The volume aimed at is the standard's, times the ratio of what the cups hold below their head room; every other axis stays,
+/// the level of sugar of the version among them.
 pub fn resize(
     book: &Book,
     recipe: &Recipe,
@@ -34,72 +34,33 @@ pub fn resize_watched(
     watch: &Watch,
 ) -> Option<Result<Adapted, Unadaptable>> {
     let origin = Origin::new(book, recipe, version, watch)?;
-    let room = |id: &VesselId| {
-        let vessel = book.vessel(id)?;
-        let head_room = vessel
-            .usual_closure()
-            .map_or(0.0, |closure| closure.head_room);
-        Some((vessel.capacity - head_room).max(1.0))
-    };
-    let new = room(cup)?;
-    let Some(old) = origin.resolved.cup.as_ref().and_then(room) else {
+    resized(&origin, cup)
+}
+
+pub(super) fn resized(
+    origin: &Origin<'_>,
+    cup: &VesselId,
+) -> Option<Result<Adapted, Unadaptable>> {
+    let book = origin.book;
+    let new = room_of(book, Some(cup))?;
+    let Some(old) = room_of(book, origin.resolved.cup.as_ref()) else {
         return Some(Err(Unadaptable::NoCup));
     };
     let ratio = new / old;
-    let mut changed = origin.resolved.clone();
-    changed.apply(&Change::Cup(cup.clone()));
-    let mut adjustable = Vec::new();
-    for line in origin.resolved.lines() {
-        let Some(number) = line.amount.number() else {
-            continue;
-        };
-        if let crate::book::Amount::FillTo(millilitres) = line.amount {
-            changed.apply(&Change::Amount(
-                line.id.clone(),
-                crate::book::Amount::FillTo((millilitres * ratio).round()),
-            ));
-            continue;
-        }
-        let Some(mut found) = Adjustable::new(book, line, false) else {
-            continue;
-        };
-        let grown = steps_in(number * ratio - found.step / 2.0, found.step).max(0);
-        found.range = Range {
-            low: (grown - REACH).max(i32::from(number > 0.0)),
-            high: grown + REACH,
-        };
-        let amount = found.amount(grown.max(found.range.low));
-        changed.apply(&Change::Amount(line.id.clone(), amount.clone()));
-        // What clings to a topping grows with it.
-        let growth = amount.number().unwrap_or(0.0) / number;
-        if let Some(carried) = line.carried.clone().filter(|_| growth.is_finite()) {
-            let grams = carried.grams * growth;
-            let carried = Carried { grams, ..carried };
-            changed.apply(&Change::Carried(line.id.clone(), Some(carried)));
-        }
-        found.line.amount = amount;
-        // Toppings and what floats on top are a matter of the cup alone, and grow as they are.
-        if line.stage == Stage::Mixed && adjustable.len() < 8 {
-            adjustable.push(found);
-        }
-    }
-    let volume = origin.standard.figures.of[Measurand::Volume.slot()] * ratio;
+    let mut in_cup = origin.resolved.clone();
+    in_cup.apply(&Change::Cup(cup.clone()));
+    let Grown { lines, adjustable } = grown(book, &in_cup, ratio, REACH);
     // A line that grows has to move: it counts as moved only against its grown amount.
-    let mut grown = Origin {
-        standard: origin.standard.clone(),
-        ..origin
-    };
-    grown.standard.resolved = changed.clone();
-    let aimed = [(Axis::Volume, volume)];
-    Some(
-        grown
-            .bring_back(changed.clone(), adjustable, &aimed, &Demands::default())
-            .map(|mut adapted| {
-                let fill = balance(book, adapted.balance.resolved.clone(), &grown.place())
-                    .figures
-                    .get(Measurand::Fill);
-                adapted.adaptation = Adaptation::Cup { ratio, fill };
-                adapted
-            }),
-    )
+    let bring_back =
+        |adjustable| origin.bring_back(lines.clone(), adjustable, &lines, &Demands::default());
+    // What the drink is held to follows from its ice, which stays therefore as it has grown, if it can.
+    let beside_ice = adjustable.iter().filter(|found| found.line.role != Role::Ice);
+    let brought = bring_back(beside_ice.cloned().collect()).or_else(|_| bring_back(adjustable));
+    Some(brought.map(|adapted| {
+        let fill = adapted.balance.figures.get(Measurand::Fill);
+        Adapted {
+            adaptation: Adaptation::Cup { ratio, fill },
+            ..adapted
+        }
+    }))
 }

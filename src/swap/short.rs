@@ -35,6 +35,17 @@ pub(super) fn short_reasons(
     let mut reasons: Vec<Reason> = counted
         .filter_map(|axis| {
             let steps = axis.steps.filter(|steps| steps.abs() > 1.0)?;
+            // What another suggestion reaches can be reached.
+            let reaches = |other: &Suggestion| {
+                let mut axes = other.difference.axes.iter();
+                let there = axes.find(|there| there.axis == axis.axis);
+                there
+                    .and_then(|there| there.steps)
+                    .is_some_and(|steps| steps.abs() <= 1.0)
+            };
+            if answer.suggestions.iter().any(reaches) {
+                return None;
+            }
             Some(Reason::NotReached {
                 axis: axis.axis.clone(),
                 steps,

@@ -2,7 +2,9 @@
 
 use std::sync::Arc;
 
-use crate::balance::{AxisDifference, Balance, Difference, balance, difference};
+use crate::balance::{
+    AxisDifference, Balance, Difference, balance, difference, level_difference,
+};
 use crate::book::{Book, Change, IngredientId, Line, LineId, Place, Resolved, Stage};
 
 use super::changes::{LineMove, with_added_lines};
@@ -81,7 +83,7 @@ pub fn walk(book: &Book, answer: &Answer, suggestion: &Suggestion) -> Vec<WalkSt
         WalkStep {
             does: WalkMove::Standard,
             balance: answer.standard.clone(),
-            difference: difference(settings, &answer.standard, &answer.standard),
+            difference: level_difference(settings, &answer.standard),
         },
         WalkStep {
             does: WalkMove::PlainSwap,

@@ -68,6 +68,8 @@ pub(super) enum Navigation {
     Form(ItemId),
     /// The names of the levels of sugar and ice.
     Levels,
+    /// The card with every level of sugar in every size with every amount of ice.
+    MatrixCard,
     /// The exercise on paper, of what goes and what comes.
     Exercise(IngredientId, IngredientId),
     /// Finding anything in the book.

@@ -4,10 +4,10 @@ use std::sync::Arc;
 
 use super::action::Shown;
 use super::search::Search;
-use crate::balance::{Difference, difference};
+use crate::balance::{Difference, level_difference};
 use crate::book::{Book, IngredientId, Level, VesselId};
 use crate::swap::{
-    Adapted, Answer, Demands, Drifted, Ladder, Nearby, Question, ReviewItem, Unadaptable, WalkStep,
+    Adapted, Answer, Demands, Drifted, Ladder, Matrix, Nearby, Question, ReviewItem, Unadaptable, WalkStep,
     walk,
 };
 
@@ -32,7 +32,7 @@ impl SwapFound {
             .collect();
         let standard = &answer.standard;
         Self {
-            level: difference(&book.settings, standard, standard),
+            level: level_difference(&book.settings, standard),
             answer,
             walks,
         }
@@ -82,6 +82,7 @@ pub(super) struct Searches {
     pub(super) review: Search<Review, Vec<ReviewItem>>,
     pub(super) ladder: Search<Shown, Option<Ladder>>,
     pub(super) variations: Search<Shown, Vec<Variation>>,
+    pub(super) matrix: Search<Shown, Option<Matrix>>,
     pub(super) drifted: Search<(), Vec<Drifted>>,
     pub(super) brought_back: Search<Demands, Vec<ReviewItem>>,
     pub(super) nearby: Option<KnownNearby>,

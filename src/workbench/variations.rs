@@ -1,17 +1,16 @@
 //! What is looked for in the background: swaps with their walks, one swap over the whole book, sugar levels, sizes and ice.
 
-use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use super::action::Shown;
 use super::open_book::Workbench;
 use super::search::Look;
 use super::searches::{Review, SwapFound, Variation, VariationKind};
-use crate::book::{Book, Recipe, Resolved, Role, Stage, VesselId, VesselKind, resolve};
+use crate::book::{Book, Recipe, VesselId, VesselKind, resolve};
 use crate::swap::{
-    Adapted, Demands, Drifted, Ladder, Nearby, Question, ReviewItem, Unadaptable, Watch,
-    all_brought_back, answer_watched, drifted_watched, everywhere_watched, hot, ice_level_watched,
-    iced_watched, ladder_watched, resize_watched,
+    Adapted, Demands, Drifted, Ladder, Matrix, Nearby, Question, ReviewItem, Unadaptable, Watch,
+    all_brought_back, answer_watched, cups_in_use, drifted_watched, everywhere_watched, has_ice,
+    hot, ice_level_watched, iced_watched, ladder_watched, matrix, resize_watched,
 };
 
 impl Workbench {
@@ -100,6 +99,22 @@ impl Workbench {
         look
     }
 
+    /// A version at every level of sugar in every size with every amount of ice.
+    pub fn matrix(&mut self, shown: &Shown) -> Look<Option<Matrix>> {
+        let find = |book: &Arc<Book>, shown: &Shown, watch: &Watch| {
+            let recipe = book.recipe(&shown.recipe)?;
+            matrix(book, recipe, shown.version.as_ref(), watch)
+        };
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let (look, begun) =
+            self.jobs
+                .searches
+                .matrix
+                .look(book, stamp, shown, &self.jobs.wake, find);
+        self.count_engine_calls(begun);
+        look
+    }
+
     /// A drink near a suggestion, with amounts that a person has set; the last one is kept.
     pub fn nearby(&mut self, found: &Arc<Option<SwapFound>>, point: &[i32]) -> Option<Arc<Nearby>> {
         if let Some((of, known)) = &self.jobs.searches.nearby
@@ -126,6 +141,7 @@ impl Workbench {
             || searches.brought_back.is_running()
             || searches.ladder.is_running()
             || searches.variations.is_running()
+            || searches.matrix.is_running()
             || self.jobs.bringing_in.is_searching()
     }
 
@@ -136,6 +152,7 @@ impl Workbench {
         self.jobs.searches.brought_back.stop();
         self.jobs.searches.ladder.stop();
         self.jobs.searches.variations.stop();
+        self.jobs.searches.matrix.stop();
     }
 
     /// Begins again what was stopped.
@@ -145,6 +162,7 @@ impl Workbench {
         self.jobs.searches.brought_back.go_on();
         self.jobs.searches.ladder.go_on();
         self.jobs.searches.variations.go_on();
+        self.jobs.searches.matrix.go_on();
     }
 }
 
@@ -171,7 +189,7 @@ fn find_variations(book: &Arc<Book>, shown: &Shown, watch: &Watch) -> Vec<Variat
                 .map(VariationKind::Ice),
         );
     }
-    let others = cups_of(book, !is_iced);
+    let others = cups_in_use(book, !is_iced);
     let other = |cup: &VesselId| {
         if is_iced {
             VariationKind::Hot(cup.clone())
@@ -209,43 +227,10 @@ fn variation(
     }
 }
 
-fn has_ice(lines: &Resolved) -> bool {
-    lines
-        .lines()
-        .any(|line| line.role == Role::Ice && line.stage == Stage::Mixed)
-}
-
 /// The other cups of the shop.
 fn sizes(book: &Book, now: Option<&VesselId>) -> Vec<VariationKind> {
     let cups = book.vessels.iter();
     cups.filter(|vessel| vessel.kind == VesselKind::Cup && Some(&vessel.id) != now)
         .map(|vessel| VariationKind::Size(vessel.id.clone()))
         .collect()
-}
-
-/// The cups in which the shop serves iced drinks, or hot ones; every cup where it serves none yet.
-fn cups_of(book: &Book, iced: bool) -> BTreeSet<VesselId> {
-    let mut cups = BTreeSet::new();
-    let mut note = |lines: &Resolved| {
-        if has_ice(lines) == iced
-            && let Some(cup) = lines.cup.as_ref().filter(|cup| book.vessel(cup).is_some())
-        {
-            cups.insert(cup.clone());
-        }
-    };
-    for recipe in &book.recipes {
-        note(&recipe.plain());
-        let in_circles = recipe.each_resolved(|_, lines, _| note(lines));
-        for version in in_circles {
-            note(&resolve(recipe, Some(&version.id)).0);
-        }
-    }
-    if cups.is_empty() {
-        let all = book.vessels.iter();
-        return all
-            .filter(|vessel| vessel.kind == VesselKind::Cup)
-            .map(|vessel| vessel.id.clone())
-            .collect();
-    }
-    cups
 }

@@ -237,6 +237,7 @@ pub(crate) fn landscape(
         sugar_per_100_ml: (chance.below(4) == 0 && capped).then_some(9.0),
         energy_kj: (chance.below(6) == 0 && capped).then_some(900.0),
         cost: None,
+        ice_left: None,
         hot_water: None,
         hot_from: 60.0,
     };

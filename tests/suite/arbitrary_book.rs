@@ -232,6 +232,7 @@ pub(crate) fn settings(dice: &mut Dice) -> Settings {
         },
         ice_bulk_density: dice.number(),
         ice_melt_rate: dice.maybe(Dice::number),
+        ice_left: dice.maybe(Dice::number),
         sales_tax_percent: dice.maybe(Dice::number),
         instruments: Instruments {
             scale_grams: dice.maybe(Dice::number),
@@ -498,7 +499,7 @@ fn entries(dice: &mut Dice) -> Vec<Entry> {
 
 pub(crate) fn change(dice: &mut Dice) -> Change {
     let id = line_id(dice);
-    match dice.below(16) {
+    match dice.below(17) {
         0 => Change::Ingredient(id, ingredient_id(dice)),
         1 => Change::Amount(id, amount(dice)),
         2 => Change::Temperature(id, dice.maybe(Dice::temperature)),
@@ -514,6 +515,7 @@ pub(crate) fn change(dice: &mut Dice) -> Change {
         12 => Change::Shaker(dice.maybe(vessel_id)),
         13 => Change::Strained(dice.coin()),
         14 => Change::DrinkingTemperature(dice.maybe(Dice::number)),
+        15 => Change::SugarLevel(dice.maybe(Dice::number)),
         _ => Change::MenuPrice(dice.maybe(Dice::number)),
     }
 }
@@ -526,6 +528,7 @@ pub(crate) fn resolved(dice: &mut Dice) -> Resolved {
         strained: dice.coin(),
         drinking_temperature: dice.maybe(Dice::number),
         menu_price: dice.maybe(Dice::number),
+        sugar_level: dice.maybe(Dice::number),
     }
 }
 
@@ -591,6 +594,7 @@ pub(crate) fn recipe(dice: &mut Dice) -> Recipe {
         strained: dice.coin(),
         drinking_temperature: dice.maybe(Dice::number),
         menu_price: dice.maybe(Dice::number),
+        sugar_level: dice.maybe(Dice::number),
         versions: dice.some(3, version),
         approvals: dice.some(3, approval),
         note: dice.text(),

@@ -222,6 +222,7 @@ fn edited(mut book: Book, which: usize, number: f64, text: &str) -> Book {
                 Change::Shaker(None),
                 Change::DrinkingTemperature(Some(number)),
                 Change::MenuPrice(None),
+                Change::SugarLevel(Some(number)),
             ] {
                 let _ = put_change(&mut recipe, Some(&id), &change);
             }

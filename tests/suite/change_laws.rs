@@ -93,6 +93,7 @@ fn but_for(resolved: &Resolved, change: &Change) -> Resolved {
         Change::Strained(_) => rest.strained = false,
         Change::DrinkingTemperature(_) => rest.drinking_temperature = None,
         Change::MenuPrice(_) => rest.menu_price = None,
+        Change::SugarLevel(_) => rest.sugar_level = None,
         _ => {}
     }
     rest

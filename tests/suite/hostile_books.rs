@@ -302,6 +302,7 @@ fn the_book_of_format_1_uses_every_field() {
         "Strained(",
         "DrinkingTemperature(",
         "MenuPrice(",
+        "SugarLevel(",
         "builds_on",
         "season",
         "tasted_at",

@@ -105,5 +105,6 @@ mod teas;
 mod translations;
 mod typed_readings;
 mod undo_places;
+mod variation_laws;
 mod widgets;
 mod written_lines;

@@ -8,6 +8,7 @@ card-kind-exercise = Übung zum Austausch
 card-kind-answers = Lösungen zur Übung
 card-kind-menu = Zutaten und Allergene der Getränkekarte
 card-kind-ladder = Zuckerstufen
+card-kind-matrix = Zuckerstufen, Größen und Eis
 card-kind-comparison = Versionsvergleich
 card-kind-batch = Einkauf und Ansätze
 
@@ -155,6 +156,7 @@ training-nutrition = Nährwerte
 training-shown = Gezeigt und einmal selbst zubereitet
 training-time-to-cool = Abkühlzeit bis { $temperature }
 training-already-below = bereits darunter
+training-already-below-tasted = bereits darunter; bei der Freigabe mit { $temperature } verkostet
 training-name = Name
 training-shown-by = gezeigt von
 training-day = Datum
@@ -232,6 +234,14 @@ ladder-floor = Auch ohne Süßung enthält das Getränk Zucker aus den übrigen 
 ladder-not-possible = { $level }: { $reason }
 ladder-see-below = nicht möglich, siehe unten
 ladder-caption = Mengen je Zuckerstufe
+
+## Levels of sugar, sizes and ice
+
+matrix-subtitle = { $version }, Zuckerstufen, Größen und Eis
+# A size with an amount of ice.
+matrix-iced = { $cup }, eisgekühlt
+matrix-ice = { $cup }, { $level }
+matrix-not-possible = Nicht möglich: { $reason }
 
 ## Comparison
 

@@ -207,6 +207,9 @@ counter-shop-ice-density-unit = g/ml; eine gestrichene Schaufel Eis wiegen und d
 counter-shop-ice-melts = schmilzt
 counter-shop-ice-melts-named = Eis, das in einer Minute schmilzt
 counter-shop-ice-melts-unit = g pro Minute in einem stehenden Getränk
+counter-shop-ice-left = bleibt im Becher
+counter-shop-ice-left-named = Eis, das im Becher bleibt, in Prozent
+counter-shop-ice-left-unit = % des Bechers, lose geschüttet, wenn ein eisgekühltes Getränk ausgegeben wird
 # In a field that is empty: a usual figure is taken.
 counter-shop-assumed = üblich
 # Rows: "the scale shows | 0.1 | g steps", "temperatures are | 1 | K off at most", "marks are | 5 | % off at most".

@@ -103,6 +103,7 @@ recipe-not-strained = das Eis kommt aus dem Shaker mit in den Becher
 recipe-drinking-temperature = Trinktemperatur: { $after }, vorher { $before }
 recipe-drinking-temperature-of-shop = die des Ladens
 recipe-menu-price = Preis auf der Getränkekarte: { $after }, vorher { $before }
+recipe-sugar-level = Zuckerstufe: { $after }, vorher { $before }
 
 ## Names of fields
 
@@ -136,6 +137,7 @@ item-field-house-made = Ansatz
 item-field-ice-bulk-density = Schüttdichte des Eises
 item-field-ice-levels = Eisstufen
 item-field-ice-melt-rate = Schmelzrate des Eises
+item-field-ice-left = Eis, das im Becher bleibt
 item-field-ice-temperature = Temperatur des Eises
 item-field-iced-drinking-temperature = Trinktemperatur eisgekühlter Getränke
 item-field-iced-window = Servierfenster eisgekühlter Getränke
@@ -147,6 +149,7 @@ item-field-language = Sprache
 item-field-lot = Charge
 item-field-mass = Gewicht
 item-field-menu-price = Preis auf der Getränkekarte
+item-field-sugar-level = Zuckerstufe
 item-field-name = Name
 item-field-nominal = angegebene Größe
 item-field-note = Notiz

@@ -1,5 +1,6 @@
 # Why a figure can't be given, or only a part of it, when no ingredient is to blame.
 no-figure-cup-or-warm-room = kein Becher gewählt, oder der Raum ist nicht kühler als die Trinktemperatur
+no-figure-warmer-only = ein eisgekühltes Getränk wird beim Stehen nur wärmer
 no-figure-cup = kein Becher gewählt
 no-figure-price = der Preis des Bechers, seines Verschlusses oder seines Trinkhalms ist nicht angegeben
 no-figure-only-water = nur Wasser, Tee und Eis sind darin

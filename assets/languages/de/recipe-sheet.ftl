@@ -174,5 +174,6 @@ recipe-sheet-change-strained = das Eis bleibt im Shaker zurück
 recipe-sheet-change-not-strained = mit dem Eis eingegossen
 recipe-sheet-change-drinking-temperature = Geschmacksvergleich bei { $temperature }
 recipe-sheet-change-drinking-temperature-of-shop = Geschmacksvergleich bei der Trinktemperatur des Ladens
+recipe-sheet-change-sugar-level = mit { $percent } der zugesetzten Süße
 recipe-sheet-change-menu-price = { $price } auf der Getränkekarte
 recipe-sheet-change-no-menu-price = nicht auf der Getränkekarte

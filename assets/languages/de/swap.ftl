@@ -91,6 +91,7 @@ swap-least-overfills = der Becher ist zu klein: Selbst mit den kleinsten Mengen 
 swap-overfills = der Becher ist zu klein: Er ist zu { $fill } gefüllt, höchstens { $room } sind möglich
 swap-fill-out-of-reach = keine Menge der Zeile, die den Becher auffüllt, erreicht die Füllmarke
 swap-outside-window = es würde mit { $temperature } serviert, außerhalb des Servierfensters von { $from } bis { $to }: das Wasser, den Tee oder das Servierfenster ändern
+swap-ice-melts = nur { $left } Eis blieben übrig, und der Laden lässt { $wanted } in diesem Becher: gießen Sie weniger heiß auf oder ändern Sie, wie viel Eis der Laden lässt
 # { $alone } says whether it is known which ingredient brings the most.
 swap-over-sugar = { $alone ->
     [known] die Grenze von höchstens { $most } Zucker je 100 ml lässt sich nicht einhalten: Ohne sie kommt das Getränk mit dem ähnlichsten Geschmack auf { $found }; { $ingredient } allein bringt { $share } mit
@@ -137,6 +138,7 @@ hindrance-forbidden = { $change ->
         [fill] mit mehr { $ingredient } bliebe kein Platz für das, was den Becher auffüllt
         [cup] mit mehr { $ingredient } würde der Inhalt nicht in den Becher passen
         [temperature] mit mehr { $ingredient } würde es außerhalb des Servierfensters serviert
+        [ice] mit mehr { $ingredient } bliebe zu wenig Eis
         [sugar] mit mehr { $ingredient } hätte es mehr Zucker als erlaubt
         [energy] mit mehr { $ingredient } hätte es mehr Energie als erlaubt
         [cost] mit mehr { $ingredient } wäre es teurer als erlaubt
@@ -146,6 +148,7 @@ hindrance-forbidden = { $change ->
         [fill] mit weniger { $ingredient } bliebe kein Platz für das, was den Becher auffüllt
         [cup] mit weniger { $ingredient } würde der Inhalt nicht in den Becher passen
         [temperature] mit weniger { $ingredient } würde es außerhalb des Servierfensters serviert
+        [ice] mit weniger { $ingredient } bliebe zu wenig Eis
         [sugar] mit weniger { $ingredient } hätte es mehr Zucker als erlaubt
         [energy] mit weniger { $ingredient } hätte es mehr Energie als erlaubt
         [cost] mit weniger { $ingredient } wäre es teurer als erlaubt

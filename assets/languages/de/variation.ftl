@@ -55,6 +55,9 @@ variation-no-ice-in-book = im Buch gibt es kein Eis: zuerst bei den Zutaten hinz
 variation-no-ice = es enthält kein Eis
 variation-ice-fills = das Eis füllt den Becher bis zum Rand: zuerst eine Eismenge eingeben
 variation-nothing-poured-hot = nichts darin wird heiß eingegossen: zuerst Wasser oder Tee hinzufügen
+# Ganze Maße treffen eine Stufe nicht. { $steps } ist eine Liste der kleinsten Mengen: „Tambrel Birnensirup um 1 Hub“.
+variation-not-in-whole-measures = mit ganzen Maßen nicht zu erreichen: Der kleinste Schritt ist { $steps }
+variation-step = { $amount } { $ingredient }
 
 # Why a drink has no sugar levels: clauses without a capital and a stop.
 levels-sweetness-not-known = die Süße ist nicht bekannt: Zucker und Zuckerarten vom Etikett von { $ingredients } eingeben
@@ -63,3 +66,11 @@ levels-not-in-steps = { $count ->
     [one] { $ingredients } lässt sich nicht schrittweise verringern: die Menge in Gramm, in Millilitern oder mit einer Dosierhilfe des Ladens eingeben
    *[other] { $ingredients } lassen sich nicht schrittweise verringern: die Mengen in Gramm, in Millilitern oder mit einer Dosierhilfe des Ladens eingeben
 }
+
+# Was einer Stufe nahekommt, die ganze Maße nicht treffen.
+level-by-part = mit einem halben Maß { $ingredient }
+level-by-measure = { $ingredient } mit: { $measure }
+level-by-scale = { $ingredient } auf der Waage
+level-by-sweetener = zusätzlich mit { $ingredient }
+# A sentence. { $means } is one of the clauses above, { $moves } a list of changed lines.
+level-offer = { $level } { $means }: { $moves }; { $sugar } Zucker.

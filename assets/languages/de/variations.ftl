@@ -60,6 +60,27 @@ variations-ice-level = { $level }, { $percent } des Eises
 variations-iced = eisgekühlt
 variations-hot = heiß
 
+# Every level in every size with every amount of ice.
+variations-matrix = Stufen, Größen und Eis in einer Tabelle
+variations-matrix-show = Tabelle der Stufen, Größen und Eismengen einblenden
+variations-matrix-hide = Tabelle der Stufen, Größen und Eismengen ausblenden
+variations-matrix-what = Zucker des Getränks auf jeder Stufe. Wählen Sie, was Sie behalten; was nur anders als mit ganzen Maßen zu haben ist, ist nicht vorgewählt.
+variations-matrix-keep = { $count ->
+    [0] Gewähltes behalten
+    [one] 1 Version behalten
+   *[other] { $count } Versionen behalten
+}
+variations-matrix-print = Tabelle drucken
+variations-matrix-table = Stufen, Größen und Eis
+# { $variation } is a size with an amount of ice.
+variations-matrix-choose = { $variation }, { $level } wählen: { $sugar }
+variations-matrix-version = { $variation }, { $level }
+# Behind a figure that whole measures do not give.
+variations-matrix-by-other-means = { $sugar } *
+# { $means } is a clause such as “mit einem halben Maß Tambrel Birnensirup”.
+variations-keep-by-means = { $name } { $means } als neue Version behalten
+variations-offer = { $means }: { $amounts }
+
 # The names of the levels.
 variations-names = Namen der Zucker- und Eisstufen
 variations-names-show = Namen der Stufen anzeigen

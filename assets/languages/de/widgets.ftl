@@ -98,6 +98,7 @@ widget-sweetness-at = Süße bei { $celsius }
 widget-minutes-until = Minuten bis { $celsius }
 # In place of the minutes, where the drink is handed over below its drinking temperature.
 widget-served-below = wird kühler serviert
+widget-served-below-tasted = wird kühler serviert; bei der Freigabe mit { $celsius } verkostet
 widget-first-sip = erster Schluck: { $figure }
 widget-stirred = umgerührt: { $figure }
 widget-allergens = Allergene: { $allergens }

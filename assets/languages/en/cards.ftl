@@ -8,6 +8,7 @@ card-kind-exercise = swap exercise
 card-kind-answers = answers to the swap exercise
 card-kind-menu = ingredients and allergens of the menu
 card-kind-ladder = sugar ladder
+card-kind-matrix = levels, sizes and ice
 card-kind-comparison = comparison of versions
 card-kind-batch = shopping and batches
 
@@ -155,6 +156,7 @@ training-nutrition = Nutrition
 training-shown = Shown once, made once
 training-time-to-cool = time until it cools to { $temperature }
 training-already-below = already below
+training-already-below-tasted = already below; tasted at { $temperature } when it was approved
 training-name = name
 training-shown-by = shown by
 training-day = day
@@ -232,6 +234,14 @@ ladder-floor = Without sweetener the drink still has { $sugar } of sugar, from i
 ladder-not-possible = { $level }: { $reason }
 ladder-see-below = not possible, see below
 ladder-caption = amounts at each sugar level
+
+## Levels of sugar, sizes and ice
+
+matrix-subtitle = { $version }, levels, sizes and ice
+# A size with an amount of ice.
+matrix-iced = { $cup }, iced
+matrix-ice = { $cup }, { $level }
+matrix-not-possible = Not possible: { $reason }
 
 ## Comparison
 

@@ -207,6 +207,9 @@ counter-shop-ice-density-unit = g/ml; weigh a level scoop of it and measure the 
 counter-shop-ice-melts = melts
 counter-shop-ice-melts-named = Ice that melts in a minute
 counter-shop-ice-melts-unit = g a minute in a drink that stands
+counter-shop-ice-left = left in the cup
+counter-shop-ice-left-named = Ice left in the cup in percent
+counter-shop-ice-left-unit = % of the cup, as it lies, when an iced drink is handed over
 # In a field that is empty: a usual figure is taken.
 counter-shop-assumed = assumed
 # Rows: "the scale shows | 0.1 | g steps", "temperatures are | 1 | K off at most", "marks are | 5 | % off at most".

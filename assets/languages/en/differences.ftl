@@ -86,6 +86,7 @@ recipe-not-strained = the ice goes from the shaker into the cup
 recipe-drinking-temperature = drinking temperature: { $after } instead of { $before }
 recipe-drinking-temperature-of-shop = the shop's
 recipe-menu-price = menu price: { $after } instead of { $before }
+recipe-sugar-level = sugar level: { $after } instead of { $before }
 
 ## Names of fields
 
@@ -119,6 +120,7 @@ item-field-house-made = batch
 item-field-ice-bulk-density = poured density of ice
 item-field-ice-levels = ice levels
 item-field-ice-melt-rate = melt rate of ice
+item-field-ice-left = ice left in the cup
 item-field-ice-temperature = ice temperature
 item-field-iced-drinking-temperature = iced drinking temperature
 item-field-iced-window = serving window of iced drinks
@@ -130,6 +132,7 @@ item-field-language = language
 item-field-lot = lot
 item-field-mass = mass
 item-field-menu-price = menu price
+item-field-sugar-level = sugar level
 item-field-name = name
 item-field-nominal = stated size
 item-field-note = note

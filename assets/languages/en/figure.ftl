@@ -1,5 +1,6 @@
 # Why a figure can't be given, or only a part of it, when no ingredient is to blame.
 no-figure-cup-or-warm-room = no cup is chosen, or the room is no cooler than the drinking temperature
+no-figure-warmer-only = an iced drink gets only warmer while it stands
 no-figure-cup = no cup is chosen
 no-figure-price = the price of the cup, its closure or its straw is not stated
 no-figure-only-water = only water, tea and ice are in it

@@ -174,5 +174,6 @@ recipe-sheet-change-strained = the ice stays behind in the shaker
 recipe-sheet-change-not-strained = poured with the ice
 recipe-sheet-change-drinking-temperature = taste compared at { $temperature }
 recipe-sheet-change-drinking-temperature-of-shop = taste compared at the shop’s drinking temperature
+recipe-sheet-change-sugar-level = made at { $percent } of the added sweetness
 recipe-sheet-change-menu-price = { $price } on the menu
 recipe-sheet-change-no-menu-price = not on the menu

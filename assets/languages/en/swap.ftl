@@ -91,6 +91,7 @@ swap-least-overfills = the cup is too small: even with the smallest amounts it i
 swap-overfills = the cup is too small: it is { $fill } full, and { $room } is the limit
 swap-fill-out-of-reach = no amount of the line that fills the cup reaches its mark
 swap-outside-window = it would be served at { $temperature }, outside the serving window of { $from } to { $to }: change the water, the tea or the window
+swap-ice-melts = only { $left } of ice would be left, and the shop leaves { $wanted } in this cup: pour less that is hot, or change how much ice the shop leaves
 # { $alone } says whether it is known which ingredient brings the most.
 swap-over-sugar = { $alone ->
     [known] a limit of { $most } of sugar per 100 ml can’t be met: without it, the closest taste has { $found }; { $ingredient } alone brings { $share }
@@ -139,6 +140,7 @@ hindrance-forbidden = { $change ->
         [fill] more { $ingredient } would leave no room for what fills the cup
         [cup] more { $ingredient } would not fit the cup
         [temperature] with more { $ingredient }, it would be served outside the serving window
+        [ice] more { $ingredient } would leave too little ice
         [sugar] with more { $ingredient }, it would have more sugar than is allowed
         [energy] with more { $ingredient }, it would have more energy than is allowed
         [cost] with more { $ingredient }, it would cost more than is allowed
@@ -148,6 +150,7 @@ hindrance-forbidden = { $change ->
         [fill] less { $ingredient } would leave no room for what fills the cup
         [cup] less { $ingredient } would not fit the cup
         [temperature] with less { $ingredient }, it would be served outside the serving window
+        [ice] less { $ingredient } would leave too little ice
         [sugar] with less { $ingredient }, it would have more sugar than is allowed
         [energy] with less { $ingredient }, it would have more energy than is allowed
         [cost] with less { $ingredient }, it would cost more than is allowed

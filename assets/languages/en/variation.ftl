@@ -55,6 +55,9 @@ variation-no-ice-in-book = the book has no ice: add it to the ingredients first
 variation-no-ice = it has no ice
 variation-ice-fills = its ice fills the cup to the rim: enter an amount of ice first
 variation-nothing-poured-hot = nothing in it is poured hot: add water or tea first
+# Whole measures do not come near a level. { $steps } is a list of the smallest amounts: "Tambrel pear syrup by 1 press".
+variation-not-in-whole-measures = it can’t be had in whole measures, which change { $steps } at a time
+variation-step = { $ingredient } by { $amount }
 
 # Why a drink has no sugar levels: clauses without a capital and a stop.
 levels-sweetness-not-known = the sweetness is not known: enter the sugars (and their kind) from the label of { $ingredients }
@@ -63,3 +66,11 @@ levels-not-in-steps = { $count ->
     [one] { $ingredients } can’t be reduced step by step: enter its amount in grams, millilitres or a measure of the shop
    *[other] { $ingredients } can’t be reduced step by step: enter their amounts in grams, millilitres or a measure of the shop
 }
+
+# What comes near a level that whole measures miss, in place of them.
+level-by-part = with half a measure of { $ingredient }
+level-by-measure = with { $ingredient } by { $measure }
+level-by-scale = with { $ingredient } on the scale
+level-by-sweetener = with { $ingredient } besides
+# A sentence. { $means } is one of the clauses above, { $moves } a list of changed lines.
+level-offer = { $level } { $means }: { $moves }; { $sugar } of sugar.

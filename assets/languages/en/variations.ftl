@@ -60,6 +60,27 @@ variations-ice-level = { $level }, { $percent } of the ice
 variations-iced = iced
 variations-hot = hot
 
+# Every level in every size with every amount of ice.
+variations-matrix = Levels, sizes and ice in one table
+variations-matrix-show = Show the table of levels, sizes and ice
+variations-matrix-hide = Hide the table of levels, sizes and ice
+variations-matrix-what = Sugar of the drink at each level. Choose what you keep; what is had by other means than whole measures is not chosen beforehand.
+variations-matrix-keep = { $count ->
+    [0] Keep what is chosen
+    [one] Keep 1 version
+   *[other] Keep { $count } versions
+}
+variations-matrix-print = Print the table
+variations-matrix-table = levels, sizes and ice
+# { $variation } is a size with an amount of ice.
+variations-matrix-choose = Choose { $variation }, { $level }: { $sugar }
+variations-matrix-version = { $variation }, { $level }
+# Behind a figure that whole measures do not give.
+variations-matrix-by-other-means = { $sugar } *
+# { $means } is a clause such as “with half a measure of Tambrel pear syrup”.
+variations-keep-by-means = Keep { $name } { $means } as a new version
+variations-offer = { $means }: { $amounts }
+
 # The names of the levels.
 variations-names = Names of the sugar and ice levels
 variations-names-show = Show the names of the levels

@@ -98,6 +98,7 @@ widget-sweetness-at = sweetness at { $celsius }
 widget-minutes-until = minutes until { $celsius }
 # In place of the minutes, where the drink is handed over below its drinking temperature.
 widget-served-below = served below this
+widget-served-below-tasted = served below this; tasted at { $celsius } when it was approved
 widget-first-sip = first sip: { $figure }
 widget-stirred = stirred: { $figure }
 widget-allergens = allergens: { $allergens }

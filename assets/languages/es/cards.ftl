@@ -8,6 +8,7 @@ card-kind-exercise = ejercicio de sustitución
 card-kind-answers = soluciones del ejercicio
 card-kind-menu = ingredientes y alérgenos de la carta
 card-kind-ladder = escala de azúcar
+card-kind-matrix = niveles, tamaños y hielo
 card-kind-comparison = comparación de versiones
 card-kind-batch = compra y tandas
 
@@ -155,6 +156,7 @@ training-nutrition = Información nutricional
 training-shown = Mostrado y preparado una vez
 training-time-to-cool = tiempo hasta enfriarse a { $temperature }
 training-already-below = ya está por debajo
+training-already-below-tasted = ya está por debajo; se cató a { $temperature } al aprobarla
 training-name = nombre
 training-shown-by = mostrado por
 training-day = fecha
@@ -232,6 +234,14 @@ ladder-floor = Sin endulzar, la bebida aún contiene los azúcares de sus otros 
 ladder-not-possible = { $level }: { $reason }
 ladder-see-below = no es posible, véase abajo
 ladder-caption = cantidades en cada nivel de azúcar
+
+## Levels of sugar, sizes and ice
+
+matrix-subtitle = { $version }, niveles, tamaños y hielo
+# A size with an amount of ice.
+matrix-iced = { $cup }, con hielo
+matrix-ice = { $cup }, { $level }
+matrix-not-possible = No es posible: { $reason }
 
 ## Comparison
 

@@ -1,5 +1,6 @@
 # Why a figure can't be given, or only a part of it, when no ingredient is to blame.
 no-figure-cup-or-warm-room = no se ha elegido vaso, o la sala no está más fría que la temperatura de consumo
+no-figure-warmer-only = una bebida con hielo solo se calienta mientras reposa
 no-figure-cup = no se ha elegido vaso
 no-figure-price = no se indica el precio del vaso, de su cierre o de su pajita
 no-figure-only-water = solo contiene agua, té y hielo

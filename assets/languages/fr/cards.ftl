@@ -8,6 +8,7 @@ card-kind-exercise = exercice de remplacement
 card-kind-answers = réponses de l’exercice
 card-kind-menu = ingrédients et allergènes de la carte
 card-kind-ladder = échelle de sucre
+card-kind-matrix = niveaux, tailles et glace
 card-kind-comparison = comparaison de versions
 card-kind-batch = achats et préparations
 
@@ -155,6 +156,7 @@ training-nutrition = Valeurs nutritionnelles
 training-shown = Démonstration suivie d’une réalisation
 training-time-to-cool = temps de refroidissement jusqu’à { $temperature }
 training-already-below = déjà en dessous
+training-already-below-tasted = déjà en dessous ; dégustée à { $temperature } lors de l’approbation
 training-name = nom
 training-shown-by = démonstration par
 training-day = date
@@ -232,6 +234,14 @@ ladder-floor = Sans ingrédient sucrant, la boisson contient encore les sucres d
 ladder-not-possible = { $level } : { $reason }
 ladder-see-below = impossible, voir ci-dessous
 ladder-caption = quantités à chaque niveau de sucre
+
+## Levels of sugar, sizes and ice
+
+matrix-subtitle = { $version }, niveaux, tailles et glace
+# A size with an amount of ice.
+matrix-iced = { $cup }, glacé
+matrix-ice = { $cup }, { $level }
+matrix-not-possible = Impossible : { $reason }
 
 ## Comparison
 

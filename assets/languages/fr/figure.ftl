@@ -1,5 +1,6 @@
 # Why a figure can't be given, or only a part of it, when no ingredient is to blame.
 no-figure-cup-or-warm-room = aucun gobelet n’est choisi, ou la pièce n’est pas plus fraîche que la température de consommation
+no-figure-warmer-only = une boisson glacée ne fait que se réchauffer
 no-figure-cup = aucun gobelet n’est choisi
 no-figure-price = le prix du gobelet, de sa fermeture ou de sa paille n’est pas indiqué
 no-figure-only-water = il n’y a que de l’eau, du thé et de la glace

@@ -8,6 +8,7 @@ card-kind-exercise = 재료 대체 연습
 card-kind-answers = 연습 정답
 card-kind-menu = 메뉴의 원재료와 알레르기 유발물질
 card-kind-ladder = 당도표
+card-kind-matrix = 당도, 크기, 얼음
 card-kind-comparison = 버전 비교
 card-kind-batch = 구매와 사전 제조
 
@@ -153,6 +154,7 @@ training-nutrition = 영양성분
 training-shown = 시범 및 1회 실습
 training-time-to-cool = { $temperature }까지 식는 시간
 training-already-below = 이미 더 낮음
+training-already-below-tasted = 이미 더 낮음, 승인할 때 { $temperature }에서 시음함
 training-name = 이름
 training-shown-by = 시범자
 training-day = 날짜
@@ -229,6 +231,14 @@ ladder-floor = 단맛 재료를 넣지 않아도 다른 재료에서 오는 당�
 ladder-not-possible = { $level }: { $reason }
 ladder-see-below = 불가능, 아래 참조
 ladder-caption = 당도별 양
+
+## Levels of sugar, sizes and ice
+
+matrix-subtitle = { $version }, 당도, 크기, 얼음
+# A size with an amount of ice.
+matrix-iced = { $cup }, 아이스
+matrix-ice = { $cup }, { $level }
+matrix-not-possible = 불가능: { $reason }
 
 ## Comparison
 

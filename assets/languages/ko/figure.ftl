@@ -1,5 +1,6 @@
 # Why a figure can't be given, or only a part of it, when no ingredient is to blame.
 no-figure-cup-or-warm-room = 컵을 선택하지 않았거나 실온이 마시기 좋은 온도보다 낮지 않음
+no-figure-warmer-only = 얼음이 든 음료는 두면 따뜻해지기만 합니다
 no-figure-cup = 컵을 선택하지 않음
 no-figure-price = 컵, 뚜껑·필름 또는 빨대의 가격 표시 없음
 no-figure-only-water = 물, 차, 얼음만 들어 있음

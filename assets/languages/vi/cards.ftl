@@ -8,6 +8,7 @@ card-kind-exercise = bài tập thay nguyên liệu
 card-kind-answers = đáp án bài tập
 card-kind-menu = thành phần và chất gây dị ứng của thực đơn
 card-kind-ladder = bảng mức đường
+card-kind-matrix = mức đường, cỡ và đá
 card-kind-comparison = so sánh các phiên bản
 card-kind-batch = mua hàng và mẻ nấu
 
@@ -153,6 +154,7 @@ training-nutrition = Thành phần dinh dưỡng
 training-shown = Đã được hướng dẫn và tự pha một lần
 training-time-to-cool = thời gian nguội đến { $temperature }
 training-already-below = đã thấp hơn
+training-already-below-tasted = đã thấp hơn; được nếm ở { $temperature } khi phê duyệt
 training-name = họ tên
 training-shown-by = người hướng dẫn
 training-day = ngày
@@ -229,6 +231,14 @@ ladder-floor = Khi không thêm nguyên liệu tạo ngọt, đồ uống vẫn 
 ladder-not-possible = { $level }: { $reason }
 ladder-see-below = không thể, xem bên dưới
 ladder-caption = lượng ở từng mức đường
+
+## Levels of sugar, sizes and ice
+
+matrix-subtitle = { $version }, mức đường, cỡ và đá
+# A size with an amount of ice.
+matrix-iced = { $cup }, có đá
+matrix-ice = { $cup }, { $level }
+matrix-not-possible = Không thể: { $reason }
 
 ## Comparison
 

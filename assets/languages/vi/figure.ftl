@@ -1,5 +1,6 @@
 # Why a figure can't be given, or only a part of it, when no ingredient is to blame.
 no-figure-cup-or-warm-room = chưa chọn ly, hoặc phòng không mát hơn nhiệt độ uống
+no-figure-warmer-only = đồ uống có đá để lâu chỉ ấm lên
 no-figure-cup = chưa chọn ly
 no-figure-price = không ghi giá của ly, của nắp hoặc màng đậy, hay của ống hút
 no-figure-only-water = chỉ có nước, trà và đá

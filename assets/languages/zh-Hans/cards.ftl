@@ -8,6 +8,7 @@ card-kind-exercise = 替换练习
 card-kind-answers = 练习答案
 card-kind-menu = 饮品单配料与致敏物质
 card-kind-ladder = 甜度对照表
+card-kind-matrix = 甜度、杯型与冰量
 card-kind-comparison = 版本比较
 card-kind-batch = 采购与备料
 
@@ -153,6 +154,7 @@ training-nutrition = 营养成分
 training-shown = 示范并实操一次
 training-time-to-cool = 降温至 { $temperature } 所需时间
 training-already-below = 已低于此温度
+training-already-below-tasted = 已低于此温度；批准时在 { $temperature } 品尝
 training-name = 姓名
 training-shown-by = 示范人
 training-day = 日期
@@ -229,6 +231,14 @@ ladder-floor = 不加甜味原料时，其他原料仍带入糖：{ $sugar }。
 ladder-not-possible = { $level }：{ $reason }
 ladder-see-below = 无法制作，见下方
 ladder-caption = 各甜度的用量
+
+## Levels of sugar, sizes and ice
+
+matrix-subtitle = { $version }，甜度、杯型与冰量
+# A size with an amount of ice.
+matrix-iced = { $cup }，加冰
+matrix-ice = { $cup }，{ $level }
+matrix-not-possible = 无法制作：{ $reason }
 
 ## Comparison
 

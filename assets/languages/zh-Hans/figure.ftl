@@ -1,5 +1,6 @@
 # Why a figure can't be given, or only a part of it, when no ingredient is to blame.
 no-figure-cup-or-warm-room = 未选择杯子，或室温不低于适饮温度
+no-figure-warmer-only = 加冰的饮品放置时只会变暖
 no-figure-cup = 未选择杯子
 no-figure-price = 未标示杯子、封盖或吸管的价格
 no-figure-only-water = 只有水、茶和冰

@@ -8,6 +8,7 @@ card-kind-exercise = 替換練習
 card-kind-answers = 練習解答
 card-kind-menu = 飲品單成分與過敏原
 card-kind-ladder = 甜度對照表
+card-kind-matrix = 甜度、杯型與冰量
 card-kind-comparison = 版本比較
 card-kind-batch = 採購與備料
 
@@ -153,6 +154,7 @@ training-nutrition = 營養成分
 training-shown = 示範並實作一次
 training-time-to-cool = 降溫至 { $temperature } 所需時間
 training-already-below = 已低於此溫度
+training-already-below-tasted = 已低於此溫度；核准時在 { $temperature } 品嚐
 training-name = 姓名
 training-shown-by = 示範人
 training-day = 日期
@@ -229,6 +231,14 @@ ladder-floor = 不加甜味原料時，其他原料仍帶入糖：{ $sugar }。
 ladder-not-possible = { $level }：{ $reason }
 ladder-see-below = 無法製作，見下方
 ladder-caption = 各甜度的用量
+
+## Levels of sugar, sizes and ice
+
+matrix-subtitle = { $version }，甜度、杯型與冰量
+# A size with an amount of ice.
+matrix-iced = { $cup }，加冰
+matrix-ice = { $cup }，{ $level }
+matrix-not-possible = 無法製作：{ $reason }
 
 ## Comparison
 

@@ -1,5 +1,6 @@
 # Why a figure can't be given, or only a part of it, when no ingredient is to blame.
 no-figure-cup-or-warm-room = 未選擇杯子，或室溫不低於適飲溫度
+no-figure-warmer-only = 加冰的飲品放置時只會變暖
 no-figure-cup = 未選擇杯子
 no-figure-price = 未標示杯子、封蓋或吸管的價格
 no-figure-only-water = 只有水、茶和冰

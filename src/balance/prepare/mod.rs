@@ -20,6 +20,7 @@ use crate::book::{
     SlotKind, resolve,
 };
 use preparation::Preparation;
+pub(super) use setup::is_iced_drink;
 
 /// Prepares a version. `place` says where its findings belong.
 ///

@@ -50,12 +50,17 @@ fn is_iced(book: &Book, line: &Line) -> bool {
     is_there && (is_ice || celsius.is_some_and(|celsius| celsius < FROZEN_BELOW))
 }
 
+/// Whether there is ice, or something frozen, in a drink.
+pub(in crate::balance) fn is_iced_drink(book: &Book, resolved: &Resolved) -> bool {
+    resolved.lines().any(|line| is_iced(book, line))
+}
+
 /// What goes in colder than this is frozen, °C (assumed; juice and fruit begin to freeze at −0.8 to −1.6).
 const FROZEN_BELOW: f64 = -2.0;
 
 pub(super) fn setup(book: &Book, resolved: &Resolved) -> Setup {
     let settings = &book.settings;
-    let iced = resolved.lines().any(|line| is_iced(book, line));
+    let iced = is_iced_drink(book, resolved);
     let cup = resolved.cup.as_ref().and_then(|id| book.vessel(id));
     let shaker = resolved.shaker.as_ref().and_then(|id| book.vessel(id));
     let wall = |vessel: &Vessel| Wall {

@@ -16,7 +16,7 @@ use crate::balance::solve::figures::{
 use crate::balance::solve::prepared::Prepared;
 use crate::balance::solve::slopes::{effects, effects_on_layers};
 use crate::book::{
-    Approval, Axis, Book, Finding, FindingKind, IngredientId, LineId, Place, Recipe, Resolved,
+    Axis, Book, Finding, FindingKind, IngredientId, LineId, Place, Recipe, Resolved,
     VersionId, resolve,
 };
 use crate::quantity::Uncertain;
@@ -46,6 +46,8 @@ pub struct Reported {
 /// Why a figure can't be given, or only a part of it, when it is not for want of an ingredient's statement.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum NoFigure {
+    /// With ice in it, it gets only warmer while it stands.
+    WarmerOnly,
     /// No cup is named, or the room is no cooler than the drinking temperature.
     CupOrWarmRoom,
     /// No cup is named.
@@ -134,6 +136,10 @@ pub struct Balance {
     pub iced: bool,
     /// Capacity of the cup, ml.
     pub capacity: Option<f64>,
+    /// Temperature at which its own standard was tasted, °C.
+    pub tasted_at: Option<f64>,
+    /// What another drink is held to instead of these figures, see [`super::held`]; nothing but for a standard.
+    pub aims: Vec<(Axis, f64)>,
 }
 
 impl Balance {
@@ -146,7 +152,7 @@ impl Balance {
             u: value.map(|_| self.uncertainty(measurand.slot())),
             // Bits without a name are not an ingredient's: for cost, that of the cup and what goes with it.
             reason: (missing.is_empty() && (value.is_none() || missing_bits != 0))
-                .then(|| reason(measurand)),
+                .then(|| reason(measurand, self.iced)),
             missing,
             value,
         }
@@ -205,6 +211,14 @@ impl Balance {
         }
     }
 
+    /// What another drink is held to on an axis.
+    pub fn aim_on(&self, axis: &Axis) -> Option<f64> {
+        let known = self.value_on(axis)?;
+        let mut aims = self.aims.iter();
+        let aim = aims.find(|(aimed, _)| aimed == axis);
+        Some(aim.map_or(known, |(_, value)| *value))
+    }
+
     /// The value on an axis.
     pub fn axis(&self, axis: &Axis) -> Option<&AxisValue> {
         self.axes.iter().find(|value| value.axis == *axis)
@@ -245,8 +259,9 @@ impl Balance {
     }
 }
 
-fn reason(measurand: Measurand) -> NoFigure {
+fn reason(measurand: Measurand, iced: bool) -> NoFigure {
     match measurand {
+        Measurand::MinutesToDrinkable if iced => NoFigure::WarmerOnly,
         Measurand::MinutesToDrinkable => NoFigure::CupOrWarmRoom,
         Measurand::Fill => NoFigure::Cup,
         Measurand::Cost => NoFigure::Price,
@@ -265,7 +280,12 @@ pub fn balance_version(
         recipe.version(id)?;
     }
     let (resolved, findings) = resolve(recipe, version);
-    Some(balance_resolved(book, recipe, version, resolved, findings))
+    let balance = balance_resolved(book, recipe, version, resolved, findings);
+    let standard = recipe.standard_for(version);
+    Some(Balance {
+        tasted_at: standard.and_then(|standard| standard.tasted_at),
+        ..balance
+    })
 }
 
 /// The balance of what a version comes to, with what was found on the way.
@@ -284,26 +304,6 @@ pub(super) fn balance_resolved(
     findings.append(&mut balance.findings);
     balance.findings = findings;
     balance
-}
-
-/// The balance of the standard that a version is held to, with the figures that it was tasted with; `None` when nothing has
-/// been approved yet.
-pub fn standard_balance<'recipe>(
-    book: &Book,
-    recipe: &'recipe Recipe,
-    version: Option<&VersionId>,
-) -> Option<(Balance, &'recipe Approval)> {
-    let approval = recipe.standard_for(version)?;
-    Some((approved_balance(book, recipe, approval), approval))
-}
-
-/// The balance of an approval of a recipe, in the book as it was then.
-pub(super) fn approved_balance(book: &Book, recipe: &Recipe, approval: &Approval) -> Balance {
-    let mut approvals = recipe.approvals.iter();
-    let at = approvals.position(|other| std::ptr::eq(other, approval));
-    let place = Place::Approval(recipe.id.clone(), at.map_or(0, |at| at + 1));
-    let then = book.as_tasted(approval);
-    balance(&then, approval.resolved.clone(), &place)
 }
 
 /// The balance of plain lines. `place` says where its findings belong.
@@ -365,6 +365,8 @@ pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
         iced: prepared.setup.iced,
         layers: layers(&prepared),
         capacity: prepared.setup.capacity,
+        tasted_at: None,
+        aims: Vec::new(),
         assumptions: assumptions(&prepared),
         findings,
         resolved,

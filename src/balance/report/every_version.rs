@@ -2,7 +2,8 @@
 
 use std::rc::Rc;
 
-use super::balance::{approved_balance, balance_resolved};
+use super::balance::balance_resolved;
+use super::held::{approved_balance, held_to_approval, is_held_as_it_is};
 use crate::balance::Balance;
 use crate::book::{Approval, Book, Lineages, Recipe, VersionId};
 
@@ -37,13 +38,13 @@ impl<'book> VersionBalances<'book> {
             return None;
         }
         let (resolved, findings) = self.lineages.resolve(version);
-        Some(balance_resolved(
-            self.book,
-            self.recipe,
-            version,
-            resolved,
-            findings,
-        ))
+        let standard = self.lineages.standard_for(version);
+        let tasted_at = standard.and_then(|standard| standard.tasted_at);
+        let balance = balance_resolved(self.book, self.recipe, version, resolved, findings);
+        Some(Balance {
+            tasted_at,
+            ..balance
+        })
     }
 
     /// The balance of the same standard as [`crate::balance::standard_balance`].
@@ -52,10 +53,27 @@ impl<'book> VersionBalances<'book> {
         if let Some((kept, balance)) = &self.standard
             && std::ptr::eq(*kept, approval)
         {
-            return Some(balance.clone());
+            let balance = balance.clone();
+            return Some(self.held(approval, balance, version));
         }
         let balance = Rc::new(approved_balance(self.book, self.recipe, approval));
         self.standard = Some((approval, balance.clone()));
-        Some(balance)
+        Some(self.held(approval, balance, version))
+    }
+
+    /// A standard as a version is held to it.
+    fn held(
+        &mut self,
+        approval: &Approval,
+        standard: Rc<Balance>,
+        version: Option<&VersionId>,
+    ) -> Rc<Balance> {
+        let (lines, _) = self.lineages.resolve(version);
+        if is_held_as_it_is(&standard.resolved, &lines) {
+            return standard;
+        }
+        let standard = standard.as_ref().clone();
+        let held = held_to_approval(self.book, self.recipe, approval, standard, &lines);
+        Rc::new(held)
     }
 }

@@ -5,6 +5,7 @@ pub(super) mod axes;
 pub(super) mod balance;
 pub(super) mod caution;
 pub(super) mod every_version;
+pub(super) mod held;
 pub(super) mod margin;
 pub(super) mod milestones;
 pub(super) mod nutrition;

@@ -150,13 +150,25 @@ pub fn difference(settings: &Settings, standard: &Balance, other: &Balance) -> D
     Difference { axes, distance }
 }
 
+/// A standard that differs on no axis from what it is held to: the level itself.
+pub fn level_difference(settings: &Settings, standard: &Balance) -> Difference {
+    if standard.aims.is_empty() {
+        return difference(settings, standard, standard);
+    }
+    let itself = Balance {
+        aims: Vec::new(),
+        ..standard.clone()
+    };
+    difference(settings, &itself, &itself)
+}
+
 fn axis_difference(
     settings: &Settings,
     standard: &Balance,
     other: &Balance,
     axis: Axis,
 ) -> AxisDifference {
-    let (from, to) = (standard.value_on(&axis), other.value_on(&axis));
+    let (from, to) = (standard.aim_on(&axis), other.value_on(&axis));
     let (step, mut weight) = noticeable_step(settings, &axis, from.unwrap_or(0.0));
     // A hot drink turned iced is colder on purpose: the difference is shown and does not count.
     if axis == Axis::Temperature && standard.iced != other.iced {
@@ -166,7 +178,11 @@ fn axis_difference(
         slot_of(&standard.flavours, &axis),
         slot_of(&other.flavours, &axis),
     );
-    let (squares, own_squares) = difference_variance(standard, other, slots);
+    let aimed_from = from.zip(standard.value_on(&axis));
+    let scale = aimed_from
+        .filter(|(_, known)| known.abs() > f64::MIN_POSITIVE)
+        .map_or(1.0, |(aim, known)| aim / known);
+    let (squares, own_squares) = difference_variance((standard, scale), other, slots);
     let steps = from.zip(to).map(|(from, to)| (to - from) / step);
     AxisDifference {
         standard: from,
@@ -180,15 +196,16 @@ fn axis_difference(
     }
 }
 
-/// Variance of a difference by the causes that are not a use's own, and by those that are.
+/// Variance of a difference by the causes that are not a use's own, and by those that are. What the standard is aimed at as a
+/// part of it, or as a multiple, is as doubtful in proportion.
 fn difference_variance(
-    standard: &Balance,
+    (standard, scale): (&Balance, f64),
     other: &Balance,
     slots: (Option<usize>, Option<usize>),
 ) -> (f64, f64) {
     let (mut squares, mut own_squares) = (0.0, 0.0);
     for contribution in &standard.contributions {
-        let here = effect(contribution, slots.0);
+        let here = effect(contribution, slots.0) * scale;
         if contribution.cause.is_own() {
             own_squares += here * here;
         } else {
@@ -222,7 +239,7 @@ pub fn figure_difference(
         other.figures.complete(measurand)?,
     );
     let slot = Some(measurand.slot());
-    let (shared, own) = difference_variance(standard, other, (slot, slot));
+    let (shared, own) = difference_variance((standard, 1.0), other, (slot, slot));
     Some(Uncertain {
         value: to - from,
         u: (shared + own).sqrt(),

@@ -682,13 +682,16 @@ impl<N: Number> Figures<N> {
             let curve = setup.cooling?;
             curve.minutes_between(celsius.max(drinking), setup.drinking, setup.room)
         };
-        if setup.iced || celsius.value() <= setup.drinking {
+        if celsius.value() <= setup.drinking {
             let bend = if setup.iced {
                 N::ZERO
             } else {
                 (celsius - drinking).bend_at_zero()
             };
             self.put(Measurand::MinutesToDrinkable, bend);
+        } else if setup.iced {
+            // It only gets warmer while it stands.
+            self.not_given(Measurand::MinutesToDrinkable);
         } else if let Some(minutes) = minutes() {
             self.put(
                 Measurand::MinutesToDrinkable,

@@ -28,7 +28,7 @@ pub use since::{new_errors, new_errors_of};
 use super::{Book, FigureName, FigureRange, Finding, Instruments, Place, Tasted, Unfinished};
 use crate::quantity::excerpt;
 use checklist::Checklist;
-use ranges::{DRINKING_TEMPERATURE, NAME};
+use ranges::{DRINKING_TEMPERATURE, LEVEL, NAME};
 
 /// Every finding of a book.
 pub fn findings(book: &Book) -> Vec<Finding> {
@@ -91,8 +91,8 @@ const ICE_BULK_DENSITY: FigureRange = FigureRange::new(0.2, 0.917, "g/ml");
 /// How fast ice melts.
 const ICE_MELT_RATE: FigureRange = FigureRange::new(0.0, 100.0, "g/min");
 
-/// Sugar and ice levels.
-const LEVEL: FigureRange = FigureRange::new(0.0, 200.0, "%");
+/// Ice that is left in the cup.
+const ICE_LEFT: FigureRange = FigureRange::new(0.0, 90.0, "%");
 
 /// Sales taxes.
 const SALES_TAX: FigureRange = FigureRange::new(0.0, 100.0, "%");
@@ -157,6 +157,9 @@ fn settings(book: &Book, list: &mut Checklist) {
             rate,
             ICE_MELT_RATE,
         );
+    }
+    if let Some(percent) = settings.ice_left {
+        list.in_range(Place::Settings, FigureName::IceLeft, percent, ICE_LEFT);
     }
     for level in settings.sugar_levels.iter().chain(&settings.ice_levels) {
         let what = FigureName::Level(excerpt(&level.name, NAME));

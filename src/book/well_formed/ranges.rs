@@ -10,3 +10,6 @@ pub(super) const FOOD_TEMPERATURE: FigureRange = FigureRange::new(-40.0, 100.0, 
 
 /// Temperatures at which drinks are drunk, and of rooms.
 pub(super) const DRINKING_TEMPERATURE: FigureRange = FigureRange::new(-10.0, 100.0, "°C");
+
+/// Sugar and ice levels.
+pub(super) const LEVEL: FigureRange = FigureRange::new(0.0, 200.0, "%");

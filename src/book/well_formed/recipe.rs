@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use super::checklist::Checklist;
 use super::counter::PRICES;
-use super::ranges::{DRINKING_TEMPERATURE, FOOD_TEMPERATURE};
+use super::ranges::{DRINKING_TEMPERATURE, FOOD_TEMPERATURE, LEVEL};
 use crate::book::{
     Amount, Book, Change, Entry, FigureName, FigureRange, FindingKind, Form, IdKind, Line, LineId,
     Place, Recipe, Resolved, Stage, Version, VersionId, resolve,
@@ -30,6 +30,10 @@ pub(super) fn check(book: &Book, item: &Recipe, list: &mut Checklist) {
         let at = Place::Recipe(item.id.clone(), "drinking_temperature");
         let what = FigureName::DrinkingTemperature;
         list.in_range(at, what, celsius, DRINKING_TEMPERATURE);
+    }
+    if let Some(percent) = item.sugar_level {
+        let at = Place::Recipe(item.id.clone(), "sugar_level");
+        list.in_range(at, FigureName::SugarLevel, percent, LEVEL);
     }
     let known: BTreeSet<&VersionId> = item.versions.iter().map(|version| &version.id).collect();
     version_circles(item, &known, &item.bases(), list);
@@ -225,6 +229,10 @@ fn changed(book: &Book, item: &Recipe, version: &Version, change: &Change, list:
         Change::MenuPrice(Some(price)) => {
             let at = Place::Version(item.id.clone(), version.id.clone());
             list.in_range(at, FigureName::MenuPrice, *price, PRICES);
+        }
+        Change::SugarLevel(Some(percent)) => {
+            let at = Place::Version(item.id.clone(), version.id.clone());
+            list.in_range(at, FigureName::SugarLevel, *percent, LEVEL);
         }
         Change::DrinkingTemperature(Some(celsius)) => {
             let at = Place::Version(item.id.clone(), version.id.clone());

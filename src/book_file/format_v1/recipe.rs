@@ -17,6 +17,7 @@ in_file! {
         strained: bool = nothing,
         drinking_temperature: Option<f64> = nothing,
         menu_price: Option<f64> = nothing,
+        sugar_level: Option<f64> = nothing,
         versions: Vec<Version> = nothing,
         approvals: Vec<Approval> = nothing,
         note: String = nothing,
@@ -105,6 +106,7 @@ in_file! {
         Strained(strained: bool),
         DrinkingTemperature(drinking_temperature: Option<f64>),
         MenuPrice(menu_price: Option<f64>),
+        SugarLevel(sugar_level: Option<f64>),
         ;
         const MOST: usize = MOST_LINES;
     }
@@ -142,5 +144,6 @@ in_file! {
         strained: bool = nothing,
         drinking_temperature: Option<f64> = nothing,
         menu_price: Option<f64> = nothing,
+        sugar_level: Option<f64> = nothing,
     }
 }

@@ -20,6 +20,7 @@ in_file! {
         iced_window: Option<TemperatureWindow> = usual,
         ice_bulk_density: Option<f64> = usual,
         ice_melt_rate: Option<f64> = nothing,
+        ice_left: Option<f64> = nothing,
         sales_tax_percent: Option<f64> = nothing,
         instruments: Instruments = nothing,
         steps: Vec<StepSetting> = nothing,

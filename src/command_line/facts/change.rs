@@ -109,6 +109,9 @@ fn change(of: &Differences, change: &Change) -> Fact {
             "before_celsius": of.before.drinking_temperature,
         }),
         Change::MenuPrice(to) => json!({ "after": to, "before": of.before.menu_price }),
+        Change::SugarLevel(to) => {
+            json!({ "after_percent": to, "before_percent": of.before.sugar_level })
+        }
     };
     Fact::new(kind(change), arguments)
 }
@@ -143,5 +146,6 @@ fn kind(change: &Change) -> &'static str {
         Change::Strained(..) => "strained",
         Change::DrinkingTemperature(..) => "drinking-temperature",
         Change::MenuPrice(..) => "menu-price",
+        Change::SugarLevel(..) => "sugar-level",
     }
 }

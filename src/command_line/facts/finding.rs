@@ -212,6 +212,7 @@ fn figure_name(name: &FigureName) -> &'static str {
         FigureName::CarriedSyrup => "carried-syrup",
         FigureName::MenuPrice => "menu-price",
         FigureName::DrinkingTemperature => "drinking-temperature",
+        FigureName::SugarLevel => "sugar-level",
         FigureName::Nutrient(..) => "nutrient",
         FigureName::Uncertainty => "uncertainty",
         FigureName::FreeSugarFraction => "free-sugar-fraction",
@@ -247,6 +248,7 @@ fn figure_name(name: &FigureName) -> &'static str {
         FigureName::IceTemperature => "ice-temperature",
         FigureName::IceBulkDensity => "ice-bulk-density",
         FigureName::IceMeltRate => "ice-melt-rate",
+        FigureName::IceLeft => "ice-left",
         FigureName::Level(..) => "level",
         FigureName::HotWindow => "hot-window",
         FigureName::IcedWindow => "iced-window",
@@ -279,6 +281,7 @@ fn changed_field(field: ChangedField) -> &'static str {
         ChangedField::Straining => "straining",
         ChangedField::DrinkingTemperature => "drinking-temperature",
         ChangedField::MenuPrice => "menu-price",
+        ChangedField::SugarLevel => "sugar-level",
     }
 }
 

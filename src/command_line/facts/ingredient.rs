@@ -68,6 +68,7 @@ pub(in crate::command_line) fn no_figure(reason: NoFigure) -> Fact {
         NoFigure::Cup => "cup",
         NoFigure::Price => "price",
         NoFigure::OnlyWater => "only-water",
+        NoFigure::WarmerOnly => "gets-warmer-only",
         NoFigure::Empty => "empty",
     })
 }

@@ -15,7 +15,7 @@ pub(super) use change::changes;
 pub(super) use finding::{finding, place};
 pub(super) use ingredient::{assumption, no_figure, statement};
 pub(super) use load::load_error;
-pub(super) use reason::{adapted, no_levels, suggestion, swap_reason, unadaptable};
+pub(super) use reason::{adapted, means, no_levels, suggestion, swap_reason, unadaptable};
 pub(super) use yardstick::{yardstick, yardstick_line};
 
 use serde_json::{Map, Value, json};

@@ -4,8 +4,10 @@ use serde_json::{Value, json};
 
 use super::{Fact, amount, axes, ids};
 use crate::balance::{Balance, Measurand};
+use crate::book::{Amount, IngredientId};
 use crate::swap::{
-    Adaptation, Adapted, Answer, Bound, CapKind, ComparedDrink, Hindrance, Impossible, NoLevels,
+    Adaptation, Adapted, Answer, Bound, CapKind, ComparedDrink, Hindrance, Impossible, Means,
+    NoLevels,
     Obstacle, Reason, Shortfall, Suggestion, Unadaptable,
 };
 
@@ -57,6 +59,12 @@ pub(in crate::command_line) fn swap_reason(reason: &Reason) -> Fact {
 pub(in crate::command_line) fn unadaptable(reason: &Unadaptable) -> Fact {
     let arguments = match reason {
         Unadaptable::Impossible(impossible) => self::impossible(impossible),
+        Unadaptable::NotInWholeMeasures { sweeteners } => {
+            let step = |(id, step): &(IngredientId, Amount)| {
+                json!({ "ingredient": id.as_str(), "smallest": amount(step) })
+            };
+            json!({ "sweeteners": sweeteners.iter().map(step).collect::<Vec<_>>() })
+        }
         Unadaptable::NoCup
         | Unadaptable::AlreadyIced
         | Unadaptable::NoIceInBook
@@ -65,6 +73,24 @@ pub(in crate::command_line) fn unadaptable(reason: &Unadaptable) -> Fact {
         | Unadaptable::NothingPouredHot => json!({}),
     };
     Fact::new(reason.word(), arguments)
+}
+
+/// By what a level of sugar is had that whole measures miss.
+pub(in crate::command_line) fn means(means: &Means) -> Fact {
+    let (kind, arguments) = match means {
+        Means::PartOfMeasure { sweetener } => {
+            ("part-of-measure", json!({ "ingredient": sweetener.as_str() }))
+        }
+        Means::OtherMeasure { sweetener, measure } => (
+            "other-measure",
+            json!({ "ingredient": sweetener.as_str(), "measure": measure.as_str() }),
+        ),
+        Means::Scale { sweetener } => ("scale", json!({ "ingredient": sweetener.as_str() })),
+        Means::OtherSweetener { sweetener } => {
+            ("other-sweetener", json!({ "ingredient": sweetener.as_str() }))
+        }
+    };
+    Fact::new(kind, arguments)
 }
 
 /// Why a drink has no sugar levels.
@@ -161,6 +187,7 @@ fn obstacle(obstacle: &Obstacle) -> Fact {
             "from_celsius": window.from,
             "to_celsius": window.to,
         }),
+        Obstacle::IceLeft { left, wanted } => json!({ "left_g": left, "wanted_g": wanted }),
         Obstacle::Cap { kind, found, most } => match kind {
             CapKind::Sugar => json!({ "found_g_per_100_ml": found, "most_g_per_100_ml": most }),
             CapKind::Energy => json!({ "found_kj": found, "most_kj": most }),

@@ -68,6 +68,10 @@ impl AreaOfWork for CardArea {
             self.state.exercise = Some((replace.clone(), with.clone()));
             self.state.page = 0;
         }
+        if matches!(to, Navigation::MatrixCard) {
+            self.state.kind = CardKind::Matrix;
+            self.state.page = 0;
+        }
     }
 
     fn forget_book(&mut self) {

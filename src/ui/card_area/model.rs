@@ -104,6 +104,7 @@ impl CardState {
             CardKind::Menu if self.also_unapproved => CardRequest::Menu(OnMenu::All),
             CardKind::Menu => CardRequest::Menu(OnMenu::Approved),
             CardKind::Ladder => CardRequest::Ladder(drink),
+            CardKind::Matrix => CardRequest::Matrix(drink),
             CardKind::Comparison => {
                 let mut drinks = vec![drink.clone()];
                 drinks.extend(
@@ -150,6 +151,7 @@ impl CardState {
             CardKind::Counter => Some(CardRequest::Counter),
             CardKind::Training => Some(CardRequest::Training),
             CardKind::Ladder => Some(CardRequest::Ladder),
+            CardKind::Matrix => Some(CardRequest::Matrix),
             CardKind::Menu
             | CardKind::Comparison
             | CardKind::Batch

@@ -248,6 +248,15 @@ fn ice_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
         });
         quiet_ui(ui, speaker.word("counter-shop-ice-melts-unit"));
     });
+    sheet.row(ui, speaker.word("counter-shop-ice-left"), |sheet, ui| {
+        let spot = Entry::number("ice-left", speaker.word("counter-shop-ice-left-named"))
+            .width(76.0)
+            .hint(speaker.word("counter-shop-assumed"));
+        sheet.number(ui, &spot, before.ice_left, |item, percent| {
+            item.ice_left = percent;
+        });
+        quiet_ui(ui, speaker.word("counter-shop-ice-left-unit"));
+    });
 }
 
 /// How well the shop measures, where it knows.

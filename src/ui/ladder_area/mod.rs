@@ -2,6 +2,7 @@
 
 mod kept;
 mod levels;
+mod matrix;
 mod model;
 mod rungs;
 mod sizes;
@@ -16,7 +17,7 @@ use super::view_state::ViewState;
 use crate::edit::Focus;
 use crate::quantity::name_as_shown;
 use crate::say::say;
-use crate::swap::Ladder;
+use crate::swap::{Ladder, Matrix};
 use crate::workbench::{Action, Look, Shown, Variation, Workbench};
 
 /// From this width of the sheet on there are two columns, in points.
@@ -29,13 +30,14 @@ const COLUMN: f32 = 190.0 * grid::STEP;
 pub(super) struct LadderState {
     /// Whether the names of the levels are open.
     levels_open: bool,
+    matrix: matrix::MatrixState,
     looks: LadderLooks,
 }
 
 impl AreaOfWork for LadderState {
     fn look(&mut self, workbench: &mut Workbench, shown: Option<&Shown>, _: &mut ViewState) {
         self.looks = shown.map_or_else(LadderLooks::default, |shown| {
-            LadderLooks::take(workbench, shown)
+            LadderLooks::take(workbench, shown, self.matrix.is_open)
         });
     }
 
@@ -63,14 +65,20 @@ impl AreaOfWork for LadderState {
 struct LadderLooks {
     ladder: Look<Option<Ladder>>,
     variations: Look<Vec<Variation>>,
+    matrix: Look<Option<Matrix>>,
 }
 
 impl LadderLooks {
     /// Asks the workbench for what the area shows.
-    fn take(workbench: &mut Workbench, shown: &Shown) -> Self {
+    fn take(workbench: &mut Workbench, shown: &Shown, matrix: bool) -> Self {
         Self {
             ladder: workbench.ladder(shown),
             variations: workbench.variations(shown),
+            matrix: if matrix {
+                workbench.matrix(shown)
+            } else {
+                Look::default()
+            },
         }
     }
 }
@@ -83,7 +91,11 @@ fn ladder_area_ui(
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
-    let LadderState { levels_open, looks } = state;
+    let LadderState {
+        levels_open,
+        matrix,
+        looks,
+    } = state;
     let palette = theme::palette(ui.visuals());
     let name = RichText::new(name_as_shown(&screen.recipe.name)).font(TypeStyle::Title.font_id());
     ui.label(name.color(palette.text_strong));
@@ -128,5 +140,7 @@ fn ladder_area_ui(
         ui.add_space(grid::APART);
         sizes::sizes_ui(ui, screen, &looks.variations, view, actions);
     }
+    ui.add_space(grid::APART);
+    matrix::matrix_ui(ui, screen, &looks.matrix, matrix, view, actions);
     ui.add_space(grid::APART);
 }

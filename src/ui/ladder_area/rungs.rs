@@ -142,6 +142,7 @@ fn rung_ui(
             let reason = speaker.unadaptable(reason);
             let words = say!(speaker, "variations-not-possible", reason: reason);
             paragraph_ui(ui, words, palette.caution);
+            offers_ui(ui, screen, rung, view, actions);
             return;
         }
     };
@@ -177,6 +178,38 @@ fn rung_ui(
         let small = RichText::new(words).font(TypeStyle::Small.font_id());
         ui.add(egui::Label::new(small.color(palette.text_quiet)).wrap());
     });
+}
+
+/// What comes near a level that whole measures miss.
+fn offers_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    rung: &Rung,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    let speaker = screen.speaker;
+    let palette = theme::palette(ui.visuals());
+    let level = speaker.level_name(&rung.level);
+    for offer in &rung.offers {
+        ui.indent(("offer", &level, &offer.means), |ui| {
+            let means = speaker.means(&offer.means);
+            ui.horizontal(|ui| {
+                let name = say!(speaker, "variations-keep-by-means", name: &level, means: &means);
+                let button = egui::Button::new(speaker.word("variations-keep"));
+                let button = ui.add(button).accessible_name(&name).on_hover_text(&name);
+                if button.clicked() {
+                    let wanted = model::level_version(speaker, &level);
+                    keep(screen, &offer.drink, &wanted, view, actions);
+                }
+                let strip = speaker.word("variations-level-target");
+                level_strip_ui(ui, &offer.drink.difference, strip, speaker);
+            });
+            let amounts = model::amounts(screen, &offer.drink);
+            let words = say!(speaker, "variations-offer", means: means, amounts: amounts);
+            paragraph_ui(ui, words, palette.text_strong);
+        });
+    }
 }
 
 /// The sugar of a rung beside the most of all: what can't be taken out, and what the sweetener adds.

@@ -223,6 +223,10 @@ fn change_words(screen: &Screen<'_>, change: &Change) -> String {
         Change::DrinkingTemperature(None) => speaker
             .word("recipe-sheet-change-drinking-temperature-of-shop")
             .to_owned(),
+        Change::SugarLevel(to) => {
+            let percent = speaker.in_unit(to.unwrap_or(100.0), "%", 0);
+            say!(speaker, "recipe-sheet-change-sugar-level", percent: percent)
+        }
         Change::MenuPrice(None) => speaker.word("recipe-sheet-change-no-menu-price").to_owned(),
         Change::MenuPrice(Some(to)) => {
             let price = model::price_words(speaker, *to);

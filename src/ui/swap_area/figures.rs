@@ -67,7 +67,7 @@ pub(super) fn figures_ui(ui: &mut Ui, speaker: Speaker<'_>, figures: &[Compared]
                     let value = speaker.digits(value);
                     (format!("≥ {value}"), palette.text_strong)
                 }
-                FigureText::Said(words) => ((*words).to_owned(), palette.text_quiet),
+                FigureText::Said(words) => (words.clone(), palette.text_quiet),
                 FigureText::NotKnown { .. } => {
                     let words = speaker.word("swap-screen-not-known");
                     (words.to_owned(), palette.text_quiet)

@@ -128,7 +128,7 @@ impl From<&FigureText> for Value {
             FigureText::AtLeast { value, gap } => {
                 Self::digits(value).at_least().with_gap(Some(gap.clone()))
             }
-            FigureText::Said(words) => Self::digits(*words),
+            FigureText::Said(words) => Self::digits(words.clone()),
             FigureText::NotKnown { gap } => Self::not_known(gap),
         }
     }

@@ -62,7 +62,7 @@ pub enum FigureText {
         gap: String,
     },
     /// A word instead of a number.
-    Said(&'static str),
+    Said(String),
     /// No value.
     NotKnown {
         /// Why.
@@ -147,8 +147,16 @@ fn name(speaker: Speaker<'_>, balance: &Balance, measurand: Measurand) -> String
 fn said(speaker: Speaker<'_>, balance: &Balance, measurand: Measurand) -> Option<FigureText> {
     let serving = balance.figures.get(Measurand::ServingTemperature)?;
     let waits = measurand == Measurand::MinutesToDrinkable;
-    (waits && serving <= balance.drinking_temperature)
-        .then(|| FigureText::Said(speaker.word("widget-served-below")))
+    (waits && serving <= balance.drinking_temperature).then(|| {
+        // What it is compared with is the temperature at which its own standard was found right.
+        FigureText::Said(match balance.tasted_at {
+            Some(tasted) => {
+                let celsius = speaker.trimmed(tasted, "°C", 1);
+                say!(speaker, "widget-served-below-tasted", celsius: celsius)
+            }
+            None => speaker.word("widget-served-below").to_owned(),
+        })
+    })
 }
 
 fn text(speaker: Speaker<'_>, measurand: Measurand, reported: &Reported) -> FigureText {
@@ -234,7 +242,7 @@ fn layer_rows(speaker: Speaker<'_>, balance: &Balance) -> Vec<FigureRow> {
 impl FigureRow {
     /// The row in one sentence.
     pub fn words(&self, speaker: Speaker<'_>) -> String {
-        if let FigureText::Said(words) = self.text {
+        if let FigureText::Said(words) = &self.text {
             return say!(speaker, "value-known", name: &self.name, figure: words);
         }
         Value::from(&self.text).sentence(speaker, &self.name, &self.unit)
@@ -249,7 +257,7 @@ impl FigureRow {
         match &self.text {
             FigureText::Known { value, .. } => with_unit(value),
             FigureText::AtLeast { value, .. } => format!("≥ {}", with_unit(value)),
-            FigureText::Said(words) => (*words).to_owned(),
+            FigureText::Said(words) => words.clone(),
             FigureText::NotKnown { .. } => speaker.word("widget-not-known").to_owned(),
         }
     }

@@ -1,0 +1,57 @@
+//! A drink that grows or shrinks as a whole: each line by the same ratio, then to whole measures.
+
+use crate::book::{Amount, Book, Carried, Change, Resolved, Stage};
+use crate::optimiser::Range;
+
+use super::question::{Adjustable, steps_in};
+
+/// Most lines that move.
+const MOST_LINES: usize = 8;
+
+/// Lines that have grown, and those of them that may move to whole measures.
+pub(super) struct Grown {
+    pub(super) lines: Resolved,
+    pub(super) adjustable: Vec<Adjustable>,
+}
+
+/// Grows every line; a mixed one may end up to `reach` steps from its grown amount.
+pub(super) fn grown(book: &Book, lines: &Resolved, ratio: f64, reach: i32) -> Grown {
+    let mut changed = lines.clone();
+    let mut adjustable = Vec::new();
+    for line in lines.lines() {
+        let Some(number) = line.amount.number() else {
+            continue;
+        };
+        if let Amount::FillTo(millilitres) = line.amount {
+            let mark = Amount::FillTo((millilitres * ratio).round());
+            changed.apply(&Change::Amount(line.id.clone(), mark));
+            continue;
+        }
+        let Some(mut found) = Adjustable::new(book, line, false) else {
+            continue;
+        };
+        let steps = steps_in(number * ratio - found.step / 2.0, found.step).max(0);
+        found.range = Range {
+            low: (steps - reach).max(i32::from(number > 0.0)),
+            high: steps + reach,
+        };
+        let amount = found.amount(steps.max(found.range.low));
+        changed.apply(&Change::Amount(line.id.clone(), amount.clone()));
+        // What clings to a topping grows with it.
+        let growth = amount.number().unwrap_or(0.0) / number;
+        if let Some(carried) = line.carried.clone().filter(|_| growth.is_finite()) {
+            let grams = carried.grams * growth;
+            let carried = Carried { grams, ..carried };
+            changed.apply(&Change::Carried(line.id.clone(), Some(carried)));
+        }
+        found.line.amount = amount;
+        // Toppings and what floats on top are a matter of the cup alone, and grow as they are.
+        if line.stage == Stage::Mixed && adjustable.len() < MOST_LINES {
+            adjustable.push(found);
+        }
+    }
+    Grown {
+        lines: changed,
+        adjustable,
+    }
+}
