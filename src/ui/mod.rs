@@ -33,6 +33,7 @@ mod serving_area;
 mod shell;
 mod spreadsheet;
 mod start;
+mod starter_kit_offer;
 pub mod swap_area;
 mod tall_list;
 pub mod theme;

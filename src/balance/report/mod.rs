@@ -7,6 +7,7 @@ pub(super) mod caution;
 pub(super) mod every_version;
 pub(super) mod margin;
 pub(super) mod milestones;
+pub(super) mod narrowing;
 pub(super) mod nutrition;
 mod parts;
 pub(super) mod share;
