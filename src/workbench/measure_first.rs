@@ -2,8 +2,6 @@
 
 use std::sync::Arc;
 
-use super::open_book::Workbench;
-use super::search::Look;
 use crate::balance::{Narrowing, ToMeasure, VersionBalances};
 use crate::book::{Book, Recipe, State, VersionId};
 use crate::swap::Watch;
@@ -19,20 +17,6 @@ pub struct MeasureFirst {
     pub are_approved: bool,
 }
 
-impl Workbench {
-    /// What to measure first.
-    pub fn measure_first(&mut self) -> Look<MeasureFirst> {
-        let find = |book: &Arc<Book>, (): &(), watch: &Watch| measure_first(book, watch);
-        let (book, stamp) = (self.document.history.book(), self.stamp());
-        let searches = &mut self.jobs.searches;
-        let (look, begun) = searches
-            .measure_first
-            .look(book, stamp, &(), &self.jobs.wake, find);
-        self.count_engine_calls(begun);
-        look
-    }
-}
-
 /// The recipe itself and its versions.
 fn versions(recipe: &Recipe) -> impl Iterator<Item = Option<&VersionId>> {
     let versions = recipe.versions.iter().map(|version| Some(&version.id));
@@ -44,7 +28,8 @@ fn drinks(book: &Book) -> impl Iterator<Item = &Arc<Recipe>> {
     book.recipes.iter().filter(|recipe| recipe.cup.is_some())
 }
 
-fn measure_first(book: &Book, watch: &Watch) -> MeasureFirst {
+/// Looks at every drink, watched from outside.
+pub(super) fn measure_first(book: &Book, watch: &Watch) -> MeasureFirst {
     let is = |recipe: &Recipe, version: Option<&VersionId>, state| {
         recipe.state_of(version) == Some(state)
     };

@@ -87,6 +87,7 @@ mod script_a;
 mod script_c;
 mod sentences;
 mod serving;
+mod setting_up;
 mod side_by_side;
 mod signs;
 mod slopes;
