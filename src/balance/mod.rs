@@ -65,6 +65,7 @@ pub use report::held::{
 };
 pub use report::margin::{Margin, margin};
 pub use report::milestones::{Cooling, CoolingLine, CoolingMilestone, cooling};
+pub use report::narrowing::{Doubtful, Narrowing, ToMeasure};
 pub use report::nutrition::{NutritionRow, PrintedValue, declaration, printed};
 pub use report::share::{Lens, LineShare};
 pub use report::standing::{ASSUMED_MELT_RATE, MeltRate, Standing, standing};

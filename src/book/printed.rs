@@ -60,12 +60,22 @@ impl Composition {
     /// hides and the law allows; the usual one of the evidence otherwise.
     pub fn standard_uncertainty(&self, nutrient: Nutrient) -> Option<f64> {
         let figure = self.get(nutrient)?;
-        if figure.u.is_some() || figure.evidence != Evidence::Label {
+        if figure.u.is_some() {
             return Some(figure.standard_uncertainty());
         }
         let rounding = self.rounding(nutrient) * RECTANGULAR;
-        let tolerance = self.tolerance(nutrient) * RECTANGULAR;
-        Some(rounding.hypot(tolerance))
+        let usual = if figure.evidence == Evidence::Label {
+            rounding.hypot(self.tolerance(nutrient) * RECTANGULAR)
+        } else {
+            figure.standard_uncertainty()
+        };
+        // A hundred grams hold no more than a hundred: 99.8 g of sugars are not off by ten.
+        let room = match self.basis {
+            Basis::Per100Grams if nutrient.is_mass() => 100.0 - figure.value,
+            Basis::PerServing(grams) if nutrient.is_mass() => grams - figure.value,
+            _ => f64::INFINITY,
+        };
+        Some(usual.min(rounding.hypot(room.max(0.0) * RECTANGULAR)))
     }
 
     /// How far the true figure can be from the printed one by rounding alone, in [`Nutrient::unit`] per the basis. 0 when the

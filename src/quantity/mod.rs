@@ -8,6 +8,7 @@ mod grams;
 mod number_text;
 mod pack;
 mod rounding;
+mod several_readings;
 mod temperature;
 mod typed_amount;
 mod uncertain;
@@ -22,6 +23,7 @@ pub use number_text::{
 };
 pub use pack::{Pack, PackError, PackUnit, parse_pack};
 pub use rounding::{Beside, Rounded, rounded, rounded_at_most, rounded_beside};
+pub use several_readings::parse_readings;
 pub use temperature::Temperature;
 pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount, parse_amounts};
 pub use uncertain::Uncertain;

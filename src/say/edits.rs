@@ -23,8 +23,21 @@ impl Speaker<'_> {
             Some(_) if edits.len() > 1 && edits.iter().all(adds_version) => {
                 say!(self, "edit-add-versions", count: edits.len())
             }
+            Some(_) if edits.len() > 1 && edits.iter().all(|edit| self.adds_item(edit)) => {
+                say!(self, "edit-add-items", count: edits.len())
+            }
             Some(last) => self.edit_label(last),
             None => String::new(),
+        }
+    }
+
+    /// Whether an edit puts something into the shop that it did not have.
+    fn adds_item(&self, edit: &Edit) -> bool {
+        match edit {
+            Edit::PutIngredient(item) => self.book.ingredient(&item.id).is_none(),
+            Edit::PutMeasure(item) => self.book.measure(&item.id).is_none(),
+            Edit::PutVessel(item) => self.book.vessel(&item.id).is_none(),
+            _ => false,
         }
     }
 

@@ -3,7 +3,7 @@
 use super::{Speaker, say};
 use crate::book::{
     AgainstClaim, ChangedField, FigureName, FigureRange, Finding, FindingKind, Held, MeasureKind,
-    Miscalled, NamedUnit, Place, SlotKind, StatedClaim, Unfinished, YieldLimit,
+    Miscalled, NamedUnit, Place, SlotKind, StatedClaim, Unfinished, YieldLimit, resolve,
 };
 use crate::quantity::{excerpt, show_compact};
 
@@ -21,6 +21,35 @@ impl Speaker<'_> {
             self.place(&finding.place),
             self.finding_kind(&finding.kind)
         )
+    }
+
+    /// Where in a book something stands, by the names of things; a file has their ids ([`Self::place`]).
+    pub fn place_by_name(&self, place: &Place) -> String {
+        let named = |kind: &str, name: String| say!(self, "place-named", kind: kind, name: name);
+        match place {
+            Place::Settings => self.word("place-settings").to_owned(),
+            Place::Ingredient(id, _) => named("ingredient", self.ingredient(id)),
+            Place::Measure(id, _) => named("measure", self.measure(id)),
+            Place::Vessel(id, _) => named("vessel", self.vessel(id)),
+            Place::Recipe(id, _) => named("recipe", self.recipe(id)),
+            Place::Version(id, version) => named("recipe", self.drink(id, Some(version))),
+            Place::Line(id, version, line) => {
+                let recipe = self.book.recipe(id);
+                let resolved = recipe.map(|recipe| resolve(recipe, version.as_ref()).0);
+                let line = resolved.as_ref().and_then(|resolved| resolved.line(line));
+                let drink = self.drink(id, version.as_ref());
+                match line {
+                    Some(line) => {
+                        let ingredient = self.ingredient(&line.ingredient);
+                        say!(self, "place-named-line", ingredient: ingredient, drink: drink)
+                    }
+                    None => named("recipe", drink),
+                }
+            }
+            Place::Approval(id, number) => {
+                say!(self, "place-named-approval", recipe: self.recipe(id), number: *number)
+            }
+        }
     }
 
     /// Where in a book something stands, with the ids of the file.

@@ -95,7 +95,7 @@ fn as_table(speaker: Speaker<'_>, findings: &[Finding]) -> Table {
         for finding in findings.iter().filter(|one| one.severity == severity) {
             table.row([
                 Cell::words(speaker.severity(severity)),
-                Cell::words(&speaker.place(&finding.place)),
+                Cell::words(&speaker.place_by_name(&finding.place)),
                 Cell::words(&speaker.finding_kind(&finding.kind)),
             ]);
         }
@@ -109,7 +109,7 @@ fn finding_ui(ui: &mut Ui, finding: &Finding, in_hand: &BookInHand<'_>, view: &m
     let sentence = capitalised(&speaker.finding_kind(&finding.kind));
     ui.add(Label::new(RichText::new(sentence).color(palette.text_normal)).wrap());
     ui.horizontal(|ui| {
-        let place = RichText::new(speaker.place(&finding.place))
+        let place = RichText::new(speaker.place_by_name(&finding.place))
             .font(TypeStyle::Small.font_id())
             .color(palette.text_quiet);
         ui.label(place);

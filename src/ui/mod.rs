@@ -35,6 +35,7 @@ mod shell;
 mod sorted_list;
 mod spreadsheet;
 mod start;
+mod starter_kit_offer;
 pub mod swap_area;
 mod tall_list;
 pub mod theme;

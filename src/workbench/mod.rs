@@ -20,6 +20,7 @@ mod keeper;
 mod kept_file;
 mod left_work;
 mod list_in_hand;
+mod measure_first;
 mod moments;
 mod open_book;
 mod opening;
@@ -34,6 +35,7 @@ mod saving;
 mod search;
 mod searches;
 mod serving;
+mod starter_kit;
 mod theirs;
 mod variations;
 
@@ -55,6 +57,7 @@ pub use list_in_hand::{
     ArrivalOrder, ArrivalReview, EffectReview, ListContent, ListInHand, ListTaking, RecipeOrder,
     RecipeReview, TableOrder, TableReview,
 };
+pub use measure_first::MeasureFirst;
 pub use moments::{exact_moment_words, moment_words, today};
 pub use open_book::Workbench;
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
@@ -66,4 +69,5 @@ pub use questions::{
 pub use search::{Look, LookState};
 pub use searches::{Review, SwapFound, Variation, VariationKind};
 pub use serving::{CoolingCourse, CoursePoint, NoCooling, RunCourse, STANDING_MINUTES, Serving};
+pub use starter_kit::starter_kit;
 pub use theirs::{DiskChange, FileState, Theirs};

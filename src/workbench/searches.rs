@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use super::action::Shown;
+use super::measure_first::MeasureFirst;
 use super::search::Search;
 use crate::balance::{Difference, level_difference};
 use crate::book::{Book, IngredientId, Level, VesselId};
@@ -84,6 +85,7 @@ pub(super) struct Searches {
     pub(super) variations: Search<Shown, Vec<Variation>>,
     pub(super) matrix: Search<Shown, Option<Matrix>>,
     pub(super) drifted: Search<(), Vec<Drifted>>,
+    pub(super) measure_first: Search<(), MeasureFirst>,
     pub(super) brought_back: Search<Demands, Vec<ReviewItem>>,
     pub(super) nearby: Option<KnownNearby>,
 }

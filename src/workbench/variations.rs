@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use super::action::Shown;
+use super::measure_first::{MeasureFirst, measure_first};
 use super::open_book::Workbench;
 use super::search::Look;
 use super::searches::{Review, SwapFound, Variation, VariationKind};
@@ -64,6 +65,18 @@ impl Workbench {
         let (look, begun) = searches
             .brought_back
             .look(book, stamp, demands, &self.jobs.wake, find);
+        self.count_engine_calls(begun);
+        look
+    }
+
+    /// What to measure first.
+    pub fn measure_first(&mut self) -> Look<MeasureFirst> {
+        let find = |book: &Arc<Book>, (): &(), watch: &Watch| measure_first(book, watch);
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let searches = &mut self.jobs.searches;
+        let (look, begun) = searches
+            .measure_first
+            .look(book, stamp, &(), &self.jobs.wake, find);
         self.count_engine_calls(begun);
         look
     }

@@ -363,3 +363,31 @@ counter-earlier-lot-named = Erste Charge, die anders war
 counter-earlier-wrong = Die früheren Werte waren falsch
 counter-earlier-wrong-hint = Das Produkt war schon immer so: Standards, die damit verkostet wurden, erhalten die Werte, die jetzt hier stehen.
 counter-earlier-drifted = Getränke, die abweichen
+
+# What to measure first: what narrows the figures of the drinks most.
+measure-first = Zuerst messen
+measure-first-looking = Die Getränke werden verglichen …
+measure-first-no-drinks = Noch hat kein Getränk einen Becher. Sobald eines einen hat, steht hier, was seine Werte am meisten eingrenzt.
+measure-first-nothing = Nichts, was sich messen lässt, grenzt die Werte der Getränke weiter ein.
+measure-first-about = { $drinks ->
+    [approved] { $count ->
+        [one] Was die Werte des freigegebenen Getränks am meisten eingrenzt.
+       *[other] Was die Werte der { $count } freigegebenen Getränke am meisten eingrenzt.
+    }
+   *[all] { $count ->
+        [one] Was die Werte des Getränks am meisten eingrenzt.
+       *[other] Was die Werte der { $count } Getränke am meisten eingrenzt. Noch ist keines freigegeben.
+    }
+}
+# $narrow is what to do, a sentence without a stop; $does what that is good for.
+measure-first-row = { $narrow }: { $does }.
+measure-first-narrows = { $count ->
+    [one] { $percent } % weniger Unsicherheit, in 1 Getränk
+   *[other] { $percent } % weniger Unsicherheit, in { $count } Getränken
+}
+measure-first-needed = { $count ->
+    [one] ohne diese Angabe sind die Werte von 1 Getränk unvollständig.
+   *[other] ohne diese Angabe sind die Werte von { $count } Getränken unvollständig.
+}
+measure-first-unweighed = wie viel { $ingredient } eine Dosierung mit { $measure } enthält, ist nicht bekannt
+measure-first-no-density = was ein Milliliter { $ingredient } wiegt, ist nicht bekannt

@@ -17,6 +17,7 @@ edit-translate = Übersetzung von „{ $text }“ ändern ({ $language })
 edit-set-state = Stand auf „{ $state }“ setzen
 edit-add-version = Version „{ $version }“ hinzufügen
 edit-add-versions = { $count } Versionen hinzufügen
+edit-add-items = { $count } Einträge hinzufügen
 edit-rename-version = Version in „{ $name }“ umbenennen
 edit-remove-version = Version „{ $version }“ entfernen
 edit-approve = { $recipe } freigeben

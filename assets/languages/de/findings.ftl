@@ -51,6 +51,15 @@ place-line = Rezept `{ $recipe }`, Zeile `{ $line }`
 place-line-of-version = Rezept `{ $recipe }`, Version `{ $version }`, Zeile `{ $line }`
 place-version = Rezept `{ $recipe }`, Version `{ $version }`
 place-approval = Rezept `{ $recipe }`, Freigabe { $number }
+# The same by the names of things, as the window shows it.
+place-named = { $kind ->
+    [ingredient] Zutat { $name }
+    [measure] Dosierhilfe { $name }
+    [vessel] Gefäß { $name }
+   *[recipe] Rezept { $name }
+}
+place-named-line = { $ingredient }, in { $drink }
+place-named-approval = { $recipe }, Freigabe { $number }
 
 ## Findings
 

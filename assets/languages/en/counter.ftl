@@ -363,3 +363,31 @@ counter-earlier-lot-named = First lot that was different
 counter-earlier-wrong = The earlier figures were wrong
 counter-earlier-wrong-hint = The product was always like this: standards tasted with it take the figures that stand here now.
 counter-earlier-drifted = Drinks that have drifted
+
+# What to measure first: what narrows the figures of the drinks most.
+measure-first = Measure these first
+measure-first-looking = Comparing the drinks…
+measure-first-no-drinks = No drink has a cup yet. As soon as one has, what narrows its figures most is listed here.
+measure-first-nothing = Nothing that you can measure narrows the figures of your drinks.
+measure-first-about = { $drinks ->
+    [approved] { $count ->
+        [one] What narrows the figures of your approved drink most.
+       *[other] What narrows the figures of your { $count } approved drinks most.
+    }
+   *[all] { $count ->
+        [one] What narrows the figures of your drink most.
+       *[other] What narrows the figures of your { $count } drinks most. None is approved yet.
+    }
+}
+# $narrow is what to do, a sentence without a stop; $does what that is good for.
+measure-first-row = { $narrow }: { $does }.
+measure-first-narrows = { $count ->
+    [one] { $percent } % less doubt, in 1 drink
+   *[other] { $percent } % less doubt, in { $count } drinks
+}
+measure-first-needed = { $count ->
+    [one] without it the figures of 1 drink are not whole.
+   *[other] without it the figures of { $count } drinks are not whole.
+}
+measure-first-unweighed = what one use of the { $measure } holds of { $ingredient } is not known
+measure-first-no-density = what a millilitre of { $ingredient } weighs is not known

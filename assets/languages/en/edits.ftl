@@ -17,6 +17,7 @@ edit-translate = change the translation of “{ $text }” ({ $language })
 edit-set-state = set the state to { $state }
 edit-add-version = add the version { $version }
 edit-add-versions = add { $count } versions
+edit-add-items = add { $count } items
 edit-rename-version = rename the version to { $name }
 edit-remove-version = remove the version { $version }
 edit-approve = approve { $recipe }

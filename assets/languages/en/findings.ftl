@@ -14,6 +14,15 @@ place-line = recipe `{ $recipe }`, line `{ $line }`
 place-line-of-version = recipe `{ $recipe }`, version `{ $version }`, line `{ $line }`
 place-version = recipe `{ $recipe }`, version `{ $version }`
 place-approval = recipe `{ $recipe }`, approval { $number }
+# The same by the names of things, as the window shows it.
+place-named = { $kind ->
+    [ingredient] ingredient { $name }
+    [measure] measure { $name }
+    [vessel] vessel { $name }
+   *[recipe] recipe { $name }
+}
+place-named-line = { $ingredient }, in { $drink }
+place-named-approval = { $recipe }, approval { $number }
 
 ## Findings
 

@@ -8,6 +8,7 @@ pub(super) mod every_version;
 pub(super) mod held;
 pub(super) mod margin;
 pub(super) mod milestones;
+pub(super) mod narrowing;
 pub(super) mod nutrition;
 mod parts;
 pub(super) mod share;

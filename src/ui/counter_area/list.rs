@@ -17,11 +17,12 @@ use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::sorted_list::{Column, cell_ui, headings_ui, places, visible_columns};
 use crate::ui::spreadsheet::copy_ui;
+use crate::ui::starter_kit_offer::starter_kit_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::form::link_ui;
 use crate::ui::widgets::role_colour;
 use crate::ui::words::{self, Spoken};
-use crate::workbench::published_ingredients;
+use crate::workbench::{Action, published_ingredients};
 
 /// Height of a row, in points.
 const ROW: f32 = grid::TARGET + 2.0;
@@ -43,7 +44,12 @@ pub(super) enum Wish {
 }
 
 /// The list of the kind in hand.
-pub(super) fn list_ui(ui: &mut Ui, counter: Counter<'_>, state: &mut CounterState) -> Option<Wish> {
+pub(super) fn list_ui(
+    ui: &mut Ui,
+    counter: Counter<'_>,
+    state: &mut CounterState,
+    actions: &mut Vec<Action>,
+) -> Option<Wish> {
     let mut wish = find_ui(ui, state);
     // Enter where nothing is found opens nothing, now or later.
     let enters = std::mem::take(&mut state.enter_row);
@@ -66,6 +72,9 @@ pub(super) fn list_ui(ui: &mut Ui, counter: Counter<'_>, state: &mut CounterStat
         counter.answers.to(&wanted.rows),
         counter.answers.to(&wanted),
     );
+    if order.is_empty() && state.find.is_empty() {
+        starter_kit_ui(ui, counter.speaker, counter.answers, actions);
+    }
     if order.is_empty() {
         if nothing_ui(ui, state) {
             wish = Some(wish_for_new(state));

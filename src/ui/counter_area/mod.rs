@@ -4,6 +4,7 @@ mod ingredient;
 mod item;
 mod list;
 mod measure;
+mod measure_first;
 mod removal;
 mod shop;
 mod state;
@@ -26,7 +27,7 @@ use super::theme::{self, grid};
 use super::view_state::ViewState;
 use crate::edit::Focus;
 use crate::ui::words;
-use crate::workbench::Action;
+use crate::workbench::{Action, Shown, Workbench};
 
 impl AreaOfWork for CounterState {
     fn place(&self) -> Place {
@@ -35,6 +36,12 @@ impl AreaOfWork for CounterState {
 
     fn needs_drink(&self) -> bool {
         false
+    }
+
+    fn look(&mut self, workbench: &mut Workbench, _: Option<&Shown>, _: &mut ViewState) {
+        if self.kind == Kind::Shop && self.open.is_none() {
+            self.measure_first = workbench.measure_first();
+        }
     }
 
     fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
@@ -163,9 +170,10 @@ fn left_ui(
     ui.add_space(grid::NEAR);
     if state.kind == Kind::Shop {
         words::quiet_ui(ui, counter.speaker.word("counter-shop-about"));
+        measure_first::measure_first_ui(ui, counter.speaker, state, view);
         return;
     }
-    match list::list_ui(ui, counter, state) {
+    match list::list_ui(ui, counter, state, actions) {
         Some(Wish::Open(item)) => {
             let enters = std::mem::take(&mut state.enter_field);
             if enters {

@@ -6,8 +6,8 @@ use super::item::{Counter, CounterItem, Kind};
 use super::state::CounterState;
 use super::uses::{Use, UsesOfBook, refusal};
 use crate::book::{
-    Book, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, RecipeId, Role,
-    VersionId, Vessel, VesselId, VesselKind, millilitres_in_name,
+    Book, Composition, FlavourStrength, Form, Ingredient, IngredientId, Measure, MeasureId,
+    MeasureKind, RecipeId, Role, VersionId, Vessel, VesselId, VesselKind, millilitres_in_name,
 };
 use crate::edit::{Edit, FieldName, Focus};
 use crate::say::{Language, Speaker, say};
@@ -24,6 +24,8 @@ pub(super) enum Going {
     Recipe(RecipeId, Option<VersionId>),
     /// To another item.
     Item(CounterItem),
+    /// To a field of the item itself.
+    Field(FieldName),
     /// A copy of the item.
     Duplicate,
     /// The item goes.
@@ -121,6 +123,7 @@ pub(super) fn carry_out(
             view.area = Area::Recipe;
         }
         Going::Item(item) => state.show(item),
+        Going::Field(field) => view.focus_wanted = Some(Focus::Field(item.id(), field)),
         Going::Duplicate => duplicate(counter, item, state, view, actions),
         Going::Delete if counter.answers.to(&UsesOfBook).list(item).is_empty() => {
             let edit = match item.clone() {
@@ -298,6 +301,31 @@ fn new_vessel(counter: Counter<'_>, name: &str) -> Vessel {
     )
 }
 
+/// The same of another brand: its name, kind, flavour and role. What its pack says, what was measured of it and what it costs is
+/// its own.
+fn another_brand(from: &Ingredient, id: IngredientId) -> Ingredient {
+    let flavour = |flavour: &FlavourStrength| FlavourStrength {
+        name: flavour.name.clone(),
+        per_gram: None,
+    };
+    Ingredient {
+        form: from.form,
+        role: from.role,
+        temperature: from.temperature,
+        composition: Composition {
+            flavours: from.composition.flavours.iter().map(flavour).collect(),
+            ..Composition::default()
+        },
+        translations: from
+            .translations
+            .iter()
+            .filter(|text| text.of == from.name)
+            .cloned()
+            .collect(),
+        ..Ingredient::new(id, from.name.clone())
+    }
+}
+
 /// A copy under an id of its own. What belongs to one pack or one thing alone stays behind: brand, lot and readings.
 fn duplicate(
     counter: Counter<'_>,
@@ -312,15 +340,7 @@ fn duplicate(
                 return;
             };
             let id = free_ingredient(counter.book, &from.name);
-            let copy = Ingredient {
-                id: id.clone(),
-                brand: String::new(),
-                lot: String::new(),
-                // What this one cost says nothing of the other brand.
-                earlier_prices: Vec::new(),
-                articles: Vec::new(),
-                ..from.as_ref().clone()
-            };
+            let copy = another_brand(from, id.clone());
             put(
                 CounterItem::Ingredient(id),
                 Edit::PutIngredient(copy),

@@ -3,6 +3,7 @@
 use super::item::{CounterItem, Kind};
 use crate::book::{IngredientId, MeasureId};
 use crate::ui::sorted_list::Sort;
+use crate::workbench::{Look, MeasureFirst};
 
 /// What the counter remembers between frames.
 #[derive(Default)]
@@ -33,6 +34,8 @@ pub struct CounterState {
     pub(super) scrolled: f32,
     /// What the readings are of that are typed next.
     pub(super) next_readings: NextReadings,
+    /// What to measure first, as far as it has been looked for.
+    pub(super) measure_first: Look<MeasureFirst>,
     /// The item that was to be deleted although it is used.
     pub(super) refused: Option<CounterItem>,
 }

@@ -21,6 +21,8 @@ use super::area_of_work::{AreaOfWork, Desk, Place};
 use super::book_in_hand::BookInHand;
 use super::commands::UiCommand;
 use super::dialog::Dialog;
+use super::safekeeping;
+use super::starter_kit_offer::starter_kit_ui;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 use crate::workbench::Action;
@@ -213,4 +215,6 @@ fn empty_book_ui(
             view.dialog = Some(Dialog::open_book(in_hand.home));
         }
     });
+    ui.add_space(grid::NEAR);
+    starter_kit_ui(ui, in_hand.speaker, in_hand.answers, actions);
 }

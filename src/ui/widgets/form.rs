@@ -4,9 +4,9 @@
 use egui::{Align, Button, Label, Layout, Response, RichText, Sense, Ui, UiBuilder, vec2};
 
 use super::word_menu::{choice_ui, word_menu_ui};
-use crate::book::{Day, Evidence, Figure, ItemId, Temperature};
+use crate::book::{Day, ItemId, Temperature};
 use crate::edit::{Edit, FieldName, FigurePart, Focus};
-use crate::quantity::{DisplayUnits, ShownUnit, parse_in_unit, parse_in_unit_up_to, show_editable};
+use crate::quantity::{DisplayUnits, ShownUnit, show_editable};
 use crate::say::{Language, Speaker, say};
 use crate::ui::field::{Field, FieldOutcome, TypingError, draft_error_ui, take_keyboard};
 use crate::ui::glossary::{Explained as _, Term};
@@ -23,9 +23,6 @@ pub(in crate::ui) const WORDS: f32 = 27.0 * grid::STEP;
 pub(in crate::ui) const NUMBER: f32 = 16.0 * grid::STEP;
 /// Most characters of what was typed that a refusal repeats.
 pub(in crate::ui) const REPEATED: usize = 40;
-
-/// No figure in grams is as large, so that `1,250` can only be a little more than one.
-const MOST_GRAMS: f64 = 999.0;
 
 /// A field of a sheet: which one it is, what it is called, and how it is set.
 pub(in crate::ui) struct Entry<'entry> {
@@ -94,29 +91,6 @@ impl<'entry> Entry<'entry> {
         }
     }
 }
-
-/// A figure that is asked for.
-pub(in crate::ui) struct Asked<'asked> {
-    /// Which figure of the item it is.
-    pub field: FieldName,
-    /// What a screen reader says.
-    pub name: &'asked str,
-    /// Its unit.
-    pub unit: &'asked str,
-    /// Room for the unit, in points.
-    pub unit_width: f32,
-    /// What is typed is the kept value times this.
-    pub factor: f64,
-    /// Where a figure comes from that is typed for the first time.
-    pub first: Evidence,
-}
-
-/// Width of the value of a figure, in points.
-pub(in crate::ui) const VALUE: f32 = 19.0 * grid::STEP;
-/// Width of the word for its evidence, in points.
-pub(in crate::ui) const EVIDENCE: f32 = 36.0 * grid::STEP;
-/// Width of its uncertainty, in points.
-pub(in crate::ui) const SPREAD: f32 = 12.0 * grid::STEP;
 
 /// The item in hand and where its changes go.
 pub(in crate::ui) struct Sheet<'frame, T> {
@@ -452,83 +426,6 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         symbol_ui(ui, &unit);
     }
 
-    /// A figure with its evidence and its uncertainty; an empty field is not stated.
-    pub(in crate::ui) fn figure(
-        &mut self,
-        ui: &mut Ui,
-        asked: &Asked<'_>,
-        figure: Option<Figure>,
-        put: impl Fn(&mut T, Option<Figure>),
-    ) {
-        let factor = asked.factor;
-        let speaker = words::speaker(ui.ctx());
-        let entry = Entry::number(asked.field.clone(), asked.name)
-            .width(VALUE)
-            .hint(speaker.word("counter-not-stated-hint"));
-        let first = Figure::new(0.0, asked.first);
-        let shown = figure.map(|figure| plain(figure.value * factor));
-        self.read(
-            ui,
-            &entry,
-            &shown.unwrap_or_default(),
-            |text| match text.trim() {
-                "" => Ok(None),
-                // Figures in grams are parts of a hundred grams or of a serving.
-                text if asked.unit == "g" => {
-                    parse_in_unit_up_to(text, asked.unit, MOST_GRAMS).map(Some)
-                }
-                text => parse_in_unit(text, asked.unit).map(Some),
-            },
-            |item, value: Option<f64>| {
-                put(
-                    item,
-                    value.map(|value| Figure {
-                        value: value / factor,
-                        ..figure.unwrap_or(first)
-                    }),
-                );
-            },
-        );
-        words_ui(ui, asked.unit, asked.unit_width);
-        let (name, field) = (
-            say!(speaker, "counter-evidence-named", figure: asked.name),
-            asked.field.part(FigurePart::Evidence),
-        );
-        cell_ui(ui, EVIDENCE, |ui| {
-            let Some(figure) = figure else { return };
-            let entry = Entry::wide(field, &name);
-            let word = |evidence: &Evidence| speaker.evidence_kind(*evidence).to_owned();
-            self.choice(
-                ui,
-                &entry,
-                &figure.evidence,
-                &Evidence::ALL,
-                word,
-                |item, evidence| {
-                    put(item, Some(Figure { evidence, ..figure }));
-                },
-            )
-            .explained(Term::Evidence);
-        });
-        let Some(figure) = figure else { return };
-        let (name, field) = (
-            say!(speaker, "counter-uncertainty-named", figure: asked.name),
-            asked.field.part(FigurePart::Uncertainty),
-        );
-        quiet_ui(ui, "±").explained(Term::Uncertainty);
-        let usual = plain_to(figure.standard_uncertainty() * factor);
-        let entry = Entry::number(field, &name).width(SPREAD).hint(&usual);
-        self.number(ui, &entry, figure.u.map(|u| u * factor), |item, u| {
-            put(
-                item,
-                Some(Figure {
-                    u: u.map(|u| u / factor),
-                    ..figure
-                }),
-            );
-        });
-    }
-
     /// A word that opens a menu of words.
     pub(in crate::ui) fn choice<V: Clone + PartialEq>(
         &mut self,
@@ -699,6 +596,19 @@ pub(in crate::ui) fn link_ui(ui: &mut Ui, words: &str) -> egui::Response {
     ui.scope(|ui| {
         ui.spacing_mut().button_padding.x = grid::TIGHT;
         ui.add(Button::new(text).frame_when_inactive(false))
+    })
+    .inner
+}
+
+/// A sentence that is pressed like a link, in as many lines as it takes.
+pub(in crate::ui) fn wrapped_link_ui(ui: &mut Ui, words: &str) -> egui::Response {
+    let palette = theme::palette(ui.visuals());
+    let text = RichText::new(words)
+        .font(TypeStyle::Small.font_id())
+        .color(palette.accent);
+    ui.scope(|ui| {
+        ui.spacing_mut().button_padding.x = 0.0;
+        ui.add(Button::new(text).wrap().frame_when_inactive(false))
     })
     .inner
 }

@@ -5,15 +5,17 @@ use std::sync::Arc;
 
 use egui::{Label, RichText, Ui};
 
-use super::checks;
+use super::checks::{self, Gap, Known};
+use crate::balance::usable_grams;
 use crate::book::{Amount, Ingredient, IngredientId, Measure, MeasureId, resolve};
 use crate::quantity::{Rounded, rounded};
+use crate::say::Speaker;
 use crate::ui::counter_area::item::{Counter, CounterItem};
 use crate::ui::counter_area::removal::{Going, uses_ui};
 use crate::ui::counter_area::uses::{Use, UsesOfBook};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::widgets::form::{link_ui, section_ui};
+use crate::ui::widgets::form::{link_ui, section_ui, wrapped_link_ui};
 use crate::ui::words::quiet_ui;
 use crate::workbench::{Answers, BookQuestion, GramOf, OneUseOf};
 
@@ -27,17 +29,41 @@ pub(super) fn beside_ui(ui: &mut Ui, counter: Counter<'_>, item: &Ingredient) ->
         palette.off_level,
     );
     let gram = counter.answers.to(&GramOf(item.id.clone()));
-    sentences_ui(
-        ui,
-        speaker.word("ingredient-missing"),
-        &checks::missing(speaker, item, gram.as_deref().map(|gram| &gram.mix)),
-        palette.text_normal,
-    );
-    let going = weights_ui(ui, counter, item);
+    let is_weighed = counter
+        .book
+        .measures
+        .iter()
+        .any(|measure| is_weighed_with(measure, &item.id));
+    let mix = gram.as_deref().map(|gram| &gram.mix);
+    let price = item.price.as_ref().zip(mix);
+    let known = Known {
+        is_weighed,
+        is_priced: price
+            .and_then(|(price, mix)| usable_grams(counter.book, item, mix, price))
+            .is_some(),
+    };
+    let gaps = checks::missing(speaker, item, mix, known);
+    let going = missing_ui(ui, speaker, &gaps);
+    let going = going.or(weights_ui(ui, counter, item));
     section_ui(ui, speaker.word("ingredient-used-in"));
     let uses = counter.answers.to(&UsesOfBook);
     let places = uses.list(&CounterItem::Ingredient(item.id.clone()));
     going.or(uses_ui(ui, counter, places))
+}
+
+/// What is missing, each leading to the field where it is entered.
+fn missing_ui(ui: &mut Ui, speaker: Speaker<'_>, gaps: &[Gap]) -> Option<Going> {
+    if gaps.is_empty() {
+        return None;
+    }
+    let mut going = None;
+    section_ui(ui, speaker.word("ingredient-missing"));
+    for gap in gaps {
+        if wrapped_link_ui(ui, gap.words).clicked() {
+            going = Some(Going::Field(gap.field.clone()));
+        }
+    }
+    going
 }
 
 /// Sentences under a heading; nothing when there are none.
@@ -114,6 +140,11 @@ fn weights_ui(ui: &mut Ui, counter: Counter<'_>, item: &Ingredient) -> Option<Go
     going
 }
 
+fn is_weighed_with(measure: &Measure, item: &IngredientId) -> bool {
+    let mut readings = measure.readings.iter();
+    readings.any(|reading| reading.ingredient.as_ref() == Some(item))
+}
+
 /// The measures that were weighed with an ingredient or that its recipes count it in, in the order of the book.
 #[derive(Clone, PartialEq, Eq, Hash)]
 struct MeasuresOf(IngredientId);
@@ -139,12 +170,9 @@ impl BookQuestion for MeasuresOf {
                 }
             }
         }
-        let is_weighed = |measure: &Measure| {
-            let mut readings = measure.readings.iter();
-            readings.any(|reading| reading.ingredient.as_ref() == Some(item))
-        };
         let measures = book.measures.iter();
-        let measures = measures.filter(|one| counted.contains(&one.id) || is_weighed(one));
+        let measures =
+            measures.filter(|one| counted.contains(&one.id) || is_weighed_with(one, item));
         Arc::new(measures.map(|measure| measure.id.clone()).collect())
     }
 }

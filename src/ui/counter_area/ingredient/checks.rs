@@ -1,7 +1,8 @@
 //! What is missing on a label and what does not add up on it, in sentences.
 
-use crate::balance::{Component, Mix, statement_findings};
-use crate::book::{Basis, Finding, Ingredient, Place};
+use crate::balance::{Component, Measurand, Mix, hints_of, statement_findings};
+use crate::book::{Basis, Finding, Ingredient, Nutrient, Place};
+use crate::edit::{FieldName, Which};
 use crate::say::Speaker;
 use crate::ui::words::capitalised;
 
@@ -17,56 +18,150 @@ pub(super) fn per_100_grams(item: &Ingredient) -> Option<f64> {
     }
 }
 
-/// Figures that a drink needs, as the part of the mix they become, each with the message that says where to find it.
-const WANTED: [(Component, &str); 8] = [
-    (Component::Sugars, "ingredient-missing-sugars"),
-    (Component::Fat, "ingredient-missing-fat"),
-    (Component::Saturates, "ingredient-missing-saturates"),
-    (Component::Carbohydrate, "ingredient-missing-carbohydrate"),
-    (Component::Protein, "ingredient-missing-protein"),
-    (Component::Salt, "ingredient-missing-salt"),
-    (Component::Caffeine, "ingredient-missing-caffeine"),
-    (Component::Water, "ingredient-missing-water"),
-];
+/// Something that nobody has stated, with what would close the gap.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Gap {
+    /// What is missing, and where to find it.
+    pub words: &'static str,
+    /// The field of the form where it is entered.
+    pub field: FieldName,
+}
 
-/// What nobody has stated, each with what would close the gap; `mix` is what a gram holds.
+/// The message of a component that is not known, and the field that closes the gap; `None` for one that nobody enters.
+fn gap_of(component: Component, item: &Ingredient) -> Option<(&'static str, FieldName)> {
+    use Component as C;
+    let label = |nutrient| FieldName::of("label", Which::Nutrient(nutrient));
+    Some(match component {
+        C::Sugars => ("ingredient-missing-sugars", label(Nutrient::Sugars)),
+        C::Fat => ("ingredient-missing-fat", label(Nutrient::Fat)),
+        C::Saturates => ("ingredient-missing-saturates", label(Nutrient::Saturates)),
+        C::Carbohydrate => (
+            "ingredient-missing-carbohydrate",
+            label(Nutrient::Carbohydrate),
+        ),
+        // A statement of ingredients names any that was added.
+        C::Polyols if item.statement.trim().is_empty() && hints_of(item).polyols.is_empty() => {
+            ("ingredient-missing-statement", "statement".into())
+        }
+        C::Polyols => ("ingredient-missing-polyols", label(Nutrient::Polyols)),
+        C::Fibre => ("ingredient-missing-fibre", label(Nutrient::Fibre)),
+        C::Protein => ("ingredient-missing-protein", label(Nutrient::Protein)),
+        C::Salt => ("ingredient-missing-salt", label(Nutrient::Salt)),
+        C::Acid => ("ingredient-missing-acid", label(Nutrient::Acid)),
+        C::TeaSolids => ("ingredient-missing-tea-solids", label(Nutrient::TeaSolids)),
+        C::Insoluble => ("ingredient-missing-insoluble", label(Nutrient::Insoluble)),
+        C::Caffeine => ("ingredient-missing-caffeine", label(Nutrient::Caffeine)),
+        C::Water => ("ingredient-missing-water", label(Nutrient::Water)),
+        C::EnergyKj | C::EnergyKcal => ("ingredient-missing-energy", label(Nutrient::Energy)),
+        C::FreeSugars => ("ingredient-missing-free-sugars", "free".into()),
+        C::Sucrose | C::Glucose | C::Fructose | C::Lactose | C::Maltose | C::OtherSugar => {
+            ("ingredient-missing-profile", "profile".into())
+        }
+        C::PolyolSweetness => ("ingredient-missing-polyol", label(Nutrient::Polyols)),
+        C::HiddenSweetener => ("ingredient-missing-sweetener", "sweetener".into()),
+        C::Cost if item.price.is_some() => ("ingredient-missing-pack-density", density_of(item)),
+        C::Cost => ("ingredient-missing-price", "price".into()),
+        C::Mass | C::Ice | C::Diluting | C::Heat | C::Particles | C::Air => return None,
+    })
+}
+
+/// The density that turns a volume of it into grams.
+fn density_of(item: &Ingredient) -> FieldName {
+    if item.form.lies_in_pieces() {
+        "bulk"
+    } else {
+        "density"
+    }
+    .into()
+}
+
+/// A figure that others follow from: what follows is not asked for beside it.
+fn rests_on(component: Component) -> &'static [Component] {
+    use Component as C;
+    match component {
+        C::FreeSugars
+        | C::Sucrose
+        | C::Glucose
+        | C::Fructose
+        | C::Lactose
+        | C::Maltose
+        | C::OtherSugar => &[C::Sugars],
+        C::Polyols => &[C::Sugars],
+        C::PolyolSweetness => &[C::Sugars, C::Polyols],
+        C::Water | C::EnergyKj | C::EnergyKcal => &[
+            C::Sugars,
+            C::Fat,
+            C::Carbohydrate,
+            C::Polyols,
+            C::Fibre,
+            C::Protein,
+            C::Salt,
+            C::Acid,
+            C::TeaSolids,
+        ],
+        _ => &[],
+    }
+}
+
+/// What is known of an ingredient besides its label.
+#[derive(Clone, Copy)]
+pub(super) struct Known {
+    /// Whether a measure has been weighed with it.
+    pub is_weighed: bool,
+    /// Whether a gram of it has a price.
+    pub is_priced: bool,
+}
+
+/// What a figure of a drink needs and nobody has stated, in the order of the label: exactly what makes one "at least".
+///
+/// `mix` is what a gram of its label holds.
 pub(super) fn missing(
     speaker: Speaker<'_>,
     item: &Ingredient,
     mix: Option<&Mix>,
-) -> Vec<&'static str> {
-    let mut gaps = Vec::new();
+    known: Known,
+) -> Vec<Gap> {
+    let mut gaps: Vec<Gap> = Vec::new();
+    let mut put = |words: &'static str, field: FieldName| {
+        let gap = Gap {
+            words: speaker.word(words),
+            field,
+        };
+        if !gaps.contains(&gap) {
+            gaps.push(gap);
+        }
+    };
+    let needed = |component: &Component| {
+        let needs = |figure: Measurand| figure.needs() & component.bit() != 0;
+        *component != Component::Cost && Measurand::ALL.into_iter().any(needs)
+    };
     if let (Some(mix), None) = (mix, &item.house_made) {
-        gaps.extend(
-            WANTED
-                .iter()
-                .filter(|(component, _)| !mix.knows(*component))
-                .map(|(_, message)| speaker.word(message)),
-        );
-        if mix.knows(Component::Sugars) && !mix.knows(Component::FreeSugars) {
-            gaps.push(speaker.word("ingredient-missing-free-sugars"));
+        for component in Component::ALL.into_iter().filter(needed) {
+            let follows = || rests_on(component).iter().any(|part| !mix.knows(*part));
+            if mix.knows(component) || follows() {
+                continue;
+            }
+            if let Some((words, field)) = gap_of(component, item) {
+                put(words, field);
+            }
         }
-        let kinds_known = Component::SUGAR_KINDS
-            .into_iter()
-            .all(|kind| mix.knows(kind));
-        if mix.knows(Component::Sugars) && !kinds_known {
-            gaps.push(speaker.word("ingredient-missing-profile"));
-        }
-        if item.price.is_none() {
-            gaps.push(speaker.word("ingredient-missing-price"));
+        if !known.is_priced
+            && let Some((words, field)) = gap_of(Component::Cost, item)
+        {
+            put(words, field);
         }
     }
-    if item.form.is_dry() && item.bulk_density.is_none() {
-        gaps.push(speaker.word("ingredient-missing-poured-density"));
+    if item.form.is_dry() && item.bulk_density.is_none() && !known.is_weighed {
+        put("ingredient-missing-poured-density", "bulk".into());
     }
     if item.composition.basis == Basis::Per100Millilitres && item.density.is_none() {
-        gaps.push(speaker.word("ingredient-missing-density"));
+        put("ingredient-missing-density", "density".into());
     }
     if item.allergens.is_none() {
-        gaps.push(speaker.word("ingredient-missing-allergens"));
+        put("ingredient-missing-allergens", "allergens".into());
     }
     if item.diet.vegan.is_none() {
-        gaps.push(speaker.word("ingredient-missing-vegan"));
+        put("ingredient-missing-vegan", "vegan".into());
     }
     gaps
 }
@@ -93,7 +188,7 @@ pub(super) fn contradictions(
 mod tests {
     use super::*;
     use crate::balance::{Slots, per_gram};
-    use crate::book::{Evidence, Figure, Nutrient};
+    use crate::book::{Evidence, Figure, Form, Role};
 
     fn labelled(figures: &[(Nutrient, f64)]) -> Ingredient {
         let workbench = crate::workbench::Workbench::with_sample();
@@ -124,23 +219,141 @@ mod tests {
         assert_eq!(per_100_grams(&item), Some(0.8));
     }
 
+    const KNOWN: Known = Known {
+        is_weighed: true,
+        is_priced: true,
+    };
+
+    fn gaps_of(item: &Ingredient) -> Vec<&'static str> {
+        let gram = per_gram(item, &mut Slots::default());
+        missing(Speaker::without_book(), item, Some(&gram.mix), KNOWN)
+            .into_iter()
+            .map(|gap| gap.words)
+            .collect()
+    }
+
     #[test]
     fn what_is_not_stated_is_named_and_zero_is_not_missing() {
-        let missing = |item: &Ingredient| {
-            let mix = per_gram(item, &mut Slots::default()).mix;
-            missing(Speaker::without_book(), item, Some(&mix))
-        };
-        let gaps = missing(&labelled(&POWDER));
+        let gaps = gaps_of(&labelled(&POWDER));
         assert!(
             gaps.iter().any(|gap| gap.starts_with("sugars: not stated")),
             "{gaps:?}"
         );
         let mut figures = POWDER.to_vec();
         figures.push((Nutrient::Sugars, 0.0));
+        let gaps = gaps_of(&labelled(&figures));
         assert!(
-            missing(&labelled(&figures))
-                .iter()
-                .all(|gap| !gap.starts_with("sugars"))
+            gaps.iter().all(|gap| !gap.starts_with("sugars")),
+            "{gaps:?}"
         );
+    }
+
+    /// The seven figures of a European label, per 100 g.
+    const SEVEN: [(Nutrient, f64); 7] = [
+        (Nutrient::Energy, 1690.0),
+        (Nutrient::Fat, 4.1),
+        (Nutrient::Saturates, 3.6),
+        (Nutrient::Carbohydrate, 86.0),
+        (Nutrient::Sugars, 61.0),
+        (Nutrient::Protein, 3.2),
+        (Nutrient::Salt, 0.42),
+    ];
+
+    #[test]
+    fn seven_figures_of_a_plain_label_are_enough() {
+        for (form, role) in [
+            (Form::Powder, Role::Flavour),
+            (Form::Powder, Role::Creamer),
+            (Form::Crystals, Role::Sweetener),
+            (Form::Powder, Role::Sweetener),
+            (Form::Syrup, Role::Flavour),
+            (Form::Syrup, Role::Sweetener),
+        ] {
+            let item = Ingredient {
+                form,
+                role,
+                name: "Barley".into(),
+                statement: String::new(),
+                ..labelled(&SEVEN)
+            };
+            // Flavour powders differ too much in fibre and in what does not dissolve: cocoa has a third of each.
+            let known = if (form, role) == (Form::Powder, Role::Flavour) {
+                [
+                    "price",
+                    "allergens",
+                    "vegan",
+                    "poured",
+                    "fibre",
+                    "insoluble",
+                ]
+                .as_slice()
+            } else {
+                &["price", "allergens", "vegan", "poured"]
+            };
+            let label = |gap: &&str| known.iter().all(|other| !gap.starts_with(other));
+            let gaps: Vec<&str> = gaps_of(&item).into_iter().filter(label).collect();
+            assert!(gaps.is_empty(), "{form:?} {role:?}: {gaps:?}");
+        }
+    }
+
+    /// A field is named where, and only where, a figure that somebody could read lacks it.
+    #[test]
+    fn what_is_missing_is_named_exactly_whatever_a_label_states() {
+        let speaker = Speaker::without_book();
+        let mut draws = 1_u64;
+        let mut draw = |below: usize| {
+            draws = draws
+                .wrapping_mul(6_364_136_223_846_793_005)
+                .wrapping_add(1_442_695_040_888_963_407);
+            (draws >> 33) as usize % below
+        };
+        for _ in 0..2000 {
+            let all = [
+                SEVEN.as_slice(),
+                &[(Nutrient::Fibre, 2.0), (Nutrient::Acid, 0.3)],
+            ]
+            .concat();
+            let stated: Vec<(Nutrient, f64)> = all.into_iter().filter(|_| draw(3) > 0).collect();
+            let names = ["Barley", "Lemon", "Black tea", "Cocoa", "Sugar-free plum"];
+            let item = Ingredient {
+                form: Form::ALL[draw(Form::ALL.len())],
+                role: Role::ALL[draw(Role::ALL.len())],
+                name: names[draw(names.len())].into(),
+                statement: ["", "sugar, barley", "water, sorbitol, citric acid"][draw(3)].into(),
+                ..labelled(&stated)
+            };
+            let mix = per_gram(&item, &mut Slots::default()).mix;
+            let gaps = missing(speaker, &item, Some(&mix), KNOWN);
+            for component in Component::ALL {
+                let is_needed = component != Component::Cost
+                    && Measurand::ALL
+                        .into_iter()
+                        .any(|figure| figure.needs() & component.bit() != 0);
+                let Some((_, field)) = gap_of(component, &item).filter(|_| is_needed) else {
+                    continue;
+                };
+                let closes = |gap: &Gap| {
+                    let parts = rests_on(component).iter();
+                    let mut fields = parts.filter(|part| !mix.knows(**part));
+                    gap.field == field
+                        || fields.any(|part| {
+                            gap_of(*part, &item).is_some_and(|(_, field)| gap.field == field)
+                        })
+                };
+                if mix.knows(component) {
+                    let others = Component::ALL.into_iter().any(|other| {
+                        let same = gap_of(other, &item).is_some_and(|(_, of)| of == field);
+                        same && !mix.knows(other)
+                    });
+                    let is_named = gaps.iter().any(|gap| gap.field == field);
+                    assert!(others || !is_named, "{component:?} of {item:?}");
+                } else {
+                    assert!(
+                        gaps.iter().any(closes),
+                        "{component:?} of {item:?}: {gaps:?}"
+                    );
+                }
+            }
+        }
     }
 }

@@ -12,9 +12,8 @@ use crate::quantity::{excerpt, parse_in_unit, parse_number, show_number};
 use crate::say::{Speaker, say};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::widgets::form::{
-    Asked, EVIDENCE, Entry, REPEATED, SPREAD, Sheet, VALUE, plain, plain_to, section_ui, words_ui,
-};
+use crate::ui::widgets::asked_figure::{Asked, EVIDENCE, SPREAD, VALUE};
+use crate::ui::widgets::form::{Entry, REPEATED, Sheet, plain, plain_to, section_ui, words_ui};
 use crate::ui::words::quiet_ui;
 
 /// The word and the unit that a figure is printed with.

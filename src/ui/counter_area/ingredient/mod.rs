@@ -22,7 +22,8 @@ use crate::say::Speaker;
 use crate::ui::earlier_states::{Since, earlier_ui};
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
-use crate::ui::widgets::form::{Asked, Entry, Sheet, columns_ui, link_ui};
+use crate::ui::widgets::asked_figure::Asked;
+use crate::ui::widgets::form::{Entry, Sheet, columns_ui, link_ui};
 use crate::ui::words::{capitalised, quiet_ui};
 use crate::workbench::{Action, BalanceOf, Shown};
 
@@ -214,7 +215,7 @@ fn density_ui(
             unit: "g/ml",
             unit_width: 30.0,
             factor: 1.0,
-            first: Evidence::Measured,
+            first: Evidence::Assumed,
         }
     }
     // A form shows the one that it is measured by; the other stays in sight while it is stated.

@@ -11,7 +11,8 @@ use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::theme::grid;
-use crate::ui::widgets::form::{Asked, Entry, Sheet, WORDS, section_ui, words_ui};
+use crate::ui::widgets::asked_figure::Asked;
+use crate::ui::widgets::form::{Entry, Sheet, WORDS, section_ui, words_ui};
 use crate::ui::widgets::word_menu_ui;
 use crate::ui::words::{capitalised, quiet_ui};
 
@@ -235,7 +236,7 @@ fn flavours_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredie
                 unit: speaker.word("ingredient-per-gram"),
                 unit_width: 52.0,
                 factor: 1.0,
-                first: Evidence::Measured,
+                first: Evidence::Assumed,
             };
             sheet.figure(ui, &asked, flavour.per_gram, |item, figure| {
                 item.composition.flavours[at].per_gram = figure;

@@ -15,7 +15,8 @@ use crate::say::{Speaker, say};
 use crate::ui::earlier_states::{Since, earlier_ui};
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
-use crate::ui::widgets::form::{Entry, Sheet, VALUE, columns_ui, section_ui};
+use crate::ui::widgets::asked_figure::VALUE;
+use crate::ui::widgets::form::{Entry, Sheet, columns_ui, section_ui};
 use crate::ui::words::{self, quiet_ui};
 use crate::workbench::Action;
 
