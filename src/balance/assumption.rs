@@ -68,6 +68,8 @@ pub enum Assumed {
     Density,
     /// The part of a measure that pieces of it fill.
     Packing,
+    /// The density of leaf as it is poured, g/ml.
+    PouredDensity,
     /// Which polyol it holds.
     PolyolKind,
     /// How strong one of its flavours is, by its place among them, house units per gram.
@@ -113,7 +115,7 @@ impl Assumption {
             Assumed::SugarSplit => C::Sucrose.bit(),
             Assumed::FreeSugars => C::FreeSugars.bit(),
             Assumed::NoSweetener => C::HiddenSweetener.bit(),
-            Assumed::Density | Assumed::Packing | Assumed::Flavour(_) => 0,
+            Assumed::Density | Assumed::Packing | Assumed::PouredDensity | Assumed::Flavour(_) => 0,
             Assumed::PolyolKind => {
                 C::PolyolSweetness.bit() | C::EnergyKj.bit() | C::EnergyKcal.bit()
             }

@@ -12,6 +12,13 @@ use crate::quantity::Uncertain;
 /// Water that a gram of dry leaf keeps back, g (common practice, no source: 3 to 5; weigh it).
 pub const RETENTION: Uncertain = Uncertain { value: 4.0, u: 0.6 };
 
+/// Poured density of tea leaf that states none, g/ml: between the 0.28 and 0.39 of a tea merchant's scale table (value from
+/// memory). Leaf that is rolled to pearls or left whole is outside of that; the uncertainty is assumed for both.
+pub const LEAF_BULK_DENSITY: Uncertain = Uncertain {
+    value: 0.335,
+    u: 0.07,
+};
+
 /// How leaf is brewed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Infusion {
@@ -99,6 +106,8 @@ pub struct Brew {
     pub water: f64,
     /// Dry leaf, g.
     pub leaf: f64,
+    /// Standard uncertainty of the leaf, g: what was measured by volume is no surer than its poured density.
+    pub leaf_u: f64,
     /// Caffeine that comes out of a gram of leaf, mg, when it is known.
     pub caffeine_per_gram: Option<Uncertain>,
 }
@@ -110,6 +119,8 @@ pub struct BrewYield {
     pub ready: Uncertain,
     /// Water that the leaf keeps back, g.
     pub retained: Uncertain,
+    /// The wet leaf that is left behind, with what dissolved in the water that it keeps, g.
+    pub spent: Uncertain,
     /// Tea solids, g per 100 g of tea.
     pub strength: Uncertain,
     /// Tea solids in the ready tea, g.
@@ -199,16 +210,17 @@ fn above_zero(what: BrewAmount, found: f64) -> Result<f64, BrewError> {
 pub fn brew_yield(brew: &Brew, method: &BrewMethod) -> Result<BrewYield, BrewError> {
     let water = above_zero(BrewAmount::Water, brew.water)?;
     let leaf = above_zero(BrewAmount::Leaf, brew.leaf)?;
-    let of = |extraction: f64, retention: f64| {
+    let of = |leaf: f64, extraction: f64, retention: f64| {
         let liquor = water + leaf * extraction;
         let kept = leaf * retention;
         // The leaf keeps water with what is dissolved in it.
         let ready = liquor * (1.0 - kept / water);
         let strength = leaf * extraction / liquor * 100.0;
-        [ready, kept, strength, ready * strength / 100.0]
+        let solids = ready * strength / 100.0;
+        [ready, kept, strength, solids, water + leaf - ready]
     };
     let (e, r) = (method.extraction, method.retention);
-    let value = of(e.value, r.value);
+    let value = of(leaf, e.value, r.value);
     if value[0] <= 0.0 {
         return Err(BrewError::LeafTakesAll {
             leaf,
@@ -216,21 +228,31 @@ pub fn brew_yield(brew: &Brew, method: &BrewMethod) -> Result<BrewYield, BrewErr
             water,
         });
     }
-    let (by_extraction, by_retention) = (of(e.value + e.u, r.value), of(e.value, r.value + r.u));
+    let off = [
+        of(leaf, e.value + e.u, r.value),
+        of(leaf, e.value, r.value + r.u),
+        of(leaf + brew.leaf_u, e.value, r.value),
+    ];
     let figure = |at: usize| Uncertain {
         value: value[at],
-        u: (by_extraction[at] - value[at]).hypot(by_retention[at] - value[at]),
+        u: off
+            .iter()
+            .map(|off| off[at] - value[at])
+            .fold(0.0, f64::hypot),
     };
     let part = value[0] / (water + leaf * e.value);
     let caffeine = brew.caffeine_per_gram.map(|caffeine| Uncertain {
         value: caffeine.value * leaf * part,
-        u: leaf * (caffeine.u * part).hypot(caffeine.value * figure(1).u / water),
+        u: (leaf * caffeine.u * part)
+            .hypot(leaf * caffeine.value * figure(1).u / water)
+            .hypot(caffeine.value * part * brew.leaf_u),
     });
     Ok(BrewYield {
         ready: figure(0),
         retained: figure(1),
         strength: figure(2),
         tea_solids: figure(3),
+        spent: figure(4),
         caffeine,
     })
 }
@@ -258,6 +280,7 @@ pub fn brew_for(ready: f64, strength: f64, method: &BrewMethod) -> Result<Brew, 
     Ok(Brew {
         water,
         leaf: water * leaf_per_water,
+        leaf_u: 0.0,
         caffeine_per_gram: None,
     })
 }
@@ -280,6 +303,7 @@ pub fn in_batches(whole: &Brew, pot_water: f64) -> Result<Batches, BrewError> {
     let each = Brew {
         water: water / count,
         leaf: whole.leaf / count,
+        leaf_u: whole.leaf_u / count,
         ..*whole
     };
     #[expect(
@@ -341,6 +365,7 @@ mod tests {
         Brew {
             water,
             leaf,
+            leaf_u: 0.0,
             caffeine_per_gram: None,
         }
     }

@@ -96,6 +96,18 @@ pub enum Cause {
 }
 
 impl Cause {
+    /// Whether it is about how much of something goes in, not about what it is.
+    pub(super) fn is_of_amount(&self) -> bool {
+        matches!(
+            self,
+            Self::Calibration(..)
+                | Self::UseScatter(_)
+                | Self::Reading(_)
+                | Self::Density(_)
+                | Self::BulkDensity(_)
+        )
+    }
+
     /// Whether it is drawn anew for every drink that is made: the counter's own scatter.
     pub fn is_own(&self) -> bool {
         matches!(self, Self::UseScatter(_) | Self::Reading(_))

@@ -17,6 +17,7 @@ mod brewing;
 mod calibration;
 mod cause;
 mod diet;
+mod house_made;
 mod measurand;
 mod mix;
 pub mod number;
@@ -32,7 +33,8 @@ pub mod wording;
 pub use assumption::{Assumed, Assumption, Because, Kind};
 pub use brewing::{
     Batches, Brew, BrewAmount, BrewError, BrewMethod, BrewTimes, BrewYield, DayMinute, Infusion,
-    REFERENCE_LEAF_PER_100_ML, RETENTION, brew_for, brew_times, brew_yield, in_batches,
+    LEAF_BULK_DENSITY, REFERENCE_LEAF_PER_100_ML, RETENTION, brew_for, brew_times, brew_yield,
+    in_batches,
 };
 pub use calibration::{
     DayCalibration, Drift, MoreWeighing, bulk_density_from, drift, grams_from_bulk_density,
@@ -41,6 +43,9 @@ pub use calibration::{
 pub use cause::{Cause, Sweet};
 pub use diet::{
     Against, AllergenSummary, Claim, Claims, Contradiction, Verdict, claims_of_ingredient,
+};
+pub use house_made::{
+    BatchPart, BatchesFor, GramCost, HouseBrew, batches_for, cost_of_gram, house_brew, yield_of,
 };
 pub use measurand::{MEASURANDS, Measurand, flavour_figure};
 pub use mix::{

@@ -43,6 +43,8 @@ pub enum FigureName {
     Yield,
     /// What a steeped leaf gives to the water.
     Extraction,
+    /// How long something steeps.
+    SteepingTime,
     /// Volume of a measure, or of the water of a cooling run.
     Volume,
     /// Mass of what a measure doses, or of a vessel.

@@ -4,7 +4,7 @@ use super::composition::Composition;
 use super::nutrient::Figure;
 use super::{
     AllergenStatement, Article, EarlierPrice, EarlierStates, IngredientId, Item, Price, RecipeId,
-    Role, Translation,
+    Role, Stage, Translation,
 };
 
 /// The physical form of an ingredient, which decides what the rest of its composition is taken for.
@@ -94,6 +94,8 @@ pub struct HouseMade {
     pub yield_grams: Figure,
     /// Part of what is steeped that dissolves, 0 to 1; that of a hot brew when none is stated.
     pub extraction: Option<Figure>,
+    /// How long it steeps, minutes; none where nothing does, or nobody has said.
+    pub steep_minutes: Option<f64>,
     /// How long it keeps, hours.
     pub shelf_life_hours: Option<f64>,
     /// What is thrown away of a batch, percent.
@@ -175,6 +177,17 @@ impl Ingredient {
             note: String::new(),
             earlier: EarlierStates::default(),
             translations: Vec::new(),
+        }
+    }
+
+    /// Where it usually ends up in a drink: a foam floats, leaf is taken out again.
+    pub fn usual_stage(&self) -> Stage {
+        match (self.form, self.role) {
+            (Form::Foam, Role::Topping | Role::Garnish | Role::Creamer) => Stage::OnTop,
+            (Form::Leaf, Role::Tea) => Stage::Steeped,
+            (_, Role::Topping) => Stage::Topping,
+            (_, Role::Garnish) => Stage::OnTop,
+            _ => Stage::Mixed,
         }
     }
 

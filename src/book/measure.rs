@@ -17,17 +17,20 @@ pub enum MeasureKind {
     IceScoop,
     /// A button of a dispenser.
     Button,
+    /// The thing itself, counted: a slice, a leaf, a pearl. What one weighs is known where it was weighed, by the ingredient.
+    Piece,
 }
 
 impl MeasureKind {
     /// All kinds.
-    pub const ALL: [Self; 6] = [
+    pub const ALL: [Self; 7] = [
         Self::Scoop,
         Self::Pump,
         Self::Spoon,
         Self::Jug,
         Self::IceScoop,
         Self::Button,
+        Self::Piece,
     ];
 
     /// The word for the thing itself.
@@ -39,6 +42,7 @@ impl MeasureKind {
             Self::Jug => "jug",
             Self::IceScoop => "ice scoop",
             Self::Button => "button",
+            Self::Piece => "piece",
         }
     }
 
@@ -51,6 +55,7 @@ impl MeasureKind {
             Self::Jug => ("jug", "jugs"),
             Self::IceScoop => ("ice scoop", "ice scoops"),
             Self::Button => ("push", "pushes"),
+            Self::Piece => ("piece", "pieces"),
         }
     }
 
@@ -58,7 +63,7 @@ impl MeasureKind {
     pub fn usual_increment(self) -> f64 {
         match self {
             Self::Scoop | Self::IceScoop | Self::Jug => 0.5,
-            Self::Pump | Self::Button => 1.0,
+            Self::Pump | Self::Button | Self::Piece => 1.0,
             Self::Spoon => 0.25,
         }
     }

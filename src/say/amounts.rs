@@ -83,9 +83,25 @@ impl Speaker<'_> {
             .filter_map(|(word, kind)| Some((word.len(), ends_typed(&word)?, kind)))
             .max_by_key(|(length, ..)| *length);
         longest.map_or_else(
-            || text.to_owned(),
+            || self.pieces_in_words_of_a_book(text, &typed),
             |(_, number, kind)| format!("{number}{}", kind.words().1),
         )
+    }
+
+    /// "3 slices" are three pieces in a shop that counts something in pieces, unless a measure is called a slice.
+    fn pieces_in_words_of_a_book(&self, text: &str, typed: &str) -> String {
+        let number = typed.trim_end_matches(char::is_alphabetic);
+        let word = &typed[number.len()..];
+        let measures = || self.book.measures.iter();
+        let counts_pieces = || measures().any(|item| item.kind == MeasureKind::Piece);
+        let is_a_name = || measures().any(|item| item.name.to_lowercase() == word);
+        let pieces = self.word("amount-words-of-pieces").to_lowercase();
+        let mut pieces = pieces.split(',');
+        if pieces.any(|piece| piece.trim() == word) && counts_pieces() && !is_a_name() {
+            format!("{number}{}", MeasureKind::Piece.words().1)
+        } else {
+            text.to_owned()
+        }
     }
 
     fn volume_count(&self, millilitres: f64) -> String {
@@ -103,6 +119,7 @@ fn uses_message(kind: Option<MeasureKind>) -> &'static str {
         Some(MeasureKind::Jug) => "amount-uses-jug",
         Some(MeasureKind::IceScoop) => "amount-uses-ice-scoop",
         Some(MeasureKind::Button) => "amount-uses-button",
+        Some(MeasureKind::Piece) => "amount-uses-piece",
         None => "amount-uses-other",
     }
 }

@@ -42,6 +42,7 @@ impl Speaker<'_> {
             Assumed::Rest => "assumed-rest",
             Assumed::Density => "assumed-density",
             Assumed::Packing => "assumed-packing",
+            Assumed::PouredDensity => "assumed-poured-density",
             Assumed::PolyolKind => "assumed-polyol-kind",
             Assumed::Flavour(_) => "assumed-flavour",
         };

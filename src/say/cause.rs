@@ -195,7 +195,7 @@ impl Speaker<'_> {
             Some(MeasureKind::Scoop | MeasureKind::Spoon | MeasureKind::IceScoop) => {
                 "narrow-strike-level"
             }
-            Some(MeasureKind::Jug) | None => "narrow-weigh-line",
+            Some(MeasureKind::Jug | MeasureKind::Piece) | None => "narrow-weigh-line",
         }
     }
 

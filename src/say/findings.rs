@@ -371,6 +371,7 @@ impl Speaker<'_> {
             FigureName::Waste => "book-figure-waste",
             FigureName::Yield => "book-figure-yield",
             FigureName::Extraction => "book-figure-extraction",
+            FigureName::SteepingTime => "book-figure-steeping-time",
             FigureName::Volume => "book-figure-volume",
             FigureName::Mass => "book-figure-mass",
             FigureName::Increment => "book-figure-increment",

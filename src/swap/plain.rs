@@ -48,6 +48,14 @@ fn swap_line(book: &Book, line: &mut Line, with: &IngredientId) {
         && (old.form.is_dry() == new.form.is_dry() || measure.kind == MeasureKind::Spoon)
     {
         let better = measure_for(book, new, measure.kind, Some(measure));
+        let is_weighed = |measure: &Measure| measure.calibration(Some(&new.id)).is_some();
+        if measure.kind == MeasureKind::Piece && !better.is_some_and(is_weighed) {
+            // Nobody knows what a piece of the new one weighs: as much of it by mass.
+            if let Some(piece) = measure.calibration(Some(&old.id)) {
+                line.amount = Amount::Grams(count * piece.grams);
+            }
+            return;
+        }
         line.amount = Amount::Count(
             *count,
             better.map_or_else(|| id.clone(), |better| better.id.clone()),

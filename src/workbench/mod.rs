@@ -14,6 +14,7 @@ mod earlier_book;
 mod earlier_shelf;
 mod exporting;
 mod file_watch;
+mod house_made;
 mod job;
 mod jobs;
 mod keeper;
@@ -51,6 +52,9 @@ pub use exporting::{
     CardFormat, CardPreview, Export, ExportOrder, ExportState, PreviewOrder, Previewing,
     SharedFonts, WrittenCard,
 };
+pub use house_made::{
+    Begun, begin_batch, begin_brew, brew_otherwise, brew_with_amount, reference_brew,
+};
 pub use keeper::RecoveryState;
 pub use left_work::OfferedRecovery;
 pub use list_in_hand::{
@@ -63,8 +67,8 @@ pub use open_book::Workbench;
 pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
 pub use published::published_ingredients;
 pub use questions::{
-    BalanceOf, ChangesSince, ConflictsWith, DifferenceFrom, FindingsOfBook, Gram, GramOf, OneUseOf,
-    ServingOf, Snapshot, Standard, StandardOf, SugarsOfBatches,
+    BalanceOf, ChangesSince, ConflictsWith, CostOfGram, DifferenceFrom, FindingsOfBook, Gram,
+    GramOf, HouseBrewOf, OneUseOf, ServingOf, Snapshot, Standard, StandardOf, SugarsOfBatches,
 };
 pub use search::{Look, LookState};
 pub use searches::{Review, SwapFound, Variation, VariationKind};

@@ -8,8 +8,9 @@ use super::action::Shown;
 use super::derived::{Answers, BookQuestion};
 use super::serving::{Serving, serving};
 use crate::balance::{
-    Balance, Difference, Kitchen, Measurand, Mix, Portion, Slots, balance_version, difference,
-    figures, per_gram, portion, standard_balance,
+    Balance, Difference, GramCost, HouseBrew, Kitchen, Measurand, Mix, Portion, Slots,
+    balance_version, cost_of_gram, difference, figures, house_brew, per_gram, portion,
+    standard_balance,
 };
 use crate::book::{
     Amount, Book, BookDifference, Conflict, Finding, Ingredient, IngredientId, Item, MeasureId,
@@ -183,6 +184,31 @@ impl BookQuestion for OneUseOf {
             &one_use,
             f64::from_bits(self.celsius),
         )
+    }
+}
+
+/// The brew that an ingredient of the house is; `None` for everything else.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct HouseBrewOf(pub IngredientId);
+
+impl BookQuestion for HouseBrewOf {
+    type Answer = Option<Arc<HouseBrew>>;
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let book = answers.book();
+        house_brew(book, book.ingredient(&self.0)?).map(Arc::new)
+    }
+}
+
+/// What a gram of an ingredient costs, through its batches; `None` when there is none such.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct CostOfGram(pub IngredientId);
+
+impl BookQuestion for CostOfGram {
+    type Answer = Option<GramCost>;
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        cost_of_gram(answers.book(), &self.0)
     }
 }
 

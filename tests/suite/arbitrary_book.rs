@@ -368,6 +368,7 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
             recipe: recipe_id(dice),
             yield_grams: dice.figure(),
             extraction: dice.maybe(Dice::figure),
+            steep_minutes: dice.maybe(Dice::number),
             shelf_life_hours: dice.maybe(Dice::number),
             waste_percent: dice.number(),
         }),

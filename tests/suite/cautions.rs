@@ -122,6 +122,7 @@ fn something_sour_is_found_in_a_batch() {
         recipe: RecipeId::new("mix").unwrap(),
         yield_grams: Figure::new(100.0, Evidence::Measured),
         extraction: None,
+        steep_minutes: None,
         shelf_life_hours: None,
         waste_percent: 0.0,
     });

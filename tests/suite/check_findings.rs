@@ -254,6 +254,7 @@ fn a_claim_of_what_the_house_makes_is_held_against_its_parts() {
         recipe: RecipeId::new("drink").unwrap(),
         yield_grams: Figure::new(100.0, Evidence::Measured),
         extraction: None,
+        steep_minutes: None,
         shelf_life_hours: None,
         waste_percent: 0.0,
     });
@@ -270,6 +271,7 @@ fn a_claim_is_held_against_what_is_deeper_down() {
             recipe: RecipeId::new(recipe).unwrap(),
             yield_grams: Figure::new(100.0, Evidence::Measured),
             extraction: None,
+            steep_minutes: None,
             shelf_life_hours: None,
             waste_percent: 0.0,
         })

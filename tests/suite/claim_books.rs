@@ -119,6 +119,7 @@ fn entry(dice: &mut Dice, at: usize) -> Ingredient {
         recipe: recipe_id(dice.below(RECIPES + 1)),
         yield_grams: Figure::new(1000.0, Evidence::Measured),
         extraction: None,
+        steep_minutes: None,
         shelf_life_hours: None,
         waste_percent: 0.0,
     });

@@ -33,6 +33,7 @@ fn batch_with_milk(change: impl FnOnce(&mut Ingredient)) -> Book {
         recipe: RecipeId::new("batch").unwrap(),
         yield_grams: Figure::new(2000.0, Evidence::Measured),
         extraction: None,
+        steep_minutes: None,
         shelf_life_hours: None,
         waste_percent: 0.0,
     });
@@ -161,6 +162,7 @@ fn only_plain_water_needs_no_claim() {
                 recipe: RecipeId::new("gone").unwrap(),
                 yield_grams: Figure::new(1.0, Evidence::Measured),
                 extraction: None,
+                steep_minutes: None,
                 shelf_life_hours: None,
                 waste_percent: 0.0,
             });
@@ -206,6 +208,7 @@ fn batches(count: usize) -> Book {
             recipe,
             yield_grams: Figure::new(10.0, Evidence::Measured),
             extraction: None,
+            steep_minutes: None,
             shelf_life_hours: None,
             waste_percent: 0.0,
         });

@@ -217,6 +217,7 @@ fn whole_counter() -> Book {
             recipe: RecipeId::new(recipe).unwrap(),
             yield_grams: Figure::new(grams, Evidence::Measured),
             extraction: None,
+            steep_minutes: None,
             shelf_life_hours: None,
             waste_percent: 0.0,
         });

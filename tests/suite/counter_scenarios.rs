@@ -145,6 +145,7 @@ fn made(id: &str, recipe: &str, grams: f64) -> Ingredient {
         recipe: RecipeId::new(recipe).unwrap(),
         yield_grams: Figure::new(grams, Evidence::Measured),
         extraction: None,
+        steep_minutes: None,
         shelf_life_hours: None,
         waste_percent: 0.0,
     });

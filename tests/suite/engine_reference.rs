@@ -470,6 +470,7 @@ fn the_reference_brew_of_iso_3103_gives_a_cup_of_tea() {
     let brew = Brew {
         water: 100.0,
         leaf: 2.0,
+        leaf_u: 0.0,
         caffeine_per_gram: Some(Uncertain {
             value: 20.0,
             u: 5.0,

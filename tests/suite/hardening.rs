@@ -491,6 +491,7 @@ fn kitchen(batches: usize) -> Book {
             recipe,
             yield_grams: Figure::new(30.0, Evidence::Measured),
             extraction: None,
+            steep_minutes: None,
             shelf_life_hours: None,
             waste_percent: 0.0,
         });

@@ -8,6 +8,7 @@ mod at_the_window;
 mod bad_books;
 mod book_files;
 mod book_laws;
+mod brew_laws;
 mod bringing_in;
 mod budget;
 mod card_files;
@@ -51,6 +52,7 @@ mod holes;
 mod honesty;
 mod honesty_answers;
 mod hostile_books;
+mod house_made;
 mod import_rule;
 #[path = "../instances/mod.rs"]
 mod instances;

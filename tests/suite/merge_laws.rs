@@ -152,6 +152,7 @@ fn ingredient(dice: &mut Dice, book: &Book) -> Ingredient {
                 recipe: recipe_id(dice),
                 yield_grams: Figure::new(100.0, Evidence::Measured),
                 extraction: None,
+                steep_minutes: None,
                 shelf_life_hours: None,
                 waste_percent: 0.0,
             });
@@ -414,6 +415,7 @@ fn what_one_removes_and_the_other_needs_stays_with_what_it_needs_itself() {
         recipe: syrup.clone(),
         yield_grams: Figure::new(100.0, Evidence::Measured),
         extraction: None,
+        steep_minutes: None,
         shelf_life_hours: None,
         waste_percent: 0.0,
     };

@@ -10,6 +10,7 @@ assumed-no-sweetener = kein Süßstoff
 assumed-rest = woraus der Rest besteht
 assumed-density = die Dichte, nach der Zusammensetzung
 assumed-packing = wie weit die Stücke eine Dosierhilfe ausfüllen
+assumed-poured-density = die Schüttdichte
 assumed-polyol-kind = welcher mehrwertige Alkohol enthalten ist
 assumed-flavour = ein ebenso starkes Aroma wie bei einer anderen Marke
 because-water = es ist Wasser

@@ -27,7 +27,28 @@ ingredient-poured-density-named = Schüttdichte
 # Bought, or made by a recipe of the book: the label, the choice of what is bought, and the link to the recipe.
 ingredient-source = Herkunft
 ingredient-bought = Lieferant
+ingredient-new-batch = neuer eigener Ansatz
+ingredient-brewed-from = neuer Aufguss aus { $leaf }
 ingredient-see-recipe = Rezept öffnen
+# Under what an ingredient comes from, when its label overrules what the recipe gives.
+ingredient-label-before-batch = Unter „Angaben auf dem Etikett“ stehen Werte: Sie gelten anstelle der Werte des Ansatzes.
+# A brew: amounts of its recipe, the steeping time in minutes, and what comes of it.
+ingredient-brew-water = Wasser
+ingredient-brew-water-named = Wasser für den Aufguss
+ingredient-brew-leaf = Teeblätter
+ingredient-brew-leaf-named = Teeblätter für den Aufguss
+ingredient-steeps = zieht
+ingredient-steeps-named = Ziehzeit in Minuten
+ingredient-minutes = Minuten
+ingredient-brewed = Ergibt { $strength } Teefeststoffe je 100 g und lässt { $spent } nasse Teeblätter zurück. 100 g kosten { $cost }.
+ingredient-brewed-at-least = Ergibt { $strength } Teefeststoffe je 100 g und lässt { $spent } nasse Teeblätter zurück. 100 g kosten mindestens { $cost }: Ein Preis fehlt.
+# What one slice, leaf or pearl weighs. $count weighings stand behind a mean.
+ingredient-piece = ein Stück wiegt
+ingredient-piece-named = Gewicht eines Stücks
+ingredient-piece-readings = Mittel aus { $count } Messungen
+# What is begun in the house: the name of a tea that is brewed of a leaf, and of the water for a book that has none.
+house-made-brewed-name = { $leaf }, aufgebrüht
+house-made-water = Wasser
 # A house-made ingredient. "hours, waste" stands between two fields: "keeps [24] hours, waste [5] %".
 ingredient-yield = ein Ansatz ergibt
 ingredient-yield-named = Ausbeute eines Ansatzes

@@ -146,6 +146,7 @@ counter-one-use = { $kind ->
         [spoon] ein Löffel
         [jug] ein Kännchen
         [ice-scoop] eine Eisschaufel
+        [piece] ein Stück
        *[button] ein Tastendruck
     }
 counter-result-scatter = { $count ->

@@ -194,6 +194,7 @@ book-figure-pack-content = der Inhalt einer Packung
 book-figure-waste = der Verlust
 book-figure-yield = die Ausbeute
 book-figure-extraction = der lösliche Anteil der Teeblätter
+book-figure-steeping-time = die Ziehzeit
 book-figure-volume = das Volumen
 book-figure-mass = das Gewicht
 book-figure-increment = der kleinste Schritt

@@ -51,6 +51,7 @@ measure-kind-spoon = Löffel
 measure-kind-jug = Kännchen
 measure-kind-ice-scoop = Eisschaufel
 measure-kind-button = Taste
+measure-kind-piece = Stück
 
 # What a drink is made, poured or served in.
 vessel-kind-cup = Becher

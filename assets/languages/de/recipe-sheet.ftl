@@ -95,6 +95,8 @@ recipe-sheet-note-on = Notiz zu { $ingredient }
 recipe-sheet-note-hint = Notiz
 recipe-sheet-open-in-counter = Unter „Tresen“ öffnen
 recipe-sheet-open-in-counter-hint = Etikett, Preis und Gewicht je Dosierhilfe ansehen
+recipe-sheet-see-batch = Rezept ansehen
+recipe-sheet-see-batch-hint = Öffnet das Rezept, nach dem es hergestellt wird
 
 # What one use of a measure weighs. $use is "1 spoon", $measure the name of the measure.
 recipe-sheet-weight-not-known = was { $use } wiegt, ist nicht bekannt: zehn zusammen wiegen
@@ -118,6 +120,7 @@ recipe-sheet-same-use = { $kind ->
     [spoon] derselbe Löffel
     [jug] dasselbe Kännchen
     [ice-scoop] dieselbe Eisschaufel
+    [piece] dasselbe Stück
    *[button] derselbe Tastendruck
 }: { $held }
 # $uses is "2 spoons".
@@ -139,6 +142,11 @@ recipe-sheet-in-drink-now = jetzt im Getränk
 recipe-sheet-of-published-table = { $ingredient } aus einer veröffentlichten Tabelle
 recipe-sheet-new-ingredient = Neue Zutat „{ $name }“
 recipe-sheet-new-ingredient-hint = Ihre Werte sind erst bekannt, wenn Sie ihr Etikett unter „Tresen“ eingeben
+# Making it in the house: an empty batch, or a brew of a leaf.
+recipe-sheet-new-batch = Neu hausgemacht: „{ $name }“
+recipe-sheet-new-batch-hint = Fügt die Zutat und ein leeres Rezept für einen Ansatz davon hinzu
+recipe-sheet-new-brew = Tee aus { $leaf } aufbrühen
+recipe-sheet-new-brew-hint = Fügt einen hausgemachten Tee mit seinem Ansatz hinzu: Wasser, Teeblätter, Ziehzeit und Ausbeute
 
 ## Below the lines
 

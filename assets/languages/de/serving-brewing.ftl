@@ -33,6 +33,8 @@ serving-brewing-pot-hint = eine
 serving-brewing-start = Beginn um
 serving-brewing-start-named = Uhrzeit des Aufgießens
 serving-brewing-start-hint = hh:mm
+serving-brewing-minutes = zieht
+serving-brewing-minutes-named = Ziehzeit in Minuten
 serving-brewing-holding = aufbewahren
 serving-brewing-holding-named = Aufbewahrung des Tees in Stunden
 serving-brewing-extraction = aus dem Blatt gelöst
@@ -58,6 +60,9 @@ serving-brewing-leaf-each = Teeblätter je Kanne
 serving-brewing-water-all = Wasser für alle Kannen
 serving-brewing-leaf-all = Teeblätter für alle Kannen
 serving-brewing-retained = bleibt in den Teeblättern
+serving-brewing-spent = nasse Teeblätter übrig
+serving-brewing-cost = Kosten der Teeblätter
+serving-brewing-cost-of-tea = Kosten von 100 g Tee
 serving-brewing-caffeine-not-stated = Koffein der Teeblätter: nicht angegeben
 serving-brewing-ready-at = fertig um
 serving-brewing-use-by = verbrauchen bis
@@ -68,8 +73,15 @@ serving-brewing-times-beyond = Fertig um { $ready }, zu verbrauchen bis { $until
 serving-brewing-no-holding = Fertig um { $ready }. Zu verbrauchen bis: Das Buch gibt keine Aufbewahrungszeit an; veröffentlichte Empfehlungen sehen höchstens { $most } vor.
 # $time is how long the water stays on the leaf; $source is a clause.
 serving-brewing-method = Wasser mit { $temperature }, { $time } Ziehzeit. Werte: { $source }. Ein Milliliter Tee oder Wasser zählt als 1 g, ein Milliliter Teeblätter als { $grams }.
+serving-brewing-method-of-house = Wasser mit { $temperature }, { $time } Ziehzeit. Werte: der Ansatz dieses Tees. Ein Milliliter Tee oder Wasser zählt als 1 g, ein Milliliter Teeblätter als { $grams }.
 # Carrying the figures into the book.
 serving-brewing-house-made = { $tea } ist hausgemacht: Die Werte stammen aus dem Rezept dafür.
+serving-brewing-dry = { $tea } ist trocken: Die Werte eines Aufgusses gehören zu einem fertigen Tee. Wählen Sie diesen Tee oder Teeblätter.
+serving-brewing-begin = „{ $tea }“ ins Buch aufnehmen
+serving-brewing-begin-does = Fügt einen hausgemachten Tee mit diesem Aufguss als Ansatz hinzu. Stärke, Koffein und Kosten folgen aus Teeblättern und Wasser; die Teeblätter bleiben, wie sie sind.
+serving-brewing-batch = Diesen Aufguss als Ansatz von { $tea } verwenden
+serving-brewing-batch-does = Ändert Wasser und Teeblätter im Rezept, die Ausbeute und die Ziehzeit und damit jedes Getränk mit diesem Tee.
+serving-brewing-is-batch = Das ist der Ansatz von { $tea } im Buch.
 serving-brewing-no-density = { $tea } gibt seine Werte je 100 ml an, aber keine Dichte zum Umrechnen.
 serving-brewing-use = Diese Werte für { $tea } verwenden
 # $evidence is "measured" or "assumed".

@@ -61,6 +61,12 @@ amount-uses-button = { $amount } { $count ->
     [one] Tastendruck
    *[other] Tastendrücke
 }
+amount-uses-piece = { $amount } { $count ->
+    [one] Stück
+   *[other] Stück
+}
+# Other words for a piece that are read when they are typed behind a number, in singular and plural, with a comma between.
+amount-words-of-pieces = Scheibe, Scheiben, Blatt, Blätter, Perle, Perlen
 amount-uses-other = { $amount } { $count ->
     [one] Einheit
    *[other] Einheiten

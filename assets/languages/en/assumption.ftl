@@ -10,6 +10,7 @@ assumed-no-sweetener = no intense sweetener
 assumed-rest = what the rest of it is
 assumed-density = its density, from its composition
 assumed-packing = how much of a measure its pieces fill
+assumed-poured-density = its poured density
 assumed-polyol-kind = which polyol is in it
 assumed-flavour = as strong in flavour as another brand
 because-water = it is water

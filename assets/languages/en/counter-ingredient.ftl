@@ -27,7 +27,28 @@ ingredient-poured-density-named = Poured bulk density
 # Bought, or made by a recipe of the book: the label, the choice of what is bought, and the link to the recipe.
 ingredient-source = comes from
 ingredient-bought = a supplier
+ingredient-new-batch = a new batch made here
+ingredient-brewed-from = a new brew of { $leaf }
 ingredient-see-recipe = see it
+# Under what an ingredient comes from, when its label overrules what the recipe gives.
+ingredient-label-before-batch = Figures are stated under “The label as printed”: they are used instead of those of the batch.
+# A brew: amounts of its recipe, the steeping time in minutes, and what comes of it.
+ingredient-brew-water = water
+ingredient-brew-water-named = Water of the brew
+ingredient-brew-leaf = leaf
+ingredient-brew-leaf-named = Leaf of the brew
+ingredient-steeps = steeps for
+ingredient-steeps-named = Steeping time in minutes
+ingredient-minutes = minutes
+ingredient-brewed = Gives { $strength } of tea solids per 100 g and leaves { $spent } of spent leaf behind. 100 g cost { $cost }.
+ingredient-brewed-at-least = Gives { $strength } of tea solids per 100 g and leaves { $spent } of spent leaf behind. 100 g cost at least { $cost }: a price is missing.
+# What one slice, leaf or pearl weighs. $count weighings stand behind a mean.
+ingredient-piece = one piece weighs
+ingredient-piece-named = Weight of one piece
+ingredient-piece-readings = the mean of { $count } readings
+# What is begun in the house: the name of a tea that is brewed of a leaf, and of the water for a book that has none.
+house-made-brewed-name = { $leaf }, brewed
+house-made-water = Water
 # A house-made ingredient. "hours, waste" stands between two fields: "keeps [24] hours, waste [5] %".
 ingredient-yield = a batch yields
 ingredient-yield-named = Yield of a batch

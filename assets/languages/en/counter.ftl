@@ -146,6 +146,7 @@ counter-one-use = { $kind ->
         [spoon] one spoon
         [jug] one jug
         [ice-scoop] one ice scoop
+        [piece] one piece
        *[button] one push
     }
 counter-result-scatter = { $count ->

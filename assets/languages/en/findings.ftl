@@ -143,6 +143,7 @@ book-figure-pack-content = the content of a pack
 book-figure-waste = the waste
 book-figure-yield = the yield
 book-figure-extraction = the part of the leaf that goes into the water
+book-figure-steeping-time = the steeping time
 book-figure-volume = the volume
 book-figure-mass = the mass
 book-figure-increment = the increment

@@ -51,6 +51,7 @@ measure-kind-spoon = spoon
 measure-kind-jug = jug
 measure-kind-ice-scoop = ice scoop
 measure-kind-button = button
+measure-kind-piece = piece
 
 # What a drink is made, poured or served in.
 vessel-kind-cup = cup

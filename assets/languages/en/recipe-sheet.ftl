@@ -95,6 +95,8 @@ recipe-sheet-note-on = Note on { $ingredient }
 recipe-sheet-note-hint = a note
 recipe-sheet-open-in-counter = Open in Counter
 recipe-sheet-open-in-counter-hint = See its label, price and weight per measure
+recipe-sheet-see-batch = See its recipe
+recipe-sheet-see-batch-hint = Opens the recipe by which the house makes it
 
 # What one use of a measure weighs. $use is "1 spoon", $measure the name of the measure.
 recipe-sheet-weight-not-known = the weight of { $use } is not known: weigh ten together
@@ -118,6 +120,7 @@ recipe-sheet-same-use = the same { $kind ->
     [spoon] spoon
     [jug] jug
     [ice-scoop] ice scoop
+    [piece] piece
    *[button] push
 }: { $held }
 # $uses is "2 spoons".
@@ -139,6 +142,11 @@ recipe-sheet-in-drink-now = in the drink now
 recipe-sheet-of-published-table = { $ingredient } of a published table
 recipe-sheet-new-ingredient = New ingredient “{ $name }”
 recipe-sheet-new-ingredient-hint = Its figures are not known until you enter its label in Counter
+# Making it in the house: an empty batch, or a brew of a leaf.
+recipe-sheet-new-batch = New house-made “{ $name }”
+recipe-sheet-new-batch-hint = Adds the ingredient and an empty recipe for a batch of it
+recipe-sheet-new-brew = Brew a tea from { $leaf }
+recipe-sheet-new-brew-hint = Adds a house-made tea with its batch: water, leaf, steeping time and yield
 
 ## Below the lines
 

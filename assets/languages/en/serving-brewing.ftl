@@ -33,6 +33,8 @@ serving-brewing-pot-hint = one pot
 serving-brewing-start = brewing starts at
 serving-brewing-start-named = Time when the water is poured on
 serving-brewing-start-hint = hh:mm
+serving-brewing-minutes = steeps for
+serving-brewing-minutes-named = Steeping time in minutes
 serving-brewing-holding = keep for
 serving-brewing-holding-named = Hours that the tea is kept
 serving-brewing-extraction = extracted from the leaf
@@ -58,6 +60,9 @@ serving-brewing-leaf-each = leaf of each pot
 serving-brewing-water-all = water of all pots
 serving-brewing-leaf-all = leaf of all pots
 serving-brewing-retained = kept back by the leaf
+serving-brewing-spent = spent leaf left behind
+serving-brewing-cost = cost of the leaf
+serving-brewing-cost-of-tea = cost of 100 g of tea
 serving-brewing-caffeine-not-stated = caffeine of the leaf: not stated
 serving-brewing-ready-at = ready at
 serving-brewing-use-by = use by
@@ -68,8 +73,15 @@ serving-brewing-times-beyond = Ready at { $ready }, use by { $until } (kept for 
 serving-brewing-no-holding = Ready at { $ready }. Use by: the book does not state how long the tea keeps; published guidance is no longer than { $most }.
 # $time is how long the water stays on the leaf; $source is a clause.
 serving-brewing-method = Water at { $temperature }, { $time } on the leaf. Figures: { $source }. One millilitre of tea or water counts as 1 g, one of leaf as { $grams }.
+serving-brewing-method-of-house = Water at { $temperature }, { $time } on the leaf. Figures: the batch of this tea. One millilitre of tea or water counts as 1 g, one of leaf as { $grams }.
 # Carrying the figures into the book.
 serving-brewing-house-made = { $tea } is house-made: its recipe gives these figures.
+serving-brewing-dry = { $tea } is dry: the figures of a brew belong to a tea that is ready to drink. Choose that tea, or a leaf.
+serving-brewing-begin = Add “{ $tea }” to the book
+serving-brewing-begin-does = Adds a house-made tea with this brew as its batch. Strength, caffeine and cost follow from leaf and water; the leaf stays as it is.
+serving-brewing-batch = Use this brew as the batch of { $tea }
+serving-brewing-batch-does = Changes water and leaf in its recipe, the yield and the steeping time, and with them every drink made with it.
+serving-brewing-is-batch = This is the batch of { $tea } in the book.
 serving-brewing-no-density = { $tea } states its figures per 100 ml, and no density to convert these.
 serving-brewing-use = Use these figures for { $tea }
 # $evidence is "measured" or "assumed".

@@ -61,6 +61,12 @@ amount-uses-button = { $amount } { $count ->
     [one] push
    *[other] pushes
 }
+amount-uses-piece = { $amount } { $count ->
+    [one] piece
+   *[other] pieces
+}
+# Other words for a piece that are read when they are typed behind a number, in singular and plural, with a comma between.
+amount-words-of-pieces = slice, slices, leaf, leaves, pearl, pearls
 amount-uses-other = { $amount } { $count ->
     [one] use
    *[other] uses

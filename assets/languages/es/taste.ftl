@@ -61,6 +61,12 @@ amount-uses-button = { $amount } { $count ->
     [one] toque de botón
    *[other] toques de botón
 }
+amount-uses-piece = { $amount } { $count ->
+    [one] pieza
+   *[other] piezas
+}
+# Other words for a piece that are read when they are typed behind a number, in singular and plural, with a comma between.
+amount-words-of-pieces = rodaja, rodajas, hoja, hojas, perla, perlas
 amount-uses-other = { $amount } { $count ->
     [one] unidad
    *[other] unidades

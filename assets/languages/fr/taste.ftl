@@ -62,6 +62,12 @@ amount-uses-button = { $amount } { $count ->
     [one] appui
    *[other] appuis
 }
+amount-uses-piece = { $amount } { $count ->
+    [one] pièce
+   *[other] pièces
+}
+# Other words for a piece that are read when they are typed behind a number, in singular and plural, with a comma between.
+amount-words-of-pieces = tranche, tranches, feuille, feuilles, perle, perles
 amount-uses-other = { $amount } { $count ->
     [one] unité
    *[other] unités

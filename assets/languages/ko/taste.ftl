@@ -55,6 +55,11 @@ amount-uses-ice-scoop = { $amount } { $count ->
 amount-uses-button = { $amount } { $count ->
    *[other] 버튼 누름
 }
+amount-uses-piece = { $amount } { $count ->
+   *[other] 개
+}
+# Other words for a piece that are read when they are typed behind a number, in singular and plural, with a comma between.
+amount-words-of-pieces = 조각, 장, 알
 amount-uses-other = { $amount } { $count ->
    *[other] 회
 }

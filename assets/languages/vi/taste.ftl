@@ -55,6 +55,11 @@ amount-uses-ice-scoop = { $amount } { $count ->
 amount-uses-button = { $amount } { $count ->
    *[other] lần nhấn nút
 }
+amount-uses-piece = { $amount } { $count ->
+   *[other] miếng
+}
+# Other words for a piece that are read when they are typed behind a number, in singular and plural, with a comma between.
+amount-words-of-pieces = lát, lá, viên
 amount-uses-other = { $amount } { $count ->
    *[other] lần
 }

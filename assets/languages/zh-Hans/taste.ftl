@@ -55,6 +55,11 @@ amount-uses-ice-scoop = { $amount } { $count ->
 amount-uses-button = { $amount } { $count ->
    *[other] 次按键
 }
+amount-uses-piece = { $amount } { $count ->
+   *[other] 块
+}
+# Other words for a piece that are read when they are typed behind a number, in singular and plural, with a comma between.
+amount-words-of-pieces = 片, 颗, 粒
 amount-uses-other = { $amount } { $count ->
    *[other] 份
 }

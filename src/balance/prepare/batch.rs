@@ -12,7 +12,7 @@ use crate::balance::cause::Cause;
 use crate::balance::mix::{COMPONENTS, Component, Mix};
 use crate::balance::slots::Slots;
 use crate::balance::solve::figures::{Off, solved_sums};
-use crate::balance::solve::prepared::{Fill, Prepared};
+use crate::balance::solve::prepared::{Fill, LineSensitivity, Prepared, Scaling};
 use crate::book::{
     Figure, Finding, FindingKind, HouseMade, Ingredient, IngredientId, Place, Recipe, Resolved,
     Stage, YieldLimit, resolve,
@@ -258,15 +258,16 @@ impl Preparation<'_> {
             };
             keep(&mut extract.mix);
             let grams = prepared.lines[at].grams_per_unit;
-            prepared.lines[at].per_unit = extract.mix.times(grams);
-            let mut sensitivities = Vec::new();
+            let per_unit = extract.mix.times(grams);
+            let mut sensitivities = of_amount(prepared, at, &per_unit);
+            prepared.lines[at].per_unit = per_unit;
             for mut sensitivity in extract.sensitivities {
                 keep(&mut sensitivity.change);
                 let cause = prepared.cause(sensitivity.cause);
-                sensitivities.push(crate::balance::solve::prepared::LineSensitivity {
+                sensitivities.push(LineSensitivity {
                     cause,
                     change: sensitivity.change.times(grams),
-                    scaling: crate::balance::solve::prepared::Scaling::PerUnit,
+                    scaling: Scaling::PerUnit,
                 });
             }
             prepared.lines[at].sensitivities = sensitivities;
@@ -357,6 +358,25 @@ impl Preparation<'_> {
             assumptions,
         }
     }
+}
+
+/// What is uncertain in how much leaf a line takes, for what a unit of it gives now: a brew is no surer than its spoon.
+fn of_amount(prepared: &Prepared, at: usize, per_unit: &Mix) -> Vec<LineSensitivity> {
+    let line = &prepared.lines[at];
+    let before = line.per_unit.get(Component::Mass);
+    let sensitivities = line.sensitivities.iter();
+    let of_amount = sensitivities.filter(|sensitivity| {
+        prepared.causes[sensitivity.cause].is_of_amount() && before.is_normal()
+    });
+    of_amount
+        .map(|sensitivity| LineSensitivity {
+            change: Mix {
+                unknown: 0,
+                ..per_unit.times(sensitivity.change.get(Component::Mass) / before)
+            },
+            ..*sensitivity
+        })
+        .collect()
 }
 
 /// The sum of a batch, and what every cause does to it.

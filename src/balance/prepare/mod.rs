@@ -12,7 +12,7 @@ mod preparation;
 mod setup;
 mod sugar_profile;
 
-use super::mix::HIGH_POTENCY_SLOTS;
+use super::mix::{HIGH_POTENCY_SLOTS, Mix};
 use super::slots::Slots;
 use super::solve::prepared::Prepared;
 use crate::book::{
@@ -49,6 +49,11 @@ impl<'book> Kitchen<'book> {
         let place = Place::Recipe(recipe.id.clone(), "lines");
         let lines = resolve(recipe, None).0;
         prepared(&mut self.preparation, &lines, &mut self.slots, &place)
+    }
+
+    /// One gram of an ingredient, made by its recipe when the house makes it.
+    pub fn gram(&mut self, item: &Ingredient) -> Mix {
+        self.preparation.one_gram(item, &mut self.slots).mix
     }
 }
 

@@ -97,6 +97,13 @@ pub fn per_gram(item: &Ingredient, slots: &mut Slots) -> PerGram {
             because: Because::Kind(nature.kind),
         });
     }
+    if item.form == Form::Leaf && item.bulk_density.is_none() {
+        assumptions.push(Assumption {
+            what: Assumed::PouredDensity,
+            figure: Some(crate::balance::brewing::LEAF_BULK_DENSITY),
+            because: Because::Kind(nature.kind),
+        });
+    }
     if making.base.unknown & SOLIDS != 0 {
         assumptions.push(Assumption {
             what: Assumed::Rest,

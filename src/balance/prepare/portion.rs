@@ -1,9 +1,11 @@
 //! From an amount to grams: what one unit of it weighs, and how sure that is.
 
 use super::densities::{PACKING, density_at, density_uncertainty};
+use crate::balance::brewing::LEAF_BULK_DENSITY;
 use crate::balance::mix::Mix;
 use crate::book::{
-    Amount, Book, Evidence, Figure, Form, Ingredient, Measure, Nominal, WATER_DENSITY,
+    Amount, Book, Evidence, Figure, Form, Ingredient, Measure, MeasureKind, Nominal,
+    WATER_DENSITY,
 };
 
 /// Steps of the display of a kitchen scale, g, where the shop does not say (common practice, no source).
@@ -105,6 +107,14 @@ fn density_for(
     if let Some(bulk) = ingredient.bulk_density {
         return Some((bulk, true));
     }
+    if ingredient.form == Form::Leaf {
+        let figure = Figure {
+            value: LEAF_BULK_DENSITY.value,
+            evidence: Evidence::Assumed,
+            u: Some(LEAF_BULK_DENSITY.u),
+        };
+        return Some((figure, true));
+    }
     if ingredient.form.is_dry() {
         return None;
     }
@@ -172,6 +182,10 @@ fn counted(
             offset: 0.0,
             evidence: Evidence::Measured,
         });
+    }
+    // A piece holds nothing: it weighs what pieces of this ingredient weigh, and water has none.
+    if measure.kind == MeasureKind::Piece && !matches!(measure.nominal, Some(Nominal::Mass(_))) {
+        return None;
     }
     if let Some(weighed) = measure.calibration(None) {
         let relative = weighed

@@ -187,8 +187,8 @@ pub(super) fn line_share(
         role: line.role,
         stage: line.stage,
         count,
-        grams: weighed.then(|| mix.get(Component::Mass)),
-        u_grams: weighed.then(|| spread(line, count, Component::Mass)),
+        grams: weighed.then(|| weighed_out(line, count, &mix)),
+        u_grams: weighed.then(|| spread_of_weight(prepared, line, count)),
         millilitres: weighed.then(|| {
             crate::balance::solve::physics::liquid_volume(&mix, 0.0, line.celsius)
                 + crate::balance::solve::physics::ice_volume(mix.get(Component::Ice), line.celsius)
@@ -203,6 +203,31 @@ pub(super) fn line_share(
         tea: known(Component::TeaSolids),
         sugar_uncertainty: known(Component::Sugars).map(|_| spread(line, count, Component::Sugars)),
     }
+}
+
+/// What the scale shows of a line, g. Leaf that is steeped is weighed dry, whatever of it gets into the water and out of it.
+fn weighed_out(line: &PreparedLine, count: f64, mix: &Mix) -> f64 {
+    match line.stage {
+        Stage::Steeped => count * line.grams_per_unit,
+        _ => mix.get(Component::Mass),
+    }
+}
+
+fn spread_of_weight(prepared: &Prepared, line: &PreparedLine, count: f64) -> f64 {
+    let per_gram = line.per_unit.get(Component::Mass) / line.grams_per_unit;
+    if line.stage != Stage::Steeped || !per_gram.is_normal() {
+        return spread(line, count, Component::Mass);
+    }
+    // What the leaf gives and keeps back is no doubt of its weight.
+    let of_amount = line
+        .sensitivities
+        .iter()
+        .filter(|sensitivity| prepared.causes[sensitivity.cause].is_of_amount());
+    of_amount
+        .map(|sensitivity| {
+            sensitivity.change.get(Component::Mass) * sensitivity.scaling.of(count) / per_gram
+        })
+        .fold(0.0, f64::hypot)
 }
 
 fn sucrose_equivalent(prepared: &Prepared, mix: &Mix, drink: &WholeDrink<'_>) -> f64 {

@@ -31,6 +31,9 @@ const YIELDS: FigureRange = FigureRange::new(1e-3, 1e6, "g");
 /// What steeped leaf gives of its mass.
 const EXTRACTIONS: FigureRange = FigureRange::new(0.0, 100.0, "%");
 
+/// How long something steeps: a week at most.
+const STEEPING_TIMES: FigureRange = FigureRange::new(0.0, 10_080.0, "min");
+
 pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
     let place = |field| Place::Ingredient(item.id.clone(), field);
     list.name(place("name"), &item.name);
@@ -108,6 +111,9 @@ fn check_batch(book: &Book, item: &Ingredient, list: &mut Checklist) {
             ..extraction
         };
         list.uncertainty(place(), percent, EXTRACTIONS);
+    }
+    if let Some(minutes) = made.steep_minutes {
+        list.in_range(place(), FigureName::SteepingTime, minutes, STEEPING_TIMES);
     }
     list.in_range(place(), FigureName::Waste, made.waste_percent, WASTE);
 }

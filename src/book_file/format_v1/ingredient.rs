@@ -352,6 +352,7 @@ in_file! {
         recipe: String,
         yield_grams: Figure,
         extraction: Option<Figure> = nothing,
+        steep_minutes: Option<f64> = nothing,
         shelf_life_hours: Option<f64> = nothing,
         waste_percent: f64,
     }

@@ -41,7 +41,7 @@ words! {
         Shellfish, Pork, Chicken, Beef,
     }
     AllergenList { EuropeanUnion, Taiwan, China, HongKong, SouthKorea }
-    MeasureKind { Scoop, Pump, Spoon, Jug, IceScoop, Button }
+    MeasureKind { Scoop, Pump, Spoon, Jug, IceScoop, Button, Piece }
     Filling { Levelled, Heaped }
     VesselKind { Cup, Shaker, Jug }
     ClosureKind { Open, Lid, Film }

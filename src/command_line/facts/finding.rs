@@ -226,6 +226,7 @@ fn figure_name(name: &FigureName) -> &'static str {
         FigureName::Waste => "waste",
         FigureName::Yield => "yield",
         FigureName::Extraction => "extraction",
+        FigureName::SteepingTime => "steeping-time",
         FigureName::Volume => "volume",
         FigureName::Mass => "mass",
         FigureName::Increment => "increment",

@@ -20,6 +20,7 @@ pub(in crate::command_line) fn assumption(whose: &IngredientId, assumption: &Ass
         | Assumed::FreeSugars
         | Assumed::Rest
         | Assumed::Packing
+        | Assumed::PouredDensity
         | Assumed::PolyolKind => (None, None, None),
     };
     let (because, of_kind) = match assumption.because {
@@ -84,6 +85,7 @@ fn assumed(what: Assumed) -> &'static str {
         Assumed::Rest => "rest",
         Assumed::Density => "density",
         Assumed::Packing => "packing",
+        Assumed::PouredDensity => "poured-density",
         Assumed::PolyolKind => "polyol-kind",
         Assumed::Flavour(..) => "flavour",
     }

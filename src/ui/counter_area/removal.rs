@@ -16,7 +16,7 @@ use crate::ui::theme::{self, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::form::link_ui;
 use crate::ui::words::{self, capitalised};
-use crate::workbench::{Action, Shown, published_ingredients};
+use crate::workbench::{Action, Begun, Shown, published_ingredients};
 
 /// Where a click in an editor leads.
 pub(super) enum Going {
@@ -26,6 +26,8 @@ pub(super) enum Going {
     Item(CounterItem),
     /// To a field of the item itself.
     Field(FieldName),
+    /// Into what the house makes of the item from now on, and whether that leads to the recipe.
+    Begun(Begun, bool),
     /// A copy of the item.
     Duplicate,
     /// The item goes.
@@ -124,6 +126,20 @@ pub(super) fn carry_out(
         }
         Going::Item(item) => state.show(item),
         Going::Field(field) => view.focus_wanted = Some(Focus::Field(item.id(), field)),
+        Going::Begun(begun, leads_there) => {
+            let focus = Focus::Field(item.id(), "made".into());
+            actions.push(Action::Edit {
+                edits: begun.edits,
+                focus,
+            });
+            if leads_there {
+                view.show(Shown {
+                    recipe: begun.recipe,
+                    version: None,
+                });
+                view.area = Area::Recipe;
+            }
+        }
         Going::Duplicate => duplicate(counter, item, state, view, actions),
         Going::Delete if counter.answers.to(&UsesOfBook).list(item).is_empty() => {
             let edit = match item.clone() {
@@ -278,6 +294,25 @@ fn named_by<T: Copy>(
         }
     }
     found.map(|(_, one)| one)
+}
+
+/// What is brewed of a leaf is called: "Dark Kelby, brewed"; the word for leaf goes without saying.
+pub(in crate::ui) fn brewed_name(speaker: Speaker<'_>, leaf: &Ingredient) -> String {
+    let name = leaf.full_name();
+    let name = name.trim();
+    let of_leaf = name
+        .rsplit_once(' ')
+        .filter(|_| ends_with_word(name, |speaker| speaker.form(Form::Leaf)));
+    let name = of_leaf.map_or(name, |(before, _)| before);
+    say!(speaker, "house-made-brewed-name", leaf: name)
+}
+
+/// Whether the last word of a name is this one, in any language that there is a catalogue of.
+fn ends_with_word(name: &str, word: impl Fn(Speaker<'_>) -> &'static str) -> bool {
+    let last = name.split_whitespace().next_back().unwrap_or_default();
+    let last = last.to_lowercase();
+    Language::all()
+        .any(|language| word(Speaker::without_book().in_language(language)).to_lowercase() == last)
 }
 
 fn new_measure(counter: Counter<'_>, name: &str) -> Measure {

@@ -18,7 +18,7 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::{choice_ui, word_menu_ui};
 use crate::ui::words::quiet_ui;
-use crate::workbench::Action;
+use crate::workbench::{Action, Shown};
 
 pub(super) fn detail_ui(
     ui: &mut Ui,
@@ -248,6 +248,17 @@ fn command_row_ui(
         let told = speaker.word("recipe-sheet-open-in-counter-hint");
         if response.on_hover_text(told).clicked() {
             go_to_counter(row.line, view);
+        }
+        let made = row.ingredient.and_then(|item| item.house_made.as_ref());
+        if let Some(made) = made.filter(|made| screen.book.recipe(&made.recipe).is_some()) {
+            let response = ui.add(quiet_button(ui, speaker.word("recipe-sheet-see-batch")));
+            let told = speaker.word("recipe-sheet-see-batch-hint");
+            if response.on_hover_text(told).clicked() {
+                view.show(Shown {
+                    recipe: made.recipe.clone(),
+                    version: None,
+                });
+            }
         }
     });
 }

@@ -4,7 +4,7 @@ use egui::{Key, Popup, PopupCloseBehavior, Response, RichText, Ui};
 
 use super::found::{choice_ui, choices};
 use super::line_command::line_command;
-use crate::book::{Change, Entry, Ingredient, Line, LineId, Resolved, Role};
+use crate::book::{Change, Entry, Ingredient, Line, LineId, Resolved};
 use crate::edit::{Edit, LineField};
 use crate::swap::add_line_for;
 use crate::ui::Screen;
@@ -122,14 +122,9 @@ fn list_ui(
         ui.label(speaker.word("recipe-sheet-find-none"));
     }
     let taken = entered.or(clicked).and_then(|at| found.get(at));
-    if let Some(choice) = taken {
-        take(
-            screen,
-            &choice.ingredient(screen.book),
-            finder,
-            view,
-            actions,
-        );
+    let taken = taken.and_then(|choice| choice.taken(screen.book, speaker));
+    if let Some((ingredient, edits)) = taken {
+        take(screen, &ingredient, edits, finder, view, actions);
     } else if ui.input(|input| input.key_pressed(Key::Escape)) {
         finder.close();
     }
@@ -183,14 +178,13 @@ fn replace_words_ui(
 fn take(
     screen: &Screen<'_>,
     ingredient: &Ingredient,
+    mut edits: Vec<Edit>,
     finder: &mut FinderState,
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
     let purpose = finder.purpose.clone();
     finder.close();
-    let is_new = screen.book.ingredient(&ingredient.id).is_none();
-    let new = is_new.then(|| Edit::PutIngredient(ingredient.clone()));
     let resolved = &screen.balance.resolved;
     let (change, focus) = match purpose {
         Some(Purpose::Replace(line)) => {
@@ -214,20 +208,13 @@ fn take(
         }
         None => return,
     };
-    let edits = new.into_iter().chain([screen.shown.change(change)]);
-    actions.push(Action::Edit {
-        edits: edits.collect(),
-        focus,
-    });
+    edits.push(screen.shown.change(change));
+    actions.push(Action::Edit { edits, focus });
 }
 
 /// A line with a little of the ingredient: one use of the measure that it was weighed with, else 10 g or 50 ml.
 fn new_line(screen: &Screen<'_>, ingredient: &Ingredient, resolved: &Resolved) -> Line {
-    let stage = match ingredient.role {
-        Role::Topping => crate::book::Stage::Topping,
-        Role::Garnish => crate::book::Stage::OnTop,
-        _ => crate::book::Stage::Mixed,
-    };
+    let stage = ingredient.usual_stage();
     let taken = |id: &LineId| {
         screen.recipe.has_entry_id(id) || resolved.entries.iter().any(|entry| entry.id() == id)
     };

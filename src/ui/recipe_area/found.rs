@@ -5,13 +5,14 @@ use std::collections::HashSet;
 
 use egui::{Align, Layout, Response, RichText, Ui};
 
-use crate::book::{Book, Evidence, Ingredient, IngredientId, Role, WantedWords};
+use crate::book::{Book, Entry, Evidence, Form, Ingredient, IngredientId, Role, WantedWords};
+use crate::edit::Edit;
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
 use crate::ui::counter_area;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::pick_list;
-use crate::workbench::published_ingredients;
+use crate::workbench::{Begun, begin_batch, published_ingredients};
 
 /// Most ingredients of the book that are listed; whoever does not find it types another letter.
 const MOST_ROWS: usize = 60;
@@ -27,20 +28,61 @@ pub(super) enum Choice<'book> {
     Published(&'static Ingredient),
     /// Nobody has it yet: it gets the name that is typed.
     New(String),
+    /// Nobody has it yet, and the house will make it by a recipe of its own.
+    MadeHere(String),
+    /// A tea that the house will brew of a leaf that it has.
+    Brewed(&'book Ingredient),
 }
 
+/// Most leaves of which a brew is offered.
+const MOST_BREWS: usize = 3;
+
 impl Choice<'_> {
-    /// The ingredient; one that the book does not have yet gets an id that is free in it.
-    pub(super) fn ingredient(&self, book: &Book) -> Ingredient {
+    /// The ingredient with what puts it into the book; one that the book does not have yet gets an id that is free in it. `None`
+    /// where nothing comes off a leaf.
+    pub(super) fn taken(
+        &self,
+        book: &Book,
+        speaker: Speaker<'_>,
+    ) -> Option<(Ingredient, Vec<Edit>)> {
+        let named = |name: &str| IngredientId::from_name(name, |id| book.ingredients.contains(id));
+        let put = |item: Ingredient| {
+            let edits = vec![Edit::PutIngredient(item.clone())];
+            (item, edits)
+        };
+        let begun = |begun: Begun| {
+            let mut put = begun.edits.iter().filter_map(|edit| match edit {
+                Edit::PutIngredient(item) if item.id == begun.ingredient => Some(item.clone()),
+                _ => None,
+            });
+            Some((put.next()?, begun.edits))
+        };
         match self {
-            Self::InBook(known) => (*known).clone(),
-            Self::Published(found) => Ingredient {
-                id: IngredientId::from_name(&found.name, |id| book.ingredients.contains(id)),
+            Self::InBook(known) => Some(((*known).clone(), Vec::new())),
+            Self::Published(found) => Some(put(Ingredient {
+                id: named(&found.name),
                 ..(*found).clone()
-            },
-            Self::New(name) => counter_area::new_ingredient(book, name),
+            })),
+            Self::New(name) => Some(put(counter_area::new_ingredient(book, name))),
+            Self::MadeHere(name) => {
+                let item = counter_area::new_ingredient(book, name);
+                begun(begin_batch(book, item, name))
+            }
+            Self::Brewed(leaf) => {
+                let name = counter_area::brewed_name(speaker, leaf);
+                let tea = Ingredient::new(named(&name), name);
+                begun(counter_area::begun_brew(book, speaker, tea, &leaf.id)?)
+            }
         }
     }
+}
+
+/// Whether a tea of the house is brewed of a leaf.
+fn is_brewed(book: &Book, leaf: &IngredientId) -> bool {
+    let made = book.ingredients.iter().map(|item| &item.house_made);
+    let recipes = made.flatten().filter_map(|made| book.recipe(&made.recipe));
+    let mut lines = recipes.flat_map(|recipe| recipe.entries.iter().filter_map(Entry::line));
+    lines.any(|line| line.ingredient == *leaf)
 }
 
 /// What can be chosen for a text. In place of another ingredient stands `current`.
@@ -53,6 +95,10 @@ pub(super) fn choices<'book>(
     let in_book = matching(book, text, current);
     let listed = in_book.iter().take(MOST_ROWS).copied();
     let mut found: Vec<Choice<'_>> = listed.map(Choice::InBook).collect();
+    let leaves = in_book.iter().take(MOST_ROWS).copied();
+    let leaves = leaves.filter(|item| item.form == Form::Leaf && item.role == Role::Tea);
+    let unbrewed = leaves.filter(|leaf| !is_brewed(book, &leaf.id));
+    found.extend(unbrewed.take(MOST_BREWS).map(Choice::Brewed));
     if name.is_empty() {
         return found;
     }
@@ -71,6 +117,7 @@ pub(super) fn choices<'book>(
     found.extend(published.take(MOST_PUBLISHED).map(Choice::Published));
     if !is_called(name) {
         found.push(Choice::New(name.to_owned()));
+        found.push(Choice::MadeHere(name.to_owned()));
     }
     found
 }
@@ -136,15 +183,43 @@ pub(super) fn choice_ui(
             ingredient_ui(ui, ingredient, chosen, &spoken, &quiet).on_hover_text(&ingredient.note)
         }
         Choice::New(name) => {
-            let name = name_as_shown(name);
-            let words = say!(speaker, "recipe-sheet-new-ingredient", name: name);
-            row_ui(ui, chosen, None, &words, |row, palette| {
-                let text = RichText::new(&words).color(palette.accent);
-                row.add(egui::Label::new(text).selectable(false).truncate());
-            })
-            .on_hover_text(speaker.word("recipe-sheet-new-ingredient-hint"))
+            let words = say!(speaker, "recipe-sheet-new-ingredient", name: name_as_shown(name));
+            new_ui(
+                ui,
+                chosen,
+                &words,
+                speaker.word("recipe-sheet-new-ingredient-hint"),
+            )
+        }
+        Choice::MadeHere(name) => {
+            let words = say!(speaker, "recipe-sheet-new-batch", name: name_as_shown(name));
+            new_ui(
+                ui,
+                chosen,
+                &words,
+                speaker.word("recipe-sheet-new-batch-hint"),
+            )
+        }
+        Choice::Brewed(leaf) => {
+            let name = leaf.full_name();
+            let words = say!(speaker, "recipe-sheet-new-brew", leaf: name_as_shown(&name));
+            new_ui(
+                ui,
+                chosen,
+                &words,
+                speaker.word("recipe-sheet-new-brew-hint"),
+            )
         }
     }
+}
+
+/// A row for something that the book does not have yet.
+fn new_ui(ui: &mut Ui, chosen: bool, words: &str, hint: &str) -> Response {
+    row_ui(ui, chosen, None, words, |row, palette| {
+        let text = RichText::new(words).color(palette.accent);
+        row.add(egui::Label::new(text).selectable(false).truncate());
+    })
+    .on_hover_text(hint)
 }
 
 fn ingredient_ui(
@@ -226,10 +301,18 @@ mod tests {
     fn the_published_tables_come_before_a_new_ingredient_and_a_known_name_brings_neither() {
         let empty = Book::default();
         let offered = choices(&empty, "water", None);
-        let [Choice::Published(water), Choice::New(name)] = offered.as_slice() else {
+        let [
+            Choice::Published(water),
+            Choice::New(name),
+            Choice::MadeHere(made),
+        ] = offered.as_slice()
+        else {
             panic!("{offered:?}");
         };
-        assert_eq!((water.name.as_str(), name.as_str()), ("Water", "water"));
+        assert_eq!(
+            (water.name.as_str(), name.as_str(), made.as_str()),
+            ("Water", "water", "water")
+        );
         assert!(choices(&empty, " ", None).is_empty());
         let book = crate::book_file::parse(include_str!("../../../sample-books/harrowmere.ron"))
             .unwrap()
@@ -241,7 +324,7 @@ mod tests {
                 .all(|choice| matches!(choice, Choice::InBook(_)))
         );
         // A copy gets an id that is free in the book.
-        let taken = Choice::Published(water).ingredient(&book);
-        assert!(!book.ingredients.contains(&taken.id));
+        let taken = Choice::Published(water).taken(&book, Speaker::without_book());
+        assert!(!book.ingredients.contains(&taken.unwrap().0.id));
     }
 }

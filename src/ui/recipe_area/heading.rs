@@ -2,7 +2,7 @@
 
 use egui::{Button, Rect, RichText, Sense, Ui, vec2};
 
-use crate::book::{Change, State, VesselId, VesselKind};
+use crate::book::{Change, Recipe, State, VesselId, VesselKind};
 use crate::edit::{Edit, FieldName, Focus};
 use crate::quantity::ShownUnit;
 use crate::say::{Speaker, say};
@@ -257,7 +257,7 @@ fn vessel_ui(ui: &mut Ui, screen: &Screen<'_>, kind: VesselKind, actions: &mut V
     // A drink may be mixed in a jug as well; a cup is only ever a cup.
     let fits =
         |other: VesselKind| other == kind || kind == VesselKind::Shaker && other == VesselKind::Jug;
-    let without = (kind == VesselKind::Shaker).then_some(None);
+    let without = (kind == VesselKind::Shaker || may_lose_its_cup(screen)).then_some(None);
     let vessels = screen.book.vessels.iter();
     let vessels = vessels.filter(|vessel| fits(vessel.kind));
     let all = without
@@ -268,13 +268,27 @@ fn vessel_ui(ui: &mut Ui, screen: &Screen<'_>, kind: VesselKind, actions: &mut V
             .map_or_else(|| none.to_owned(), |id| speaker.vessel(id))
     };
     word_menu_ui(ui, &focus, label, &words, |ui| {
-        let change = match (choice_ui(ui, all, &current.cloned(), word), kind) {
-            (Some(taken), VesselKind::Shaker) => Change::Shaker(taken),
-            (Some(Some(taken)), _) => Change::Cup(taken),
-            _ => return,
+        let edit = match (choice_ui(ui, all, &current.cloned(), word), kind) {
+            (Some(taken), VesselKind::Shaker) => screen.shown.change(Change::Shaker(taken)),
+            (Some(Some(taken)), _) => screen.shown.change(Change::Cup(taken)),
+            (Some(None), _) => Edit::PutRecipe(Recipe {
+                cup: None,
+                ..screen.recipe.clone()
+            }),
+            (None, _) => return,
         };
-        actions.push(Action::edit(screen.shown.change(change), focus.clone()));
+        actions.push(Action::edit(edit, focus.clone()));
     });
+}
+
+/// A batch has no cup. No version can say that it has none, and what is approved keeps the one that it was tasted in.
+fn may_lose_its_cup(screen: &Screen<'_>) -> bool {
+    let recipe = screen.recipe;
+    let mut states = recipe.versions.iter().map(|version| version.state);
+    screen.shown.version.is_none()
+        && recipe.approvals.is_empty()
+        && recipe.state != State::Approved
+        && states.all(|state| state != State::Approved)
 }
 
 /// A number with a word before it and a unit behind; an empty field states nothing.

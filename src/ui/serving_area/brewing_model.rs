@@ -1,14 +1,22 @@
 //! Planning a brew: from what is typed to water, leaf, pots and times. Knows no screen.
 
 use crate::balance::{
-    Batches, Brew, BrewError, BrewMethod, BrewTimes, BrewYield, Infusion,
-    REFERENCE_LEAF_PER_100_ML, brew_for, brew_times, brew_yield, in_batches,
+    Batches, Brew, BrewError, BrewMethod, BrewTimes, BrewYield, HouseBrew, Infusion,
+    LEAF_BULK_DENSITY, REFERENCE_LEAF_PER_100_ML, brew_for, brew_times, brew_yield, in_batches,
 };
 use crate::book::{Basis, Evidence, Figure, Ingredient, Nutrient};
 use crate::quantity::Uncertain;
 
-/// Poured density of tea leaf, g/ml: between the 0.28 and 0.39 of a tea merchant's scale table (value from memory).
-pub(super) const LEAF_GRAMS_PER_MILLILITRE: f64 = 0.335;
+/// The tea that is brewed, with what the book says of it.
+#[derive(Clone, Copy)]
+pub(super) struct TeaInHand<'frame> {
+    /// The tea, or the leaf of one.
+    pub(super) tea: Option<&'frame Ingredient>,
+    /// The brew that it is, when the house makes it of leaf.
+    pub(super) house: Option<&'frame HouseBrew>,
+    /// The leaf, where the book has it.
+    pub(super) leaf: Option<&'frame Ingredient>,
+}
 
 /// Which way round the planner is asked.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -24,22 +32,24 @@ pub(super) enum Way {
     FromLeaf {
         /// Water poured on, g.
         water: f64,
-        /// Dry leaf, g.
-        leaf: f64,
+        /// Dry leaf, g: no surer than its poured density where it was measured by volume.
+        leaf: Uncertain,
     },
 }
 
 /// What is asked of the planner.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct BrewQuestion {
-    /// How it is brewed.
-    pub(super) infusion: Infusion,
+    /// How it is brewed, as it usually is.
+    pub(super) usual: BrewMethod,
     /// Which way round.
     pub(super) way: Way,
     /// The shop's own part of the leaf that dissolves, percent.
     pub(super) extraction: Option<f64>,
     /// The shop's own figure of what a gram of leaf keeps back, g.
     pub(super) retention: Option<f64>,
+    /// How long it steeps here, minutes.
+    pub(super) minutes: Option<f64>,
     /// Caffeine that comes out of a gram of leaf, mg.
     pub(super) caffeine: Option<f64>,
     /// Water that a pot holds, g.
@@ -67,35 +77,69 @@ pub(super) struct BrewPlan {
     pub(super) is_measured: bool,
 }
 
-/// The method of an infusion with the shop's own figures.
+impl BrewPlan {
+    /// What the strength rests on.
+    pub(super) fn evidence(&self) -> Evidence {
+        if self.is_measured {
+            Evidence::Measured
+        } else {
+            Evidence::Assumed
+        }
+    }
+}
+
+/// How an infusion usually is: as the house brews it, where it does.
+pub(super) fn usual_method(house: Option<&HouseBrew>, infusion: Infusion) -> BrewMethod {
+    let of_house = house.map(|house| house.method);
+    of_house
+        .filter(|method| method.infusion == infusion)
+        .unwrap_or_else(|| infusion.usual())
+}
+
+/// What a millilitre of the leaf weighs as it is poured, g.
+pub(super) fn leaf_density(leaf: Option<&Ingredient>) -> Uncertain {
+    let stated = leaf.and_then(|leaf| leaf.bulk_density);
+    stated.map_or(LEAF_BULK_DENSITY, |figure| Uncertain {
+        value: figure.value,
+        u: figure.standard_uncertainty(),
+    })
+}
+
+/// The usual method with the shop's own figures.
 pub(super) fn method(
-    infusion: Infusion,
+    usual: &BrewMethod,
     extraction: Option<f64>,
     retention: Option<f64>,
 ) -> BrewMethod {
     let own =
         |value: f64| Uncertain::relative(value, Evidence::Measured.usual_relative_uncertainty());
-    let usual = infusion.usual();
     BrewMethod {
         extraction: extraction.map_or(usual.extraction, |percent| own(percent / 100.0)),
         retention: retention.map_or(usual.retention, own),
-        ..usual
+        ..*usual
     }
 }
 
-/// The strength of the reference brew, g of tea solids per 100 g.
-pub(super) fn reference_strength(method: &BrewMethod) -> Option<f64> {
-    let brew = Brew {
-        water: 100.0,
-        leaf: REFERENCE_LEAF_PER_100_ML,
-        caffeine_per_gram: None,
-    };
-    Some(brew_yield(&brew, method).ok()?.strength.value)
+/// The strength of a brew, g of tea solids per 100 g.
+pub(super) fn strength(brew: &Brew, method: &BrewMethod) -> Option<f64> {
+    Some(brew_yield(brew, method).ok()?.strength.value)
 }
+
+/// The reference brew: so much leaf in 100 g of water.
+pub(super) const REFERENCE: Brew = Brew {
+    water: 100.0,
+    leaf: REFERENCE_LEAF_PER_100_ML,
+    leaf_u: 0.0,
+    caffeine_per_gram: None,
+};
 
 /// Plans a brew.
 pub(super) fn plan(question: &BrewQuestion) -> Result<BrewPlan, BrewError> {
-    let method = method(question.infusion, question.extraction, question.retention);
+    let usual = BrewMethod {
+        steep_minutes: question.minutes.unwrap_or(question.usual.steep_minutes),
+        ..question.usual
+    };
+    let method = method(&usual, question.extraction, question.retention);
     let caffeine = question.caffeine.map(|caffeine| {
         Uncertain::relative(caffeine, Evidence::Assumed.usual_relative_uncertainty())
     });
@@ -103,7 +147,8 @@ pub(super) fn plan(question: &BrewQuestion) -> Result<BrewPlan, BrewError> {
         Way::ForTea { ready, strength } => brew_for(ready, strength, &method)?,
         Way::FromLeaf { water, leaf } => Brew {
             water,
-            leaf,
+            leaf: leaf.value,
+            leaf_u: leaf.u,
             caffeine_per_gram: None,
         },
     };
@@ -127,10 +172,14 @@ pub(super) fn plan(question: &BrewQuestion) -> Result<BrewPlan, BrewError> {
     })
 }
 
-/// The ingredient with the figures of a brew in it; `None` for figures per serving of nothing.
+/// The ingredient with the figures of a brew in it; `None` for what is dry, which has figures of its own whatever is brewed of it,
+/// and for figures per serving of nothing.
 ///
 /// The figures are per 100 g and are turned into what the ingredient's own are per.
 pub(super) fn with_figures(ingredient: &Ingredient, plan: &BrewPlan) -> Option<Ingredient> {
+    if ingredient.form.is_dry() {
+        return None;
+    }
     let factor = match ingredient.composition.basis {
         Basis::Per100Grams => 1.0,
         Basis::Per100Millilitres => ingredient.density?.value,
@@ -162,7 +211,8 @@ mod tests {
 
     fn question(way: Way) -> BrewQuestion {
         BrewQuestion {
-            infusion: Infusion::Hot,
+            usual: Infusion::Hot.usual(),
+            minutes: None,
             way,
             extraction: None,
             retention: None,
@@ -176,7 +226,10 @@ mod tests {
     #[test]
     fn a_cup_of_water_on_a_spoon_of_leaf_gives_about_a_hundred_millilitres() {
         // Common practice, no source: 125 ml of water on a spoon (16 ml) of leaf.
-        let leaf = 16.0 * LEAF_GRAMS_PER_MILLILITRE;
+        let leaf = Uncertain {
+            value: 16.0 * LEAF_BULK_DENSITY.value,
+            u: 16.0 * LEAF_BULK_DENSITY.u,
+        };
         let plan = plan(&question(Way::FromLeaf { water: 125.0, leaf })).unwrap();
         assert!(
             (plan.found.ready.value - 104.0).abs() < 5.0,
@@ -186,12 +239,45 @@ mod tests {
     }
 
     #[test]
+    fn leaf_by_volume_makes_strength_and_yield_less_sure() {
+        let strength = |leaf| {
+            let water = 1000.0;
+            plan(&question(Way::FromLeaf { water, leaf }))
+                .unwrap()
+                .found
+        };
+        let weighed = strength(Uncertain::exact(20.0));
+        let poured = strength(Uncertain {
+            value: 20.0,
+            u: 4.0,
+        });
+        assert!(poured.strength.u > 1.2 * weighed.strength.u);
+        assert!(poured.ready.u > weighed.ready.u && poured.spent.u > weighed.spent.u);
+    }
+
+    #[test]
+    fn a_brew_is_never_written_onto_what_is_dry() {
+        let asked = question(Way::ForTea {
+            ready: 1000.0,
+            strength: 0.5,
+        });
+        let plan = plan(&asked).unwrap();
+        let id = crate::book::IngredientId::new("tea").unwrap();
+        let mut tea = Ingredient::new(id, "tea".into());
+        for form in crate::book::Form::ALL {
+            tea.form = form;
+            let is_written = with_figures(&tea, &plan).is_some();
+            assert_eq!(is_written, !form.is_dry(), "{form:?}");
+        }
+    }
+
+    #[test]
     fn what_the_shop_has_measured_goes_before_the_usual_figures() {
         let asked = BrewQuestion {
             extraction: Some(30.0),
             ..question(Way::FromLeaf {
                 water: 1000.0,
-                leaf: 20.0,
+                leaf: Uncertain::exact(20.0),
             })
         };
         let plan = plan(&asked).unwrap();
@@ -209,6 +295,7 @@ mod tests {
             pot: Some(1500.0),
             start: Some(600),
             holding: Some(4.0),
+            minutes: Some(12.0),
             ..question(Way::ForTea {
                 ready: 4000.0,
                 strength: 0.3,
@@ -219,7 +306,7 @@ mod tests {
         let times = plan.times.unwrap();
         assert_eq!(
             [times.ready, times.use_by.unwrap()].map(|at| (at.days_later, at.minute)),
-            [(0, 10 * 60 + 5), (0, 14 * 60 + 5)]
+            [(0, 10 * 60 + 12), (0, 14 * 60 + 12)]
         );
     }
 }

@@ -1,7 +1,9 @@
 //! The drink as it is served: how it cools or stands, what is declared of it, what it costs, and the tea that is brewed for it.
 
 mod brewing;
+mod brewing_facts;
 mod brewing_model;
+mod brewing_use;
 mod cooling;
 mod cooling_plot;
 mod cost;

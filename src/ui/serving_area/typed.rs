@@ -3,7 +3,9 @@
 use egui::{Align, Layout, RichText, Ui, vec2};
 
 use crate::edit::Focus;
-use crate::quantity::{AmountTextError, DisplayUnits, NumberError, TypedUnit, parse_amount};
+use crate::quantity::{
+    AmountTextError, DisplayUnits, NumberError, TypedUnit, Uncertain, parse_amount,
+};
 use crate::say::{Speaker, say};
 use crate::ui::field::{Field, FieldOutcome, TypingError};
 use crate::ui::theme::grid;
@@ -113,13 +115,25 @@ impl Range {
 
 /// Reads a mass or a volume as grams, with the grams of a millilitre; `None` for an empty text.
 pub(super) fn read_grams(text: &str, grams_per_millilitre: f64) -> Result<Option<f64>, TypedError> {
+    let density = Uncertain::exact(grams_per_millilitre);
+    Ok(read_mass(text, density)?.map(|grams| grams.value))
+}
+
+/// The same where nobody is sure of the grams of a millilitre: what was typed in grams is sure.
+pub(super) fn read_mass(
+    text: &str,
+    grams_per_millilitre: Uncertain,
+) -> Result<Option<Uncertain>, TypedError> {
     if text.trim().is_empty() {
         return Ok(None);
     }
     let amount = parse_amount(text)?;
     let grams = match amount.unit {
-        TypedUnit::None | TypedUnit::Grams => amount.number,
-        TypedUnit::Millilitres => amount.number * grams_per_millilitre,
+        TypedUnit::None | TypedUnit::Grams => Uncertain::exact(amount.number),
+        TypedUnit::Millilitres => Uncertain {
+            value: amount.number * grams_per_millilitre.value,
+            u: amount.number * grams_per_millilitre.u,
+        },
         _ => {
             let found = text.trim().to_owned();
             return Err(TypedError::OtherUnit { found });

@@ -369,6 +369,28 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         taken
     }
 
+    /// The same where what is typed changes other items as well: all of it is one edit.
+    pub(in crate::ui) fn read_with<V, E: TypingError>(
+        &mut self,
+        ui: &mut Ui,
+        entry: &Entry<'_>,
+        shown: &str,
+        read: impl FnOnce(&str) -> Result<V, E>,
+        put: impl FnOnce(&mut T, V) -> Vec<Edit>,
+    ) {
+        let outcome = self.show(ui, entry, shown);
+        if let Some(value) = outcome.read(self.drafts, read) {
+            let withdraw = Command::Withdraw(outcome.focus.clone());
+            self.actions.push(Action::Command(withdraw));
+            let mut edits = put(&mut self.item, value);
+            edits.push((self.edit)(self.item.clone()));
+            self.actions.push(Action::Edit {
+                edits,
+                focus: outcome.focus,
+            });
+        }
+    }
+
     /// A field for a number that may be absent.
     pub(in crate::ui) fn number(
         &mut self,

@@ -3,20 +3,21 @@
 mod beside;
 mod checks;
 mod composition;
+mod house_made;
 mod pack;
+mod piece;
 mod price;
 mod price_history;
 mod sweetness;
+
+pub(in crate::ui) use self::house_made::begun_brew;
 
 use egui::Ui;
 
 use super::item::{Counter, CounterItem};
 use super::removal::{self, Going};
 use super::state::CounterState;
-use crate::balance::Measurand;
-use crate::book::{
-    Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, ItemId, RecipeId, Role,
-};
+use crate::book::{Evidence, Form, Ingredient, IngredientId, ItemId, Role};
 use crate::edit::{Edit, FieldName};
 use crate::say::Speaker;
 use crate::ui::earlier_states::{Since, earlier_ui};
@@ -25,7 +26,7 @@ use crate::ui::view_state::ViewState;
 use crate::ui::widgets::asked_figure::Asked;
 use crate::ui::widgets::form::{Entry, Sheet, columns_ui, link_ui};
 use crate::ui::words::{capitalised, quiet_ui};
-use crate::workbench::{Action, BalanceOf, Shown};
+use crate::workbench::Action;
 
 /// From this width on the editor has three columns, in points.
 const THREE: f32 = 1210.0;
@@ -188,7 +189,8 @@ fn what_it_is_ui(
         quiet_ui(ui, speaker.word("ingredient-hours"));
     });
     density_ui(ui, speaker, sheet, &before);
-    source_ui(ui, counter, sheet, &before, going);
+    piece::piece_ui(ui, counter, sheet, &before);
+    house_made::source_ui(ui, counter, sheet, &before, going);
     price::price_ui(ui, counter, sheet, &before);
     price_history::price_history_ui(ui, counter, sheet, &before);
     let note = speaker.word("ingredient-note");
@@ -241,132 +243,4 @@ fn density_ui(
             },
         );
     }
-}
-
-/// Bought, or made in the house by a recipe without a cup.
-fn source_ui(
-    ui: &mut Ui,
-    counter: Counter<'_>,
-    sheet: &mut Sheet<'_, Ingredient>,
-    before: &Ingredient,
-    going: &mut Option<Going>,
-) {
-    let speaker = counter.speaker;
-    let recipes = counter
-        .book
-        .recipes
-        .iter()
-        .filter(|recipe| recipe.cup.is_none());
-    let all: Vec<Option<RecipeId>> = std::iter::once(None)
-        .chain(recipes.map(|recipe| Some(recipe.id.clone())))
-        .collect();
-    if all.len() == 1 && before.house_made.is_none() {
-        return;
-    }
-    let current = before.house_made.as_ref().map(|made| made.recipe.clone());
-    let source = speaker.word("ingredient-source");
-    sheet.row(ui, source, |sheet, ui| {
-        let name = capitalised(source);
-        let word = |id: &Option<RecipeId>| match id {
-            Some(id) => speaker.recipe(id),
-            None => speaker.word("ingredient-bought").to_owned(),
-        };
-        sheet.choice(
-            ui,
-            &Entry::wide("made", &name),
-            &current,
-            &all,
-            word,
-            |item, id| {
-                item.house_made = id.map(|id| match item.house_made.take() {
-                    Some(made) => HouseMade { recipe: id, ..made },
-                    None => made_by(counter, id),
-                });
-            },
-        );
-        if let Some(recipe) = &current
-            && link_ui(ui, speaker.word("ingredient-see-recipe")).clicked()
-        {
-            *going = Some(Going::Recipe(recipe.clone(), None));
-        }
-    });
-    if let Some(made) = &before.house_made {
-        batch_ui(ui, speaker, sheet, made);
-    }
-}
-
-/// A batch yields at first what goes into it.
-fn made_by(counter: Counter<'_>, recipe: RecipeId) -> HouseMade {
-    let balance = counter.answers.to(&BalanceOf(Shown {
-        recipe: recipe.clone(),
-        version: None,
-    }));
-    let grams = balance
-        .and_then(|balance| balance.figures.get(Measurand::Mass))
-        .filter(|grams| *grams > 0.0);
-    HouseMade {
-        recipe,
-        yield_grams: Figure::new(grams.unwrap_or(1000.0), Evidence::Assumed),
-        extraction: None,
-        shelf_life_hours: None,
-        waste_percent: 0.0,
-    }
-}
-
-fn batch_ui(
-    ui: &mut Ui,
-    speaker: Speaker<'_>,
-    sheet: &mut Sheet<'_, Ingredient>,
-    made: &HouseMade,
-) {
-    let change = |item: &mut Ingredient, change: &dyn Fn(&mut HouseMade)| {
-        if let Some(made) = &mut item.house_made {
-            change(made);
-        }
-    };
-    sheet.row(ui, speaker.word("ingredient-yield"), |sheet, ui| {
-        let asked = Asked {
-            field: "yield".into(),
-            name: speaker.word("ingredient-yield-named"),
-            unit: "g",
-            unit_width: 30.0,
-            factor: 1.0,
-            first: Evidence::Measured,
-        };
-        sheet.figure(ui, &asked, Some(made.yield_grams), |item, figure| {
-            if let Some(figure) = figure {
-                change(item, &|made| made.yield_grams = figure);
-            }
-        });
-    });
-    sheet.row(ui, speaker.word("ingredient-extraction"), |sheet, ui| {
-        let asked = Asked {
-            field: "extraction".into(),
-            name: speaker.word("ingredient-extraction-named"),
-            unit: "%",
-            unit_width: 30.0,
-            factor: 100.0,
-            first: Evidence::Measured,
-        };
-        sheet.figure(ui, &asked, made.extraction, |item, figure| {
-            change(item, &|made| made.extraction = figure);
-        });
-    });
-    sheet.row(ui, speaker.word("ingredient-keeps"), |sheet, ui| {
-        let spot = Entry::number("keeps", speaker.word("ingredient-keeps-named")).hint("–");
-        sheet.number(ui, &spot, made.shelf_life_hours, |item, hours| {
-            change(item, &|made| made.shelf_life_hours = hours);
-        });
-        quiet_ui(ui, speaker.word("ingredient-hours-waste"));
-        let name = speaker.word("ingredient-waste-of-batch-named");
-        sheet.required(
-            ui,
-            &Entry::number("batch-waste", name).width(44.0),
-            made.waste_percent,
-            |item, percent| {
-                change(item, &|made| made.waste_percent = percent);
-            },
-        );
-        quiet_ui(ui, "%");
-    });
 }
