@@ -86,6 +86,7 @@ tasted!(Ingredient by |book, item| book.ingredients.put(item), without {
     opened_life_hours: None,
     price: None,
     earlier_prices: Vec::new(),
+    articles: Vec::new(),
     note: String::new(),
     translations: Vec::new(),
 });

@@ -122,6 +122,7 @@ fields!(Ingredient {
     [statement, allergens, diet],
     [opened_life_hours],
     [price, earlier_prices, supplier],
+    [articles],
     [note],
     [earlier],
     [translations],

@@ -3,8 +3,8 @@
 use super::composition::Composition;
 use super::nutrient::Figure;
 use super::{
-    AllergenStatement, EarlierPrice, EarlierStates, IngredientId, Item, Price, RecipeId, Role,
-    Translation,
+    AllergenStatement, Article, EarlierPrice, EarlierStates, IngredientId, Item, Price, RecipeId,
+    Role, Translation,
 };
 
 /// The physical form of an ingredient, which decides what the rest of its composition is taken for.
@@ -137,6 +137,8 @@ pub struct Ingredient {
     pub price: Option<Price>,
     /// What it cost before, the oldest first.
     pub earlier_prices: Vec<EarlierPrice>,
+    /// What suppliers call it, so that their next list finds it.
+    pub articles: Vec<Article>,
     /// Set when the house makes it.
     pub house_made: Option<HouseMade>,
     /// A note.
@@ -168,6 +170,7 @@ impl Ingredient {
             opened_life_hours: None,
             price: None,
             earlier_prices: Vec::new(),
+            articles: Vec::new(),
             house_made: None,
             note: String::new(),
             earlier: EarlierStates::default(),

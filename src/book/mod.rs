@@ -80,7 +80,7 @@ pub use measure::{
 };
 pub use merge::{Conflict, Merge, MergeNote, Part, merge};
 pub use nutrient::{Evidence, Figure, Nutrient};
-pub use price::{EarlierPrice, Price};
+pub use price::{Article, EarlierPrice, Price};
 pub use price_change::{PriceInTime, is_same_content};
 pub use recipe::{Approval, MOST_LINES, Recipe, State, Version};
 pub use resolve::resolve;

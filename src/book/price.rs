@@ -22,6 +22,15 @@ impl Price {
     }
 }
 
+/// What a supplier calls an ingredient in its lists.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Article {
+    /// Who sells it; empty where a list names nobody.
+    pub supplier: String,
+    /// The number of the article or, where there is none, its brand and name as the list has them.
+    pub article: String,
+}
+
 /// What a pack cost before its price changed.
 #[derive(Clone, Debug, PartialEq)]
 pub struct EarlierPrice {

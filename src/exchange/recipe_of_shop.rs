@@ -118,6 +118,7 @@ fn without_price(ingredient: &Ingredient) -> Ingredient {
     Ingredient {
         price: None,
         earlier_prices: Vec::new(),
+        articles: Vec::new(),
         supplier: String::new(),
         lot: String::new(),
         earlier: EarlierStates::default(),

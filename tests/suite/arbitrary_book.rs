@@ -5,7 +5,7 @@
 use std::collections::BTreeMap;
 
 use evensip::book::{
-    Allergen, AllergenList, AllergenStatement, Amount, Approval, Axis, Basis, Book,
+    Allergen, AllergenList, AllergenStatement, Amount, Approval, Article, Axis, Basis, Book,
     CarbohydrateKind, Carried, Change, Closure, ClosureKind, Composition, Confirmation,
     CoolingReading, CoolingRun, Diet, EarlierPrice, EarlierStates, EnergyUnit, Entry, Evidence,
     Figure, Filling, FlavourStrength, Form, HighPotencyAmount, HighPotencySweetener, HouseMade,
@@ -358,6 +358,10 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
             content: pack(dice),
             date: dice.maybe(Dice::date),
             supplier: dice.text(),
+        }),
+        articles: dice.some(3, |dice| Article {
+            supplier: dice.text(),
+            article: dice.text(),
         }),
         house_made: dice.maybe(|dice| HouseMade {
             recipe: recipe_id(dice),

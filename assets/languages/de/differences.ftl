@@ -109,6 +109,7 @@ recipe-menu-price = Preis auf der Getränkekarte: { $after }, vorher { $before }
 item-field-allergen-lists = Allergenlisten
 item-field-allergens = Allergene
 item-field-approvals = Freigaben
+item-field-articles = Namen in Listen von Lieferanten
 item-field-brand = Marke
 item-field-builds-on = Grundlage
 item-field-bulk-density = Schüttdichte

@@ -92,6 +92,7 @@ recipe-menu-price = menu price: { $after } instead of { $before }
 item-field-allergen-lists = allergen lists
 item-field-allergens = allergens
 item-field-approvals = approvals
+item-field-articles = names in suppliers’ lists
 item-field-brand = brand
 item-field-builds-on = base
 item-field-bulk-density = poured density

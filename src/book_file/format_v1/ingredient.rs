@@ -33,6 +33,7 @@ in_file! {
         opened_life_hours: Option<f64> = nothing,
         price: Option<Price> = nothing,
         earlier_prices: Vec<EarlierPrice> = nothing,
+        articles: Vec<Article> = nothing,
         house_made: Option<HouseMade> = nothing,
         note: String = nothing,
         earlier: EarlierStates<Ingredient> = nothing,
@@ -336,6 +337,13 @@ fn content_in_book(
     Pack {
         count: count.unwrap_or(1.0),
         ..pack
+    }
+}
+
+in_file! {
+    struct Article {
+        supplier: String = nothing,
+        article: String,
     }
 }
 

@@ -318,6 +318,7 @@ fn duplicate(
                 lot: String::new(),
                 // What this one cost says nothing of the other brand.
                 earlier_prices: Vec::new(),
+                articles: Vec::new(),
                 ..from.as_ref().clone()
             };
             put(
