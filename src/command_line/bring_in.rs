@@ -1,19 +1,20 @@
 //! `evensip bring-in`: what a price list, a schema.org recipe or another shop's recipe would do to a book; with `--accept`
 //! it is done.
 
+use std::collections::BTreeMap;
 use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::sync::Arc;
 
+use super::bring_in_list::{failed, price_list, row_matched};
 use super::{BringInArguments, Failure, print, report_errors, speaker};
 use crate::book::{self, Book, IngredientId};
 use crate::book_file::{self, Loaded, SaveError};
-use crate::edit::{Edit, EditError, Focus, History};
+use crate::edit::{Edit, Focus, History};
 use crate::exchange::{
-    DecimalSign, DecimalSigns, Delimiter, LineMapping, MappedTo, MappingReason,
-    RecipeExchangeError, Review, ReviewLine, arrival, edits_of, guess_mapping, propose_mappings,
-    read_json_ld, read_recipe, read_table, review_price_list, utf8_text,
+    LineMapping, MappedTo, MappingReason, RecipeExchangeError, arrival, propose_mappings,
+    read_json_ld, read_recipe, utf8_text,
 };
 use crate::quantity::show_number;
 use crate::say::{Speaker, say};
@@ -50,7 +51,7 @@ pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
         .and_then(|ending| ending.to_str());
     let (mut text, edit) = match ending.map(str::to_lowercase).as_deref() {
         Some("ron") => recipe_of_shop(&loaded.book, arguments, &bytes)?,
-        Some("json" | "jsonld") => schema_recipe(&loaded.book, &bytes)?,
+        Some("json" | "jsonld") => schema_recipe(&loaded.book, arguments, &bytes)?,
         _ => price_list(&loaded.book, arguments, &bytes)?,
     };
     let mut findings = loaded.findings.clone();
@@ -97,138 +98,41 @@ fn accept(loaded: &Loaded, after: &Book, arguments: &BringInArguments) -> Result
     })
 }
 
-fn failed(book: &Book, error: &EditError) -> Failure {
-    Failure::Book(Speaker::new(book).edit_error(error))
-}
-
-/// What a person types for the sign between cells.
-fn delimiter_key(delimiter: Delimiter) -> &'static str {
-    match delimiter {
-        Delimiter::Comma => "comma",
-        Delimiter::Semicolon => "semicolon",
-        Delimiter::Tab => "tab",
-        Delimiter::Bar => "vertical bar",
-    }
-}
-
-fn delimiter(text: &str) -> Result<Delimiter, Failure> {
-    Delimiter::ALL
-        .into_iter()
-        .find(|delimiter| delimiter_key(*delimiter) == text)
-        .ok_or_else(|| {
-            let words = Delimiter::ALL.map(delimiter_key).join(", ");
-            let text = text.escape_debug().to_string();
-            Failure::Usage(say!(speaker(), "command-enter-delimiter", text: text, words: words))
-        })
-}
-
-fn price_list(
+fn schema_recipe(
     book: &Book,
     arguments: &BringInArguments,
     bytes: &[u8],
 ) -> Result<(String, Option<Edit>), Failure> {
-    let delimiter = arguments.delimiter.as_deref().map(delimiter).transpose()?;
-    let speaker = Speaker::new(book);
-    let table =
-        read_table(bytes, delimiter).map_err(|error| Failure::Book(speaker.table_error(&error)))?;
-    let mapping = guess_mapping(&table.headings);
-    let chosen = match (arguments.decimal_comma, arguments.decimal_point) {
-        (true, _) => Some(DecimalSign::Comma),
-        (false, true) => Some(DecimalSign::Point),
-        (false, false) => None,
-    };
-    let signs = DecimalSigns::of(&table, &mapping, chosen);
-    let date = arguments.date.as_deref().unwrap_or_default();
-    let review = review_price_list(book, &table, &mapping, &signs, date);
-    let said = say!(
-        speaker,
-        "command-table",
-        rows: table.rows.len(),
-        delimiter: speaker.delimiter(table.delimiter),
-        sign: chosen.or(signs.found).map_or_else(
-            || speaker.word("command-sign-not-told"),
-            |sign| speaker.decimal_sign(sign)
-        ),
-        encoding: speaker.encoding(table.encoding),
-    );
-    let mut text = format!("{said}\n");
-    for (heading, field) in table.headings.iter().zip(&mapping.columns) {
-        let field = field.map_or_else(
-            || speaker.word("command-column-left-out"),
-            |field| speaker.field(field),
-        );
-        let _ = writeln!(text, "  {heading}: {field}");
-    }
-    text.push_str(&review_text(speaker, &review));
-    // Nobody can be asked here, and half of a row is not what its writer meant.
-    let ambiguous = |line: &&ReviewLine| line.is_change() && line.is_ambiguous();
-    let refused = review.lines.iter().filter(ambiguous).count();
-    if refused > 0 {
-        let left_out = say!(speaker, "command-ambiguous-left-out", count: refused);
-        let _ = writeln!(text, "{left_out}");
-    }
-    let taken = |at: usize| {
-        review
-            .lines
-            .get(at)
-            .is_some_and(|line| !line.is_ambiguous())
-    };
-    let edit = edits_of(book, &review, taken).map_err(|error| failed(book, &error))?;
-    Ok((text, edit))
-}
-
-fn review_text(speaker: Speaker<'_>, review: &Review) -> String {
-    let mut text = String::new();
-    for line in &review.lines {
-        let details = speaker.outcome_details(line);
-        let (at, outcome) = (line.line.to_string(), speaker.outcome(&line.outcome));
-        let said = if details.is_empty() {
-            say!(speaker, "command-review-line", line: at, name: &line.name, outcome: outcome)
-        } else {
-            say!(
-                speaker,
-                "command-review-line-details",
-                line: at,
-                name: &line.name,
-                outcome: outcome,
-                details: details,
-            )
-        };
-        let _ = writeln!(text, "{said}");
-        for doubt in &line.doubts {
-            let _ = writeln!(text, "    {}", speaker.doubt(doubt));
-        }
-    }
-    let [new, changed, same, skipped] = review.counts();
-    let counts = say!(
-        speaker,
-        "command-review-counts",
-        new: new,
-        changed: changed,
-        same: same,
-        skipped: skipped,
-    );
-    let _ = writeln!(text, "{counts}");
-    text
-}
-
-fn schema_recipe(book: &Book, bytes: &[u8]) -> Result<(String, Option<Edit>), Failure> {
     let speaker = Speaker::new(book);
     let text = utf8_text(bytes).map_err(|error| Failure::Book(speaker.not_utf8(error)))?;
     let read = read_json_ld(text).map_err(|error| Failure::Book(speaker.json_ld_error(error)))?;
     let name = speaker.read_recipe_name(&read);
-    let (edit, questions) = read
-        .edit(book, &name)
-        .map_err(|error| failed(book, &error))?;
-    let mut text = format!("{} ({})\n", read.name, read.makes);
-    for question in questions {
-        let _ = writeln!(text, "  {}", speaker.recipe_question(&question));
+    let mut chosen = BTreeMap::new();
+    for text in &arguments.map {
+        let (line, to) = row_matched(book, text)?;
+        // Ingredients are counted from 1, as people do.
+        let at = usize::try_from(line).unwrap_or(usize::MAX).wrapping_sub(1);
+        chosen.insert(at, to);
     }
+    let arrival = read
+        .arrive(book, &name, &chosen, &|new| speaker.new_measure(new))
+        .map_err(|error| failed(book, &error))?;
+    let after = speaker.about(&arrival.after);
+    let mut text = format!("{} ({})\n", read.name, read.makes);
+    for line in &arrival.lines {
+        let said =
+            say!(speaker, "command-sentence", text: &line.text, becomes: after.becomes(line));
+        let _ = writeln!(text, "  {said}");
+        for question in &line.questions {
+            let _ = writeln!(text, "    {}", after.recipe_question(question));
+        }
+    }
+    let _ = writeln!(text, "  {}", speaker.word("question-not-in-file"));
     for left in &read.left_out {
         let left_out = say!(speaker, "command-left-out", text: left);
         let _ = writeln!(text, "  {left_out}");
     }
-    Ok((text, Some(edit)))
+    Ok((text, Some(arrival.edit)))
 }
 
 fn recipe_of_shop(

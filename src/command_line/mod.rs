@@ -5,6 +5,7 @@
 
 mod balance;
 mod bring_in;
+mod bring_in_list;
 mod card;
 mod caution_json;
 mod check;
@@ -266,7 +267,20 @@ pub struct BringInArguments {
     /// Day of prices that state none, as 2026-05-04
     #[arg(long, value_name = "DAY", value_parser = day)]
     date: Option<String>,
-    /// What stands for an ingredient of another shop, as THEIRS=OURS; nothing behind the sign adds theirs
+    /// Line of the headings of a list; found by its words when not given
+    #[arg(long, value_name = "LINE")]
+    headings: Option<u64>,
+    /// Who the list is of, where no column says
+    #[arg(long, value_name = "NAME")]
+    supplier: Option<String>,
+    /// Form of new ingredients of which the list states none: powder, syrup, liquid …
+    #[arg(long, value_name = "WORD")]
+    form: Option<String>,
+    /// With --accept: take a line of a list that was read in part, or whose price changes by more than a third
+    #[arg(long, value_name = "LINE")]
+    tick: Vec<u64>,
+    /// What a line of a list or of a written recipe is about, as LINE=OURS, and nothing behind the sign leaves it out; or
+    /// what stands for an ingredient of another shop, as THEIRS=OURS, and nothing behind the sign adds theirs
     #[arg(long = "map", value_name = "THEIRS=OURS")]
     map: Vec<String>,
 }

@@ -52,10 +52,14 @@ pub enum CellFault {
     NoPackUnit,
     /// A letter beside a price, which may be meant as a digit.
     LetterBesideNumber,
-    /// A volume, and no density to weigh it with.
-    NoDensity,
     /// A price, and no content of the pack.
     NoPackContent,
+    /// A price, and the cell for the content of the pack is empty: it is taken for a pack as the book has it.
+    PackOfBook,
+    /// A price for a kilogram or a litre instead of for a pack.
+    PricePerAmount,
+    /// A price in another currency than that of the book.
+    AnotherCurrency,
     /// It is no day.
     NotADay,
     /// It is none of the forms.
@@ -87,7 +91,18 @@ pub enum Skip {
     NoNameColumn,
     /// The name is empty.
     NoName,
-    /// The same ingredient stands in an earlier row.
+    /// A person says that it is nothing that goes into a drink.
+    LeftOut,
+    /// The list has a column of prices, and the row states none and nothing else that is new.
+    NoPrice,
+    /// Nothing of it could be read.
+    NothingRead,
+    /// An earlier row is about the same ingredient.
+    SameIngredient {
+        /// The line of that row, from 1.
+        before: u64,
+    },
+    /// The same brand and name stand in an earlier row.
     Again {
         /// The line of that row, from 1.
         before: u64,

@@ -12,6 +12,8 @@ pub enum Field {
     Brand,
     /// Who sells it.
     Supplier,
+    /// The number that the supplier has for it.
+    Article,
     /// Its form: powder, syrup …
     Form,
     /// Its usual role: sweetener, tea …
@@ -45,6 +47,7 @@ impl Field {
             Self::Name,
             Self::Brand,
             Self::Supplier,
+            Self::Article,
             Self::Form,
             Self::Role,
             Self::PackPrice,
@@ -96,7 +99,26 @@ impl Mapping {
 
 /// Words of a heading and what they mean, the more specific first. Plain words of the label and of trade lists in five
 /// languages.
-const WORDS: [(&str, Field); 56] = [
+const WORDS: &[(&str, Field)] = &[
+    ("artikelnummer", Field::Article),
+    ("artikelnr", Field::Article),
+    ("artikel-nr", Field::Article),
+    ("artikel nr", Field::Article),
+    ("art.-nr", Field::Article),
+    ("art. nr", Field::Article),
+    ("art-nr", Field::Article),
+    ("bestellnummer", Field::Article),
+    ("bestell-nr", Field::Article),
+    ("article no", Field::Article),
+    ("article number", Field::Article),
+    ("item no", Field::Article),
+    ("item number", Field::Article),
+    ("item code", Field::Article),
+    ("order code", Field::Article),
+    ("product code", Field::Article),
+    ("valid from", Field::PriceDate),
+    ("gültig ab", Field::PriceDate),
+    ("preis vom", Field::PriceDate),
     ("saturat", Field::Nutrient(Nutrient::Saturates)),
     ("gesättigt", Field::Nutrient(Nutrient::Saturates)),
     ("saturé", Field::Nutrient(Nutrient::Saturates)),
@@ -156,7 +178,20 @@ const WORDS: [(&str, Field); 56] = [
 ];
 
 /// Headings that mean one thing as a whole.
-const WHOLE: [(&str, Field); 21] = [
+const WHOLE: &[(&str, Field)] = &[
+    ("sku", Field::Article),
+    ("code", Field::Article),
+    ("description", Field::Name),
+    ("artikelbezeichnung", Field::Name),
+    ("produkt", Field::Name),
+    ("ware", Field::Name),
+    ("hersteller", Field::Brand),
+    ("maker", Field::Brand),
+    ("packung", Field::PackContent),
+    ("verpackung", Field::PackContent),
+    ("einheit", Field::PackContent),
+    ("unit", Field::PackContent),
+    ("stand", Field::PriceDate),
     ("name", Field::Name),
     ("ingredient", Field::Name),
     ("item", Field::Name),
@@ -204,6 +239,10 @@ pub fn guess_mapping(headings: &[String]) -> Mapping {
             }
             (field, _) => field,
         };
+        // A price with sales tax is none of the book's, which are without.
+        let with_tax = ["brutto", "gross", "incl", "inkl"];
+        let has_tax = with_tax.iter().any(|word| words.contains(word));
+        let field = field.filter(|field| *field != Field::PackPrice || !has_tax);
         let field = field.filter(|field| !mapping.columns.contains(&Some(*field)));
         mapping.columns.push(field);
         mapping.units.push(unit);

@@ -4,7 +4,8 @@ use std::sync::Arc;
 
 use super::doubt::{Doubt, Skip};
 use super::field::Field;
-use crate::book::{Book, Ingredient, Nutrient, Price};
+use super::known_names::folded_article;
+use crate::book::{Article, Book, Ingredient, IngredientId, Nutrient, Price};
 use crate::edit::{Edit, EditError, WholeBook, apply_soundly};
 
 /// What would become of one row.
@@ -50,6 +51,15 @@ pub enum FieldChange {
         before: Option<Price>,
         /// After.
         after: Price,
+        /// By how much a gram becomes dearer, in percent; `None` for a first price, and where that can't be told.
+        percent: Option<f64>,
+    },
+    /// What a supplier calls it, which a person has said.
+    Article {
+        /// The article.
+        article: Article,
+        /// The ingredients that it stood for before, and does no more.
+        held_by: Vec<IngredientId>,
     },
     /// A text.
     Text {
@@ -60,6 +70,29 @@ pub enum FieldChange {
     },
 }
 
+impl FieldChange {
+    /// By how much a gram becomes dearer, in percent; `None` for what is no price, and where that can't be told.
+    pub fn percent(&self) -> Option<f64> {
+        match self {
+            Self::Price { percent, .. } => *percent,
+            _ => None,
+        }
+    }
+
+    /// Whether it moves a price further than lists usually do, see [`FAR`]: more often than not the pack is another one.
+    fn moves_price_far(&self) -> bool {
+        match self {
+            Self::Price {
+                before: Some(_), ..
+            } => self.percent().is_none_or(|percent| percent.abs() > FAR),
+            _ => false,
+        }
+    }
+}
+
+/// A price that moves by more than a third is looked at before it is taken, in percent.
+pub const FAR: f64 = 100.0 / 3.0;
+
 /// A row of the list.
 #[derive(Clone, Debug, PartialEq)]
 pub struct ReviewLine {
@@ -69,7 +102,11 @@ pub struct ReviewLine {
     pub name: String,
     /// What would become of it.
     pub outcome: Outcome,
-    /// What could not be read in it, cell by cell; the rest is taken.
+    /// The ingredient of the book that it is about; `None` for a new one and where nobody knows.
+    pub about: Option<IngredientId>,
+    /// What the supplier calls it.
+    pub article: Article,
+    /// What could not be read in it, cell by cell.
     pub doubts: Vec<Doubt>,
 }
 
@@ -79,10 +116,17 @@ impl ReviewLine {
         matches!(self.outcome, Outcome::New(_) | Outcome::Changed { .. })
     }
 
-    /// Whether a number in it may be a thousand or one.
-    pub fn is_ambiguous(&self) -> bool {
-        let mut doubts = self.doubts.iter();
-        doubts.any(|doubt| matches!(doubt, Doubt::Ambiguous { .. }))
+    /// Whether it is taken unless somebody says otherwise: it changes the book, all of it was read, and no price moves far.
+    pub fn is_sure(&self) -> bool {
+        self.is_change() && self.doubts.is_empty() && !self.moves_price_far()
+    }
+
+    /// Whether it moves a price further than lists usually do.
+    pub fn moves_price_far(&self) -> bool {
+        match &self.outcome {
+            Outcome::Changed { changes, .. } => changes.iter().any(FieldChange::moves_price_far),
+            _ => false,
+        }
     }
 }
 
@@ -117,21 +161,45 @@ pub fn edits_of(
     review: &Review,
     accepted: impl Fn(usize) -> bool,
 ) -> Result<Option<Edit>, EditError> {
-    let lines = review.lines.iter().enumerate();
-    let edits: Vec<Edit> = lines
-        .filter_map(|(at, line)| match &line.outcome {
-            Outcome::New(ingredient) | Outcome::Changed { ingredient, .. } if accepted(at) => {
-                Some(Edit::PutIngredient((**ingredient).clone()))
+    let taken = || {
+        let lines = review.lines.iter().enumerate();
+        lines.filter_map(|(at, line)| {
+            match &line.outcome {
+                Outcome::New(ingredient) => Some((ingredient, &[][..])),
+                Outcome::Changed {
+                    ingredient,
+                    changes,
+                } => Some((ingredient, changes.as_slice())),
+                Outcome::Same | Outcome::Skipped(_) => None,
             }
-            _ => None,
+            .filter(|_| accepted(at))
         })
-        .collect();
-    if edits.is_empty() {
+    };
+    let mut items: Vec<Ingredient> = taken().map(|(item, _)| (**item).clone()).collect();
+    let count = items.len();
+    if count == 0 {
         return Ok(None);
     }
+    for change in taken().flat_map(|(_, changes)| changes) {
+        let FieldChange::Article { article, held_by } = change else {
+            continue;
+        };
+        let known = folded_article(article);
+        for id in held_by {
+            let at = items.iter().position(|item| item.id == *id).or_else(|| {
+                items.push((**book.ingredient(id)?).clone());
+                Some(items.len() - 1)
+            });
+            if let Some(at) = at {
+                let articles = &mut items[at].articles;
+                articles.retain(|other| folded_article(other) != known);
+            }
+        }
+    }
+    let edits: Vec<Edit> = items.into_iter().map(Edit::PutIngredient).collect();
     let after = apply_soundly(book, &edits)?;
     Ok(Some(Edit::PutBook {
         book: Arc::new(after),
-        reason: WholeBook::Ingredients(edits.len()),
+        reason: WholeBook::Ingredients(count),
     }))
 }

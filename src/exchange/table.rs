@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use super::delimiter::Delimiter;
+use super::field::guess_mapping;
 use super::row_fault::{RowFault, quote_fault};
 
 /// Most rows that are read: a price list of a wholesaler has some ten thousand.
@@ -26,7 +27,11 @@ pub struct TextTable {
     pub encoding: Encoding,
     /// The sign between cells.
     pub delimiter: Delimiter,
-    /// The cells of the first row.
+    /// Rows above the headings, such as the title of the list, each with its line in the file, from 1.
+    pub above: Vec<(u64, Vec<String>)>,
+    /// The line of the headings, from 1.
+    pub heading_line: u64,
+    /// The cells of that row.
     pub headings: Vec<String>,
     /// The rows below it, each with its line in the file, from 1.
     pub rows: Vec<(u64, Vec<String>)>,
@@ -62,8 +67,13 @@ pub enum TableError {
     Headings(RowFault),
 }
 
-/// Reads a table. Without a delimiter the one is taken that parts the most rows into the same number of cells.
-pub fn read_table(bytes: &[u8], delimiter: Option<Delimiter>) -> Result<TextTable, TableError> {
+/// Reads a table. Without a delimiter the one is taken that parts the most rows into the same number of cells; without a line
+/// of the headings, the first row that reads like headings.
+pub fn read_table(
+    bytes: &[u8],
+    delimiter: Option<Delimiter>,
+    heading_line: Option<u64>,
+) -> Result<TextTable, TableError> {
     let (encoding, text) = decode(bytes)?;
     if text.trim().is_empty() {
         return Err(TableError::Empty);
@@ -83,7 +93,13 @@ pub fn read_table(bytes: &[u8], delimiter: Option<Delimiter>) -> Result<TextTabl
         let (line, byte) = record
             .position()
             .map_or((0, 0), |position| (position.line(), position.byte()));
-        begins.push((line, usize::try_from(byte).unwrap_or(text.len())));
+        let byte = usize::try_from(byte).unwrap_or(text.len());
+        // The reader counts a row from behind the return of the one before it: the line feed, and empty lines, are before it.
+        let rest = text.get(byte..).unwrap_or_default();
+        let begin = rest.trim_start_matches(['\r', '\n']);
+        let between = &rest[..rest.len() - begin.len()];
+        let line = line + between.matches('\n').count() as u64;
+        begins.push((line, byte + between.len()));
         let cells: Vec<String> = record.iter().map(|cell| cell.trim().to_owned()).collect();
         if cells.iter().all(String::is_empty) {
             continue;
@@ -96,7 +112,12 @@ pub fn read_table(bytes: &[u8], delimiter: Option<Delimiter>) -> Result<TextTabl
     if rows.is_empty() {
         return Err(TableError::Empty);
     }
-    let (heading_line, headings) = rows.remove(0);
+    let at = heading_line
+        .and_then(|line| rows.iter().position(|(at, _)| *at == line))
+        .unwrap_or_else(|| row_of_headings(&rows));
+    let mut above = rows;
+    let rows = above.split_off(at + 1);
+    let (heading_line, headings) = above.pop().unwrap_or_default();
     if rows.is_empty() {
         return Err(TableError::NoRows);
     }
@@ -108,7 +129,8 @@ pub fn read_table(bytes: &[u8], delimiter: Option<Delimiter>) -> Result<TextTabl
     let mut faults: BTreeMap<u64, RowFault> = raw
         .filter_map(|(line, raw)| Some((line, quote_fault(raw, line, delimiter, headings.len())?)))
         .collect();
-    if let Some(fault) = faults.get(&heading_line) {
+    // A quote that is wrong further up may have swallowed the headings.
+    if let Some((_, fault)) = faults.range(..=heading_line).next() {
         return Err(TableError::Headings(fault.clone()));
     }
     for (line, cells) in &rows {
@@ -125,6 +147,8 @@ pub fn read_table(bytes: &[u8], delimiter: Option<Delimiter>) -> Result<TextTabl
     Ok(TextTable {
         encoding,
         delimiter,
+        above,
+        heading_line,
         headings,
         rows,
         faults,
@@ -183,11 +207,31 @@ fn windows_1252(byte: u8) -> char {
     }
 }
 
-/// Rows that are looked at to tell the delimiter.
+/// Rows that are looked at to tell the delimiter and the headings.
 const SAMPLE_ROWS: usize = 40;
 
+/// The row that the headings stand in: the first one without a number in which two words are columns of a list; where no words
+/// are known, the first with two cells.
+fn row_of_headings(rows: &[(u64, Vec<String>)]) -> usize {
+    let sample = || rows.iter().take(SAMPLE_ROWS).map(|(_, cells)| cells);
+    let has_number = |cells: &[String]| cells.iter().any(|cell| begins_as_number(cell));
+    let known = |cells: &&Vec<String>| {
+        !has_number(cells) && guess_mapping(cells).columns.iter().flatten().count() >= 2
+    };
+    let written = |cells: &&Vec<String>| cells.iter().filter(|cell| !cell.is_empty()).count() >= 2;
+    let at = |is_wanted: &dyn Fn(&&Vec<String>) -> bool| sample().position(|row| is_wanted(&row));
+    // The last row can't be headings: nothing would stand below them.
+    let at = at(&known).or_else(|| at(&written)).unwrap_or(0);
+    if at + 1 < rows.len() { at } else { 0 }
+}
+
+fn begins_as_number(cell: &str) -> bool {
+    let cell = cell.trim_start_matches(['-', '−', '€', '$', '£', ' ']);
+    cell.starts_with(|c: char| c.is_ascii_digit())
+}
+
 fn guess_delimiter(text: &str) -> Delimiter {
-    // A row that is wider than one cell and as wide as the heading speaks for a sign; a decimal comma makes rows uneven.
+    // Rows of one width speak for a sign; a decimal comma makes them uneven, and titles have no width.
     let score = |delimiter: Delimiter| {
         let mut reader = csv::ReaderBuilder::new()
             .delimiter(delimiter.byte())
@@ -200,12 +244,12 @@ fn guess_delimiter(text: &str) -> Delimiter {
             .filter_map(Result::ok)
             .map(|record| record.len())
             .collect();
-        let first = widths.first().copied().unwrap_or(0);
-        if first < 2 {
+        let rows_of = |width: usize| widths.iter().filter(|other| **other == width).count();
+        let usual = widths.iter().filter(|width| **width >= 2);
+        let Some(usual) = usual.max_by_key(|width| (rows_of(**width), **width)) else {
             return (0, 0);
-        }
-        let even = widths.iter().filter(|width| **width == first).count();
-        (even * 100 / widths.len(), first)
+        };
+        (rows_of(*usual) * 100 / widths.len(), *usual)
     };
     Delimiter::ALL
         .into_iter()
@@ -227,7 +271,7 @@ mod tests {
             ("name|fat\na|1,5\n", Delimiter::Bar),
             ("name,fat\n\"a; b\",\"1,5\"\n", Delimiter::Comma),
         ] {
-            let table = read_table(text.as_bytes(), None).unwrap();
+            let table = read_table(text.as_bytes(), None, None).unwrap();
             assert_eq!(table.delimiter, delimiter, "{text}");
             assert_eq!(table.headings, ["name", "fat"], "{text}");
         }
@@ -244,17 +288,46 @@ mod tests {
             utf16,
             b"name;brand\nTh\xe9;\xe9".to_vec(),
         ] {
-            let table = read_table(&bytes, None).unwrap();
+            let table = read_table(&bytes, None, None).unwrap();
             assert_eq!(table.rows[0].1, ["Thé", "é"]);
         }
     }
 
     #[test]
+    fn rows_have_the_lines_that_an_editor_shows() {
+        for text in ["a;b\n1;2\n\n3;4\n", "a;b\r\n1;2\r\n\r\n3;4\r\n"] {
+            let table = read_table(text.as_bytes(), None, None).unwrap();
+            let lines: Vec<u64> = table.rows.iter().map(|(line, _)| *line).collect();
+            assert_eq!((table.heading_line, lines), (1, vec![2, 4]), "{text:?}");
+        }
+    }
+
+    #[test]
+    fn titles_above_the_headings_are_not_rows() {
+        for (text, line, above) in [
+            ("Preise 2026;;\nArtikel;Marke;Preis\nPflaume;Velm;2\n", 2, 1),
+            ("Prices\n\nname;price\nplum;2\n", 3, 1),
+            ("Who, what\nname;price\nplum;2\n", 2, 1),
+            ("名字;数量\n李子;2\n", 1, 0),
+            ("a;b\n1;2\n", 1, 0),
+        ] {
+            let table = read_table(text.as_bytes(), None, None).unwrap();
+            assert_eq!(
+                (table.heading_line, table.above.len()),
+                (line, above),
+                "{text}"
+            );
+        }
+        let chosen = read_table(b"x;y\nname;price\nplum;2\n", None, Some(1)).unwrap();
+        assert_eq!(chosen.headings, ["x", "y"]);
+    }
+
+    #[test]
     fn what_is_no_table_is_refused_with_a_reason() {
-        assert_eq!(read_table(b"", None), Err(TableError::Empty));
-        assert_eq!(read_table(b"a;b\n", None), Err(TableError::NoRows));
+        assert_eq!(read_table(b"", None, None), Err(TableError::Empty));
+        assert_eq!(read_table(b"a;b\n", None, None), Err(TableError::NoRows));
         assert!(matches!(
-            read_table(b"PK\x03\x04\x00\x00", None),
+            read_table(b"PK\x03\x04\x00\x00", None, None),
             Err(TableError::NotText { at: 5 })
         ));
     }

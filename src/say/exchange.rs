@@ -1,12 +1,11 @@
 //! What is said of what is brought in from elsewhere and passed on.
 
 use super::{Speaker, say};
-use crate::book::{Amount, Form, Ingredient, Nutrient, Price, Role};
+use crate::book::{Amount, Article, Form, Ingredient, IngredientId, Nutrient, Price, Role};
 use crate::exchange::{
     Arrival, CellFault, Delimiter, Doubt, Encoding, Field, FieldChange, JsonLdError, LineMapping,
     LineWithoutGrams, MOST_IN_CELL, MOST_ROWS, MappingReason, NoGrams, NotUtf8, Outcome,
-    ReadRecipe, RecipeExchangeError, RecipeQuestion, ReviewLine, RowFault, Skip, TableError,
-    UnclearAmount, UnitsOf,
+    ReadRecipe, RecipeExchangeError, ReviewLine, RowFault, Skip, TableError, UnitsOf,
 };
 use crate::quantity::{DecimalSign, show_compact};
 
@@ -17,6 +16,7 @@ impl Speaker<'_> {
             Field::Name => "field-name",
             Field::Brand => "field-brand",
             Field::Supplier => "field-supplier",
+            Field::Article => "field-article",
             Field::Form => "field-form",
             Field::Role => "field-role",
             Field::PackPrice => "field-pack-price",
@@ -142,7 +142,7 @@ impl Speaker<'_> {
                     value(*after),
                 )
             }
-            FieldChange::Price { before, after } => {
+            FieldChange::Price { before, after, .. } => {
                 let value = |price: &Price| self.pack_price(price);
                 (
                     self.word("figure-price"),
@@ -150,11 +150,33 @@ impl Speaker<'_> {
                     value(after),
                 )
             }
+            FieldChange::Article { article, held_by } => {
+                return self.article_change(article, held_by);
+            }
             FieldChange::Text { field, after } => {
                 return say!(self, "figure-new", figure: self.field(*field), value: after);
             }
         };
-        say!(self, "figure-changed", figure: figure, before: before, after: after)
+        let Some(percent) = change.percent() else {
+            return say!(self, "figure-changed", figure: figure, before: before, after: after);
+        };
+        let sign = if percent > 0.0 { "+" } else { "" };
+        let percent = format!("{sign}{}", self.number(percent, 1));
+        say!(self, "figure-price-changed", figure: figure, before: before, after: after, percent: percent)
+    }
+
+    /// An article that a supplier's next list is recognised by.
+    fn article_change(&self, article: &Article, held_by: &[IngredientId]) -> String {
+        let names: Vec<String> = held_by.iter().map(|id| self.ingredient(id)).collect();
+        say!(
+            self,
+            "article-remembered",
+            named: if article.supplier.is_empty() { "no" } else { "yes" },
+            supplier: &article.supplier,
+            article: &article.article,
+            held: held_by.len(),
+            others: self.and(&names),
+        )
     }
 
     /// Why a row is left out.
@@ -162,6 +184,12 @@ impl Speaker<'_> {
         match skip {
             Skip::NoNameColumn => self.word("row-no-name-column").to_owned(),
             Skip::NoName => self.word("row-no-name").to_owned(),
+            Skip::LeftOut => self.word("row-left-out").to_owned(),
+            Skip::NoPrice => self.word("row-no-price").to_owned(),
+            Skip::NothingRead => self.word("row-nothing-read").to_owned(),
+            Skip::SameIngredient { before } => {
+                say!(self, "row-same-ingredient", line: before.to_string())
+            }
             Skip::Again { before } => say!(self, "row-again", line: before.to_string()),
             Skip::Several { ingredients } => {
                 let names: Vec<String> = ingredients.iter().map(|id| self.ingredient(id)).collect();
@@ -247,8 +275,10 @@ impl Speaker<'_> {
             CellFault::Unit(UnitsOf::Pack) => "cell-unit-of-pack",
             CellFault::NoPackUnit => "cell-no-pack-unit",
             CellFault::LetterBesideNumber => "cell-letter-beside-number",
-            CellFault::NoDensity => "cell-no-density",
             CellFault::NoPackContent => "cell-no-pack-content",
+            CellFault::PackOfBook => "cell-pack-of-book",
+            CellFault::PricePerAmount => "cell-price-per-amount",
+            CellFault::AnotherCurrency => "cell-another-currency",
             CellFault::NotADay => "cell-not-a-day",
         };
         self.word(message).to_owned()
@@ -292,26 +322,6 @@ impl Speaker<'_> {
             self.word("recipe-without-name").to_owned()
         } else {
             read.name.clone()
-        }
-    }
-
-    /// What has to be looked at in a recipe that is brought in.
-    pub fn recipe_question(&self, question: &RecipeQuestion) -> String {
-        match question {
-            RecipeQuestion::UnclearAmount { text, why } => {
-                let why = match why {
-                    UnclearAmount::Number(error) => self.number_error(error),
-                    UnclearAmount::TwoCounts { first, second } => {
-                        say!(self, "amount-two-counts", first: first, second: second)
-                    }
-                };
-                say!(self, "question-unclear-amount", text: text, why: why)
-            }
-            RecipeQuestion::NoAmount { text } => say!(self, "question-no-amount", text: text),
-            RecipeQuestion::NewIngredient { name } => {
-                say!(self, "question-new-ingredient", name: name)
-            }
-            RecipeQuestion::NotInFile => self.word("question-not-in-file").to_owned(),
         }
     }
 

@@ -33,6 +33,7 @@ mod swap;
 mod taste;
 mod typing;
 mod variation;
+mod written;
 mod yardstick;
 
 pub use book_texts::{Untranslated, UntranslatedText};

@@ -188,6 +188,8 @@ pub enum Command {
     PickList,
     /// Take lines of the list into the book, as one step that can be undone.
     TakeList(super::ListTaking),
+    /// Take a recipe that was reviewed into the book, as one step that can be undone.
+    TakeRecipe(Box<Edit>),
     /// The list has been dealt with, or is not wanted: what is read or looked for is given up.
     PutListAway,
 }
@@ -221,6 +223,8 @@ impl Action {
 pub enum Message {
     /// Something went well.
     Done(String),
+    /// Something was taken into the book; while it is the last step, it can be taken back from here.
+    Taken(String),
     /// Something did not.
     Failed(String),
 }

@@ -9,17 +9,18 @@ use std::time::Duration;
 use super::action::Message;
 use super::job::{BrokeDown, Job};
 use super::list_in_hand::{
-    ArrivalOrder, ArrivalReview, BringingIn, ListContent, ListInHand, ListTaking, RecipeOrder,
-    RecipeReview, TableOrder, TableReview,
+    ArrivalOrder, ArrivalReview, BringingIn, Counted, EffectReview, ListContent, ListInHand,
+    ListTaking, RecipeOrder, RecipeReview, TableOrder, TableReview,
 };
 use super::open_book::Workbench;
 use super::search::Look;
-use crate::book::Book;
+use crate::book::{Book, Ingredient};
 use crate::book_file;
-use crate::edit::{Edit, Focus};
+use crate::edit::{Edit, Focus, WholeBook, apply};
 use crate::exchange::{
-    DecimalSigns, MappedTo, MappingReason, Review, arrival_watched, edits_of, guess_mapping,
-    propose_mappings, read_json_ld, read_recipe, read_table, review_price_list, utf8_text,
+    DecimalSigns, MappedTo, MappingReason, Outcome, Review, ReviewLine, arrival_watched,
+    cost_effects, edits_of, guess_mapping, propose_mappings, read_json_ld, read_recipe, read_table,
+    review_price_list, utf8_text,
 };
 use crate::say::{Speaker, say};
 use crate::swap::Watch;
@@ -86,6 +87,30 @@ impl Workbench {
         tables.look(book, stamp, order, &self.jobs.wake, find).0
     }
 
+    /// What taking lines of a list does to the cost of the drinks.
+    pub fn effect_review(&mut self, taking: &ListTaking) -> Look<EffectReview> {
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let (effects, voice) = (&mut self.jobs.bringing_in.effects, self.voice);
+        let find = move |book: &Arc<Book>, taking: &ListTaking, _: &Watch| {
+            let Ok(reviewed) = taking.reviewed.as_ref() else {
+                return Ok(Vec::new());
+            };
+            if !Arc::ptr_eq(&reviewed.of, book) {
+                return Err(voice.word("list-book-changed").to_owned());
+            }
+            let speaker = voice.about(book);
+            let taken = edit_of(speaker, &reviewed.review, &taking.taken)?;
+            let Some((edit, _)) = taken else {
+                return Ok(Vec::new());
+            };
+            let after = apply(book, &edit).map_err(|error| speaker.edit_error(&error))?;
+            Ok(cost_effects(book, &after))
+        };
+        let (look, begun) = effects.look(book, stamp, taking, &self.jobs.wake, find);
+        self.count_engine_calls(begun);
+        look
+    }
+
     /// A recipe of another shop as this shop would make it.
     pub fn arrival_review(&mut self, order: &ArrivalOrder) -> Look<ArrivalReview> {
         let (book, stamp) = (self.document.history.book(), self.stamp());
@@ -107,13 +132,26 @@ impl Workbench {
     pub fn recipe_review(&mut self, order: &RecipeOrder) -> Look<RecipeReview> {
         let voice = self.voice;
         let find = move |book: &Arc<Book>, order: &RecipeOrder, _: &Watch| {
-            let (read, speaker) = (&order.0, voice.about(book));
-            let edit = read.edit(book, &speaker.read_recipe_name(read));
-            edit.map_err(|error| speaker.edit_error(&error))
+            let (read, speaker) = (&order.recipe, voice.about(book));
+            let name = speaker.read_recipe_name(read);
+            let arrival = read.arrive(book, &name, &order.chosen, &|new| speaker.new_measure(new));
+            arrival.map_err(|error| speaker.edit_error(&error))
         };
         let (book, stamp) = (self.document.history.book(), self.stamp());
         let recipes = &mut self.jobs.bringing_in.recipes;
         recipes.look(book, stamp, order, &self.jobs.wake, find).0
+    }
+
+    pub(super) fn take_recipe(&mut self, edit: Edit) {
+        let name = match &edit {
+            Edit::PutBook {
+                reason: WholeBook::Recipe(name),
+                ..
+            } => name.clone(),
+            _ => String::new(),
+        };
+        let words = say!(self.voice, "recipe-taken", recipe: name);
+        self.bring_in(edit, words);
     }
 
     pub(super) fn take_list(&mut self, taking: ListTaking) {
@@ -127,7 +165,7 @@ impl Workbench {
         }
         let (of, voice) = (book.clone(), self.voice);
         let work = move |_: &Watch| match taking.reviewed.as_ref() {
-            Ok(reviewed) => edit_of(voice.about(&of), &reviewed.review, &taking.refused),
+            Ok(reviewed) => edit_of(voice.about(&of), &reviewed.review, &taking.taken),
             Err(error) => Err(error.clone()),
         };
         self.jobs.bringing_in.taking = Some(Job::start(book, &self.jobs.wake, work));
@@ -140,10 +178,15 @@ impl Workbench {
         let failed = match edit {
             // An edit of the whole book would take back what was done since.
             Ok(Ok(Some(_))) if !Arc::ptr_eq(&of, self.book()) => self.changed_meanwhile(),
-            Ok(Ok(Some(edit))) => {
-                self.edit(vec![edit], Focus::Book);
-                self.document.history.close_step();
-                self.put_list_away();
+            Ok(Ok(Some((edit, counted)))) => {
+                let words = say!(
+                    self.voice,
+                    "list-taken",
+                    count: counted.new + counted.changed,
+                    new: counted.new,
+                    changed: counted.changed,
+                );
+                self.bring_in(edit, words);
                 return;
             }
             Ok(Ok(None)) => return,
@@ -151,6 +194,18 @@ impl Workbench {
             Err(BrokeDown) => self.voice.word("list-not-added").to_owned(),
         };
         self.told.message = Some(Message::Failed(failed));
+    }
+
+    /// Takes what was reviewed into the book, as a step of its own that the message takes back.
+    pub(super) fn bring_in(&mut self, edit: Edit, words: String) {
+        let before = self.book().clone();
+        self.edit(vec![edit], Focus::Book);
+        if Arc::ptr_eq(&before, self.book()) {
+            return;
+        }
+        self.document.history.close_step();
+        self.put_list_away();
+        self.told.message = Some(Message::Taken(words));
     }
 
     /// What is said when the book is another one than that which a list was compared with.
@@ -187,16 +242,25 @@ fn find_table(
     book: &Arc<Book>,
     order: &TableOrder,
 ) -> Result<TableReview, String> {
-    let table = read_table(&order.bytes, order.delimiter)
+    let table = read_table(&order.bytes, order.delimiter, order.heading_line)
         .map_err(|error| voice.about(book).table_error(&error))?;
     let mut mapping = guess_mapping(&table.headings);
     if let Some(columns) = &order.columns {
         mapping.columns.clone_from(columns);
     }
     let signs = DecimalSigns::of(&table, &mapping, order.sign);
-    let review = review_price_list(book, &table, &mapping, &signs, &super::today());
+    let mut choices = (*order.choices).clone();
+    if choices.date.is_empty() {
+        choices.date = super::today();
+    }
+    let review = review_price_list(book, &table, &mapping, &signs, &choices);
+    let sure = |(at, line): (usize, &ReviewLine)| line.is_sure().then_some(at);
+    let sells =
+        |item: &Arc<Ingredient>| Some(item.supplier.clone()).filter(|name| !name.is_empty());
     Ok(TableReview {
         counts: review.counts(),
+        sure: review.lines.iter().enumerate().filter_map(sure).collect(),
+        suppliers: book.ingredients.iter().filter_map(sells).collect(),
         table,
         mapping,
         signs,
@@ -208,10 +272,26 @@ fn find_table(
 fn edit_of(
     speaker: Speaker<'_>,
     review: &Review,
-    refused: &BTreeSet<usize>,
-) -> Result<Option<Edit>, String> {
-    let taken = |at: usize| review.lines[at].is_change() && !refused.contains(&at);
-    edits_of(speaker.book, review, taken).map_err(|error| speaker.edit_error(&error))
+    taken: &BTreeSet<usize>,
+) -> Result<Option<(Edit, Counted)>, String> {
+    let is_taken = |at: usize| taken.contains(&at);
+    let edit = edits_of(speaker.book, review, is_taken);
+    let edit = edit.map_err(|error| speaker.edit_error(&error))?;
+    let lines = || {
+        review
+            .lines
+            .iter()
+            .enumerate()
+            .filter(|(at, _)| is_taken(*at))
+    };
+    let is_new = |line: &ReviewLine| matches!(line.outcome, Outcome::New(_));
+    let counted = Counted {
+        new: lines().filter(|(_, line)| is_new(line)).count(),
+        changed: lines()
+            .filter(|(_, line)| line.is_change() && !is_new(line))
+            .count(),
+    };
+    Ok(edit.map(|edit| (edit, counted)))
 }
 
 fn find_arrival(

@@ -9,8 +9,8 @@ use super::search::Search;
 use crate::book::{Book, IngredientId};
 use crate::edit::Edit;
 use crate::exchange::{
-    Arrival, DecimalSign, DecimalSigns, Delimiter, Field, ForeignRecipe, LineMapping, MappedTo,
-    Mapping, ReadRecipe, RecipeQuestion, Review, TextTable,
+    Arrival, CostEffect, DecimalSign, DecimalSigns, Delimiter, Field, ForeignRecipe, LineMapping,
+    ListChoices, MappedTo, Mapping, ReadRecipe, Review, RowMatch, TextTable, WrittenArrival,
 };
 
 /// A file that is being brought in.
@@ -40,10 +40,14 @@ pub struct TableOrder {
     pub bytes: Arc<Vec<u8>>,
     /// The sign between cells.
     pub delimiter: Option<Delimiter>,
+    /// The line of the headings, from 1.
+    pub heading_line: Option<u64>,
     /// What each column means.
     pub columns: Option<Vec<Option<Field>>>,
     /// The decimal sign.
     pub sign: Option<DecimalSign>,
+    /// What is said of its rows; without a day its prices are of today.
+    pub choices: Arc<ListChoices>,
 }
 
 impl PartialEq for TableOrder {
@@ -51,6 +55,8 @@ impl PartialEq for TableOrder {
         // It is asked for in every frame: the bytes are the same when they are the same in memory.
         Arc::ptr_eq(&self.bytes, &other.bytes)
             && self.delimiter == other.delimiter
+            && self.heading_line == other.heading_line
+            && self.choices == other.choices
             && self.columns == other.columns
             && self.sign == other.sign
     }
@@ -69,6 +75,10 @@ pub struct TableReview {
     pub review: Review,
     /// How many lines are new, changed, the same, skipped.
     pub counts: [usize; 4],
+    /// Lines that are taken unless somebody says otherwise, by position.
+    pub sure: BTreeSet<usize>,
+    /// Everybody who sells something to the shop.
+    pub suppliers: BTreeSet<String>,
     /// The book that it is about.
     pub(super) of: Arc<Book>,
 }
@@ -104,30 +114,51 @@ pub struct ArrivalReview {
     pub arrival: Result<(Arrival, Edit), String>,
 }
 
-/// A schema.org recipe.
+/// A schema.org recipe, with what a person has said of its ingredients, by position.
 #[derive(Clone, Debug)]
-pub struct RecipeOrder(pub Arc<ReadRecipe>);
+pub struct RecipeOrder {
+    /// The recipe.
+    pub recipe: Arc<ReadRecipe>,
+    /// What its ingredients are.
+    pub chosen: Arc<BTreeMap<usize, RowMatch>>,
+}
 
 impl PartialEq for RecipeOrder {
     fn eq(&self, other: &Self) -> bool {
-        Arc::ptr_eq(&self.0, &other.0)
+        Arc::ptr_eq(&self.recipe, &other.recipe) && self.chosen == other.chosen
     }
 }
 
-/// What adding a schema.org recipe does, with what has to be looked at; or why it can't be added.
-pub type RecipeReview = Result<(Edit, Vec<RecipeQuestion>), String>;
+/// A schema.org recipe as a draft of the book; or why it can't be added.
+pub type RecipeReview = Result<WrittenArrival, String>;
 
-/// Lines of a list that are taken into the book: all that change something, but for those that are refused.
-#[derive(Clone, Debug, PartialEq)]
+/// Lines of a list that are taken into the book, by position.
+#[derive(Clone, Debug)]
 pub struct ListTaking {
     /// The list.
     pub reviewed: Arc<Result<TableReview, String>>,
-    /// Lines that are left out, by position.
-    pub refused: BTreeSet<usize>,
+    /// The lines.
+    pub taken: Arc<BTreeSet<usize>>,
 }
 
+impl PartialEq for ListTaking {
+    fn eq(&self, other: &Self) -> bool {
+        Arc::ptr_eq(&self.reviewed, &other.reviewed) && self.taken == other.taken
+    }
+}
+
+/// What taking lines of a list does to the cost of the drinks, the largest rise first; or why they can't be taken.
+pub type EffectReview = Result<Vec<CostEffect>, String>;
+
 /// What is being taken over into a book, with the edit that does it.
-pub(super) type Taking = Job<Arc<Book>, Result<Option<Edit>, String>>;
+pub(super) type Taking = Job<Arc<Book>, Result<Option<(Edit, Counted)>, String>>;
+
+/// How many ingredients are new and how many change.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Counted {
+    pub(super) new: usize,
+    pub(super) changed: usize,
+}
 
 /// What is being brought in.
 #[derive(Default)]
@@ -136,6 +167,7 @@ pub(super) struct BringingIn {
     /// A file that is being read, with what it says or why it can't be read.
     pub(super) reading: Option<Job<PathBuf, Result<ListContent, String>>>,
     pub(super) tables: Search<TableOrder, Result<TableReview, String>>,
+    pub(super) effects: Search<ListTaking, EffectReview>,
     pub(super) arrivals: Search<ArrivalOrder, ArrivalReview>,
     pub(super) recipes: Search<RecipeOrder, RecipeReview>,
     pub(super) taking: Option<Taking>,
@@ -143,6 +175,9 @@ pub(super) struct BringingIn {
 
 impl BringingIn {
     pub(super) fn is_searching(&self) -> bool {
-        self.tables.is_running() || self.arrivals.is_running() || self.recipes.is_running()
+        self.tables.is_running()
+            || self.effects.is_running()
+            || self.arrivals.is_running()
+            || self.recipes.is_running()
     }
 }

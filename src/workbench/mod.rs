@@ -52,8 +52,8 @@ pub use exporting::{
 pub use keeper::RecoveryState;
 pub use left_work::OfferedRecovery;
 pub use list_in_hand::{
-    ArrivalOrder, ArrivalReview, ListContent, ListInHand, ListTaking, RecipeOrder, RecipeReview,
-    TableOrder, TableReview,
+    ArrivalOrder, ArrivalReview, EffectReview, ListContent, ListInHand, ListTaking, RecipeOrder,
+    RecipeReview, TableOrder, TableReview,
 };
 pub use moments::{exact_moment_words, moment_words, today};
 pub use open_book::Workbench;

@@ -217,6 +217,10 @@ impl Workbench {
     pub(super) fn note_change(&mut self, before: &Arc<Book>) {
         if !Arc::ptr_eq(before, self.book()) {
             self.document.stamp.0 += 1;
+            // Its step is the last one no more.
+            if matches!(self.told.message, Some(Message::Taken(_))) {
+                self.told.message = None;
+            }
             self.keep_unsaved_work();
         }
     }

@@ -127,6 +127,7 @@ impl Workbench {
             Command::ReadList(path) => self.read_list(path),
             Command::PickList => self.ask(PickRequest::List),
             Command::TakeList(taking) => self.take_list(taking),
+            Command::TakeRecipe(edit) => self.take_recipe(*edit),
             Command::PutListAway => self.put_list_away(),
         }
     }

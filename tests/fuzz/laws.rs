@@ -9,8 +9,8 @@ use evensip::book_file::{built_in_book, parse, write};
 use evensip::cards::{Document, Fonts, Mark, Page, Paper, Typesetter};
 use evensip::edit::{Edit, Focus, History, apply};
 use evensip::exchange::{
-    DecimalSigns, arrival_watched, edits_of, guess_mapping, propose_mappings, read_json_ld,
-    read_recipe, read_table, review_price_list, utf8_text,
+    DecimalSigns, ListChoices, arrival_watched, edits_of, guess_mapping, propose_mappings,
+    read_json_ld, read_recipe, read_table, review_price_list, utf8_text,
 };
 use evensip::quantity::is_hidden;
 use evensip::say::Speaker;
@@ -143,12 +143,18 @@ pub(crate) fn edits_are_kept(bytes: &[u8]) {
 
 /// Any bytes as a list of a spreadsheet: what is accepted of it opens again and has no error that was not there.
 pub(crate) fn lists_come_in_whole(bytes: &[u8]) {
-    let Ok(table) = read_table(bytes, None) else {
+    let Ok(table) = read_table(bytes, None, None) else {
         return;
     };
     let mapping = guess_mapping(&table.headings);
     let signs = DecimalSigns::of(&table, &mapping, None);
-    let review = review_price_list(&BOOK, &table, &mapping, &signs, "2026-11-28");
+    let review = review_price_list(
+        &BOOK,
+        &table,
+        &mapping,
+        &signs,
+        &ListChoices::of_day("2026-11-28"),
+    );
     assert_eq!(review.lines.len(), table.rows.len());
     if let Ok(Some(edit)) = edits_of(&BOOK, &review, |_| true) {
         comes_in(&edit);
@@ -158,10 +164,14 @@ pub(crate) fn lists_come_in_whole(bytes: &[u8]) {
 /// Any text as a recipe in JSON-LD.
 pub(crate) fn written_recipes_come_in_whole(bytes: &[u8]) {
     let Ok(text) = utf8_text(bytes) else { return };
-    if let Ok(recipe) = read_json_ld(text)
-        && let Ok((edit, _)) = recipe.edit(&BOOK, &Speaker::new(&BOOK).read_recipe_name(&recipe))
-    {
-        comes_in(&edit);
+    if let Ok(recipe) = read_json_ld(text) {
+        let speaker = Speaker::new(&BOOK);
+        let (name, nothing) = (speaker.read_recipe_name(&recipe), BTreeMap::new());
+        let arrival = recipe.arrive(&BOOK, &name, &nothing, &|new| speaker.new_measure(new));
+        if let Ok(arrival) = arrival {
+            assert_eq!(arrival.lines.len(), recipe.ingredients.len());
+            comes_in(&arrival.edit);
+        }
     }
 }
 

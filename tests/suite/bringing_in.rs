@@ -20,9 +20,9 @@ use evensip::workbench::{
 use super::kept_work::{command, eventually};
 
 fn long_list(folder: &Path, rows: usize) -> PathBuf {
-    let mut text = "name;brand;price;pack;fat;sugars\n".to_owned();
+    let mut text = "name;brand;form;price;pack;fat;sugars\n".to_owned();
     for number in 0..rows {
-        writeln!(text, "Powder {number};Velm;9,50;1 kg;3,25;61,5").unwrap();
+        writeln!(text, "Powder {number};Velm;powder;9,50;1 kg;3,25;61,5").unwrap();
     }
     let path = folder.join("prices.csv");
     std::fs::write(&path, text).unwrap();
@@ -37,8 +37,10 @@ fn order(workbench: &Workbench) -> TableOrder {
     TableOrder {
         bytes: bytes.clone(),
         delimiter: None,
+        heading_line: None,
         columns: None,
         sign: None,
+        choices: Arc::default(),
     }
 }
 
@@ -105,7 +107,7 @@ fn lines_are_taken_as_one_step_and_never_into_another_book() {
     let before = workbench.book().clone();
     let taking = ListTaking {
         reviewed: reviewed(&mut workbench),
-        refused: [0, 5].into(),
+        taken: Arc::new((0..300).filter(|at| ![0, 5].contains(at)).collect()),
     };
     // Somebody has typed since the list was looked through.
     note(&mut workbench, "typed");

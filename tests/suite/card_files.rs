@@ -136,7 +136,11 @@ fn a_price_list_is_shown_and_written_only_when_it_is_accepted() {
     std::fs::copy(Path::new(env!("CARGO_MANIFEST_DIR")).join(SAMPLE), &book).unwrap();
     let before = std::fs::read(&book).unwrap();
     let list = folder.path().join("prices.csv");
-    std::fs::write(&list, "name;brand;price;pack\nPlum powder;Velm;9,50;1 kg\n").unwrap();
+    std::fs::write(
+        &list,
+        "name;brand;form;price;pack\nPlum powder;Velm;powder;9,50;1 kg\n",
+    )
+    .unwrap();
     let (book_path, list) = (book.to_str().unwrap(), list.to_str().unwrap());
     let output = evensip(&["bring-in", book_path, list]);
     assert!(output.status.success(), "{}", text(&output.stderr));

@@ -4,15 +4,15 @@ use std::fmt::Write as _;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
-use egui::Role;
+use egui::{Key, Modifiers, Role};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::say::Speaker;
 use evensip::ui::Area;
 use evensip::workbench::{FilePicker, PickRequest};
 
 use crate::at_the_window::{
-    NARROW, Size, WIDE, Window, WindowBuilder, book, click, click_on, eventually, go, has, retype,
-    says, text_of, tick, undo, window_of,
+    NARROW, Size, TALL, WIDE, Window, WindowBuilder, book, click, click_on, eventually, go, has,
+    press, read_aloud, retype, rows, says, settle, text_of, tick, type_on, undo, window_of,
 };
 
 fn cards(size: Size) -> Window {
@@ -171,7 +171,7 @@ fn a_price_list_is_reviewed_and_only_what_is_ticked_is_taken_in_one_step() {
     let folder = tempfile::tempdir().unwrap();
     let path = list(
         folder.path(),
-        "name;brand;price;pack\nPlum powder;Velm;9,50;1 kg\nFig powder;Velm;8,50;1 kg\n",
+        "name;brand;form;price;pack\nPlum powder;Velm;powder;9,50;1 kg\nFig powder;Velm;powder;8,50;1 kg\n",
     );
     let mut window = window();
     let before = book(&window);
@@ -204,9 +204,9 @@ fn a_price_list_is_reviewed_and_only_what_is_ticked_is_taken_in_one_step() {
 #[test]
 fn of_a_list_of_thousands_the_lines_in_sight_are_drawn_and_all_ticked_ones_are_taken() {
     let folder = tempfile::tempdir().unwrap();
-    let mut text = "name;brand;price;pack\n".to_owned();
+    let mut text = "name;brand;form;price;pack\n".to_owned();
     for number in 0..3_000 {
-        writeln!(text, "Powder {number};Velm;9,50;1 kg").unwrap();
+        writeln!(text, "Powder {number};Velm;powder;9,50;1 kg").unwrap();
     }
     let path = list(folder.path(), &text);
     let mut window = window();
@@ -227,6 +227,110 @@ fn of_a_list_of_thousands_the_lines_in_sight_are_drawn_and_all_ticked_ones_are_t
     assert!(book.ingredients.iter().all(|item| item.name != "Powder 1"));
 }
 
+/// A list with titles, names of its own, a case and a price of another pack: matched by hand, its effect on the drinks seen,
+/// taken, recognised the next time, and taken back from the confirmation.
+#[test]
+fn a_suppliers_list_is_matched_by_hand_and_taken_with_its_effect_and_taken_back() {
+    let folder = tempfile::tempdir().unwrap();
+    let text = "Wexcombe Dry Goods;;;\nWinter 2026;;;\nArtikel;Marke;Inhalt;Preis netto\n\
+        Kastanienpulver;Tambrel;12 x 1 kg;148,20\nTrinkhalme;Bask;1000 Stück;12,50\n";
+    let path = list(folder.path(), text);
+    let mut window = cards(TALL);
+    let before = book(&window);
+    review(&mut window, &path);
+    eventually(&mut window, "the list", |window| {
+        has(window, "2 new, 0 changed, 0 the same, 0 skipped")
+    });
+    assert!(has(&window, "(2 lines above are skipped)"));
+    // Neither is ticked: nobody has said what they are.
+    assert!(
+        says(&window, "2 changes are not ticked"),
+        "{:?}",
+        read_aloud(&window)
+    );
+    retype(&mut window, "Supplier of the list", "Wexcombe Dry Goods");
+    settle(&mut window);
+    click(
+        &mut window,
+        "What Tambrel Kastanienpulver is: a new ingredient: powder",
+    );
+    settle(&mut window);
+    type_on(&mut window, "chestnut pow");
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    eventually(&mut window, "the match", |window| {
+        has(window, "1 new, 1 changed, 0 the same, 0 skipped")
+    });
+    assert!(
+        says(&window, "+8.3 % for the same amount"),
+        "{:?}",
+        read_aloud(&window)
+    );
+    eventually(&mut window, "the effect", |window| {
+        !rows(window, "Hob & Ember").is_empty()
+    });
+    click(&mut window, "Add 1 to the book");
+    eventually(&mut window, "the confirmation", |window| {
+        has(window, "1 ingredient was brought in (0 new, 1 changed).")
+    });
+    let taken = book(&window);
+    let chestnut = taken
+        .ingredients
+        .iter()
+        .find(|item| item.full_name() == "Tambrel chestnut powder")
+        .unwrap();
+    assert_eq!(chestnut.articles.len(), 1);
+    assert_eq!(chestnut.articles[0].supplier, "Wexcombe Dry Goods");
+    // What was matched once is recognised.
+    review(&mut window, &path);
+    eventually(&mut window, "the list again", |window| {
+        has(window, "2 new, 0 changed, 0 the same, 0 skipped")
+    });
+    retype(&mut window, "Supplier of the list", "Wexcombe Dry Goods");
+    eventually(&mut window, "what is remembered", |window| {
+        has(window, "1 new, 0 changed, 1 the same, 0 skipped")
+    });
+    click(&mut window, "Leave it");
+    click(&mut window, "Take it back");
+    settle(&mut window);
+    assert_eq!(*book(&window), *before);
+    assert!(!says(&window, "was brought in"));
+}
+
+/// A recipe as people write them: each sentence is reviewed, matched, and added as a line.
+#[test]
+fn a_written_recipe_is_reviewed_sentence_by_sentence() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("plum.json");
+    let text = r#"{"@type": "Recipe", "name": "Plum evening", "recipeIngredient":
+        ["2 Tbsp honey", "1 cup (240 ml) brewed tea", "ice to fill", "salt to taste"]}"#;
+    std::fs::write(&path, text).unwrap();
+    let mut window = cards(TALL);
+    let before = book(&window);
+    review(&mut window, &path);
+    eventually(&mut window, "the recipe", |window| {
+        says(window, "2 Tbsp honey")
+    });
+    for words in [
+        "21 CFR 101.9(b)(5)(viii)",
+        "240 ml brewed tea",
+        "it states no amount",
+        "new, and added as syrup",
+    ] {
+        assert!(says(&window, words), "{words}: {:?}", read_aloud(&window));
+    }
+    click(&mut window, "Add the recipe as a draft");
+    eventually(&mut window, "the confirmation", |window| {
+        has(window, "“Plum evening” was added as a draft.")
+    });
+    let taken = book(&window);
+    let recipe = taken.recipes.iter().last().unwrap();
+    let lines = recipe.entries.iter().filter(|entry| entry.line().is_some());
+    assert_eq!(lines.count(), 3);
+    click(&mut window, "Take it back");
+    settle(&mut window);
+    assert_eq!(*book(&window), *before);
+}
+
 /// What a person has chosen to stand for an ingredient, and for a column, is no matter of the book.
 #[test]
 fn what_was_chosen_stays_when_the_book_changes() {
@@ -240,7 +344,7 @@ fn what_was_chosen_stays_when_the_book_changes() {
     // Something to take back later.
     let prices = list(
         folder.path(),
-        "name;brand;price;pack\nPlum powder;Velm;9,50;1 kg\n",
+        "name;brand;form;price;pack\nPlum powder;Velm;powder;9,50;1 kg\n",
     );
     review(&mut window, &prices);
     eventually(&mut window, "the list", |window| {

@@ -40,9 +40,9 @@ fn book_and_list(rows: usize) -> (tempfile::TempDir, PathBuf, PathBuf) {
         folder.path().join("list.csv"),
     );
     fs::write(&book, built_in()).unwrap();
-    let mut text = "name,brand,price,pack g\n".to_owned();
+    let mut text = "name,brand,form,price,pack g\n".to_owned();
     for row in 0..rows {
-        let _ = writeln!(text, "Plum powder {row},Velm,9.50,1000");
+        let _ = writeln!(text, "Plum powder {row},Velm,powder,9.50,1000");
     }
     fs::write(&list, text).unwrap();
     (folder, book, list)

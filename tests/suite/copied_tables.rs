@@ -442,7 +442,7 @@ fn file(folder: &tempfile::TempDir, name: &str, text: &str) -> PathBuf {
 fn a_list_under_review_is_copied_with_its_columns_and_what_would_change() {
     let mut window = window_of([1360.0, 1600.0]);
     let folder = tempfile::tempdir().unwrap();
-    let text = "name;brand;price;pack;shelf\nPlum powder;Velm;9,50;1 kg;=B2\n                Fig powder;Velm;8,50;1 kg;\n;;;;\n";
+    let text = "name;brand;form;price;pack;shelf\nPlum powder;Velm;powder;9,50;1 kg;=B2\n                Fig powder;Velm;powder;8,50;1 kg;\n;;;;;\n";
     bring_in(&mut window, &file(&folder, "prices.csv", text));
     tick(&mut window, "Velm Fig powder, line 3");
     let columns = copied(&mut window, "columns");

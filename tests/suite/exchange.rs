@@ -1,5 +1,7 @@
 //! What comes in: reviewed before it is taken, nothing guessed, nothing lost; and recipes that go from shop to shop.
 
+use std::collections::BTreeMap;
+
 use evensip::balance::{Measurand, balance_version, standard_balance};
 use evensip::book::{
     Amount, Book, Carried, Change, Entry, IngredientId, Line, LineId, MeasureId, Nominal, Nutrient,
@@ -9,10 +11,11 @@ use evensip::book_file;
 use evensip::cards::{CardOptions, json_ld};
 use evensip::edit::{Edit, apply};
 use evensip::exchange::{
-    DecimalSign, DecimalSigns, Delimiter, FieldChange, ForeignEntry, ForeignRecipe, JsonLdError,
-    MappedTo, NoGrams, Outcome, RecipeExchangeError, RecipeQuestion, Review, ReviewLine, Skip,
-    UnclearAmount, arrival, edits_of, guess_mapping, propose_mappings, read_json_ld, read_recipe,
-    read_table, review_price_list, write_recipe,
+    Becomes, DecimalSign, DecimalSigns, Delimiter, FieldChange, ForeignEntry, ForeignRecipe,
+    Household, JsonLdError, ListChoices, MappedTo, NoGrams, Outcome, ReadRecipe,
+    RecipeExchangeError, RecipeQuestion, Review, ReviewLine, Skip, Span, UnclearAmount,
+    WrittenAmount, WrittenArrival, arrival, edits_of, guess_mapping, propose_mappings,
+    read_json_ld, read_recipe, read_table, review_price_list, write_recipe,
 };
 use evensip::quantity::{NumberError, PackUnit};
 use evensip::say::Speaker;
@@ -21,10 +24,23 @@ use crate::cards::drink;
 use crate::sample::sample;
 
 fn review_of(book: &Book, text: &str, sign: DecimalSign) -> Review {
-    let table = read_table(text.as_bytes(), None).unwrap();
+    let table = read_table(text.as_bytes(), None, None).unwrap();
     let mapping = guess_mapping(&table.headings);
     let signs = DecimalSigns::of(&table, &mapping, Some(sign));
-    review_price_list(book, &table, &mapping, &signs, "2026-11-25")
+    review_price_list(
+        book,
+        &table,
+        &mapping,
+        &signs,
+        &ListChoices::of_day("2026-11-25"),
+    )
+}
+
+fn arrive(read: &ReadRecipe, book: &Book) -> WrittenArrival {
+    let speaker = Speaker::new(book);
+    let (name, nothing) = (speaker.read_recipe_name(read), BTreeMap::new());
+    let arrival = read.arrive(book, &name, &nothing, &|new| speaker.new_measure(new));
+    arrival.unwrap()
 }
 
 fn chestnut(book: &Book) -> IngredientId {
@@ -177,13 +193,13 @@ fn what_can_not_be_read_is_said_cell_by_cell_and_left_out() {
 #[test]
 fn the_delimiter_can_be_set_and_a_table_without_a_name_is_skipped_with_a_reason() {
     let book = sample();
-    let table = read_table(b"a|b\n1|2\n", Some(Delimiter::Bar)).unwrap();
+    let table = read_table(b"a|b\n1|2\n", Some(Delimiter::Bar), None).unwrap();
     let review = review_price_list(
         &book,
         &table,
         &guess_mapping(&table.headings),
         &DecimalSigns::default(),
-        "",
+        &ListChoices::default(),
     );
     let Outcome::Skipped(reason) = &review.lines[0].outcome else {
         panic!("{review:?}")
@@ -197,10 +213,16 @@ fn doubts_of(line: &ReviewLine) -> String {
 
 /// What a list says without being told how it writes its numbers.
 fn told(text: &str) -> Review {
-    let table = read_table(text.as_bytes(), None).unwrap();
+    let table = read_table(text.as_bytes(), None, None).unwrap();
     let mapping = guess_mapping(&table.headings);
     let signs = DecimalSigns::of(&table, &mapping, None);
-    review_price_list(&Book::default(), &table, &mapping, &signs, "")
+    review_price_list(
+        &Book::default(),
+        &table,
+        &mapping,
+        &signs,
+        &ListChoices::of_day(""),
+    )
 }
 
 fn new_one(review: &Review, at: usize) -> &evensip::book::Ingredient {
@@ -270,18 +292,22 @@ fn an_amount_that_may_be_two_things_is_asked_and_not_guessed() {
     let text = r#"{"@type": "Recipe", "name": "Plum", "recipeIngredient":
         ["1,000 ml milk", "2 500 g plums", "1.5 l water", "7,25 g salt", "1 1/2 l tea"]}"#;
     let read = read_json_ld(text).unwrap();
-    let amounts: Vec<Option<f64>> = read
-        .ingredients
+    let arrived = arrive(&read, &Book::default());
+    let amounts: Vec<Option<f64>> = arrived
+        .lines
         .iter()
-        .map(|one| one.amount.as_ref().and_then(Amount::number))
+        .map(|line| match &line.becomes {
+            Becomes::Line { amount, .. } => amount.number(),
+            _ => None,
+        })
         .collect();
     assert_eq!(
         amounts,
         [None, None, Some(1500.0), Some(7.25), Some(1500.0)]
     );
-    let edit = read.edit(&Book::default(), &read.name);
-    let asked = edit.unwrap().1.into_iter().filter_map(|one| match one {
-        RecipeQuestion::UnclearAmount { why, .. } => Some(why),
+    let questions = arrived.lines.into_iter().flat_map(|line| line.questions);
+    let asked = questions.filter_map(|one| match one {
+        RecipeQuestion::UnclearAmount(why) => Some(why),
         _ => None,
     });
     let number = NumberError::Ambiguous {
@@ -310,7 +336,7 @@ fn a_recipe_in_json_ld_comes_back_with_its_grams_and_sentences() {
     assert_eq!(read.ingredients.len(), lines.len());
     for (ingredient, line) in read.ingredients.iter().zip(&lines) {
         assert_eq!(
-            ingredient.name,
+            ingredient.full_name,
             book.ingredient(&line.ingredient).unwrap().full_name()
         );
         let share = balance
@@ -319,8 +345,8 @@ fn a_recipe_in_json_ld_comes_back_with_its_grams_and_sentences() {
             .find(|share| share.line == line.id && !share.carried);
         let grams = share.unwrap().grams.unwrap();
         match &ingredient.amount {
-            Some(Amount::Grams(read)) => assert!(
-                (read - grams).abs() <= grams * 0.05 + 0.5,
+            WrittenAmount::Grams(read) => assert!(
+                (read.middle() - grams).abs() <= grams * 0.05 + 0.5,
                 "{ingredient:?}: {grams}"
             ),
             other => panic!("{other:?}"),
@@ -332,13 +358,13 @@ fn a_recipe_in_json_ld_comes_back_with_its_grams_and_sentences() {
         }
     }
     // Taken over, it is a draft whose ingredients are those of the book.
-    let name = Speaker::new(&book).read_recipe_name(&read);
-    let (edit, questions) = read.edit(&book, &name).unwrap();
-    let after = apply(&book, &edit).unwrap();
+    let arrived = arrive(&read, &book);
+    let after = apply(&book, &arrived.edit).unwrap();
     assert_eq!(after.ingredients.len(), book.ingredients.len());
     let new = after.recipes.iter().last().unwrap();
     assert_eq!(new.name, recipe.name);
-    assert!(questions.contains(&RecipeQuestion::NotInFile));
+    let questions = arrived.lines.iter().flat_map(|line| &line.questions);
+    assert_eq!(questions.count(), 0);
     let taken = balance_version(&after, new, None).unwrap();
     let mass = |balance: &evensip::balance::Balance| balance.figures.get(Measurand::Mass).unwrap();
     assert!((mass(&taken) / mass(&balance) - 1.0).abs() < 0.02);
@@ -352,22 +378,27 @@ fn json_ld_of_others_is_read_in_its_many_shapes() {
         "cookTime":"PT5M","nutrition":{"@type":"NutritionInformation","calories":"90 kcal"}}]}"#;
     let read = read_json_ld(text).unwrap();
     assert_eq!(read.name, "Plum cooler");
-    assert_eq!(read.ingredients[0].amount, Some(Amount::Millilitres(200.0)));
+    let millilitres = |number| WrittenAmount::Millilitres(Span::of(number));
+    assert_eq!(read.ingredients[0].amount, millilitres(200.0));
     assert_eq!(read.ingredients[0].name, "plum juice");
-    assert_eq!(read.ingredients[1].amount, Some(Amount::Millilitres(500.0)));
-    assert_eq!(read.ingredients[2].amount, None);
+    assert_eq!(read.ingredients[1].amount, millilitres(500.0));
+    let pinch = WrittenAmount::Household {
+        count: Span::of(1.0),
+        of: Household::Pinch,
+        is_heaped: false,
+    };
+    assert_eq!(read.ingredients[2].amount, pinch);
     assert_eq!(read.instructions, ["Stir.", "Serve."]);
     assert_eq!(
         read.nutrition,
         [("calories".to_owned(), "90 kcal".to_owned())]
     );
     assert_eq!(read.left_out, ["cookTime: PT5M"]);
-    let edit = read.edit(&Book::default(), &read.name);
-    let (edit, questions) = edit.unwrap();
-    let book = apply(&Book::default(), &edit).unwrap();
-    assert_eq!(book.ingredients.len(), 2);
-    let text = "a pinch of love".to_owned();
-    assert!(questions.contains(&RecipeQuestion::NoAmount { text }));
+    let arrived = arrive(&read, &Book::default());
+    let book = apply(&Book::default(), &arrived.edit).unwrap();
+    assert_eq!(book.ingredients.len(), 3);
+    let household = RecipeQuestion::Household(Household::Pinch);
+    assert!(arrived.lines[2].questions.contains(&household));
     // What nobody has stated is not known, and not nothing.
     let recipe = book.recipes.iter().next().unwrap();
     let balance = balance_version(&book, recipe, None).unwrap();

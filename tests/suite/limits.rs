@@ -1,5 +1,6 @@
 //! What can be made can be opened: no edit, list or merge leads to a book that loading refuses, or to an error that was not there.
 
+use std::collections::BTreeMap;
 use std::fmt::Write as _;
 use std::sync::Arc;
 
@@ -10,7 +11,8 @@ use evensip::book::{
 use evensip::book_file::{parse, text_measure, write};
 use evensip::edit::{Edit, EditError, Focus, History, WholeBook, apply};
 use evensip::exchange::{
-    DecimalSigns, edits_of, guess_mapping, read_json_ld, read_table, review_price_list,
+    DecimalSigns, ListChoices, NewMeasure, edits_of, guess_mapping, read_json_ld, read_table,
+    review_price_list,
 };
 use evensip::say::Speaker;
 use proptest::prelude::*;
@@ -115,10 +117,10 @@ proptest! {
             }
             text.push('\n');
         }
-        let table = read_table(text.as_bytes(), None).unwrap();
+        let table = read_table(text.as_bytes(), None, None).unwrap();
         let mapping = guess_mapping(&table.headings);
         let signs = DecimalSigns::of(&table, &mapping, None);
-        let review = review_price_list(&book, &table, &mapping, &signs, "2026-05-04");
+        let review = review_price_list(&book, &table, &mapping, &signs, &ListChoices::of_day("2026-05-04"));
         if let Some(edit) = edits_of(&book, &review, |_| true).unwrap() {
             let mut history = history(&book);
             perform(&mut history, edit).unwrap();
@@ -159,11 +161,12 @@ fn a_recipe_of_another_program_with_a_line_too_many_is_refused_and_the_most_is_t
             ingredients.join(", ")
         );
         let read = read_json_ld(&text).unwrap();
-        match read.edit(&book, &read.name) {
-            Ok((edit, _)) => {
+        let name = |_: NewMeasure<'_>| (String::new(), String::new());
+        match read.arrive(&book, &read.name, &BTreeMap::new(), &name) {
+            Ok(arrival) => {
                 assert!(fits, "{lines} lines are taken");
                 let mut history = history(&book);
-                perform(&mut history, edit).unwrap();
+                perform(&mut history, arrival.edit).unwrap();
                 parse(&write(history.book())).unwrap();
             }
             Err(error) => {

@@ -4,8 +4,8 @@ use std::process::Command;
 
 use evensip::book_file::{built_in, load, write};
 use evensip::exchange::{
-    DecimalSigns, Delimiter, Outcome, RowFault, Skip, TableError, TextTable, guess_mapping,
-    read_json_ld, read_table, review_price_list, utf8_text,
+    DecimalSigns, Delimiter, ListChoices, Outcome, RowFault, Skip, TableError, TextTable,
+    guess_mapping, read_json_ld, read_table, review_price_list, utf8_text,
 };
 use proptest::prelude::*;
 
@@ -61,7 +61,7 @@ proptest! {
     fn a_list_is_read_as_it_was_written(seed in any::<u64>()) {
         let (delimiter, rows) = table(&mut Dice(seed));
         let text = text_of(delimiter, &rows);
-        let read = read_table(text.as_bytes(), Some(delimiter)).unwrap();
+        let read = read_table(text.as_bytes(), Some(delimiter), None).unwrap();
         prop_assert_eq!(&read.headings, &rows[0]);
         prop_assert_eq!(read.rows.len(), rows.len() - 1);
         for ((line, cells), wanted) in read.rows.iter().zip(&rows[1..]) {
@@ -89,7 +89,7 @@ proptest! {
         }
         let at = quotes[dice.below(quotes.len())];
         let broken = format!("{}{}", &text[..at], &text[at + 1..]);
-        let read = match read_table(broken.as_bytes(), Some(delimiter)) {
+        let read = match read_table(broken.as_bytes(), Some(delimiter), None) {
             Ok(read) => read,
             Err(TableError::Headings(_) | TableError::NoRows) => return Ok(()),
             Err(error) => return Err(TestCaseError::fail(format!("{error:?}"))),
@@ -108,7 +108,7 @@ proptest! {
     fn half_a_letter_is_refused_and_no_sign_stands_for_it(bytes in proptest::collection::vec(any::<u8>(), 0..60)) {
         for mark in [&b"\xff\xfe"[..], b"\xfe\xff"] {
             let bytes = [mark, &bytes].concat();
-            if let Ok(table) = read_table(&bytes, None) {
+            if let Ok(table) = read_table(&bytes, None, None) {
                 let cells = table.rows.iter().flat_map(|(_, cells)| cells).chain(&table.headings);
                 let units: Vec<u16> = "\u{fffd}".encode_utf16().collect();
                 let has_sign = bytes.chunks(2).any(|pair| {
@@ -158,10 +158,10 @@ fn a_row_that_is_not_what_it_seems_is_refused_with_its_lines() {
             },
         ),
     ] {
-        let table = read_table(text.as_bytes(), None).unwrap();
+        let table = read_table(text.as_bytes(), None, None).unwrap();
         let mapping = guess_mapping(&table.headings);
         let signs = DecimalSigns::of(&table, &mapping, None);
-        let review = review_price_list(&book, &table, &mapping, &signs, "");
+        let review = review_price_list(&book, &table, &mapping, &signs, &ListChoices::of_day(""));
         let Outcome::Skipped(Skip::Row(fault)) = &review.lines[0].outcome else {
             panic!("{text}: {review:?}");
         };
@@ -217,7 +217,7 @@ fn the_command_shows_what_is_new_and_leaves_out_what_may_be_two_things() {
     std::fs::write(&book, built_in()).unwrap();
     std::fs::write(
         &list,
-        "name;brand;price;pack;sugars\nPlum powder;Velm;1,234;1 kg;71\nFig powder;Velm;2;500 g;64\n",
+        "name;brand;form;price;pack;sugars\nPlum powder;Velm;powder;1,234;1 kg;71\nFig powder;Velm;powder;2;500 g;64\n",
     )
     .unwrap();
     let run = |more: &[&str]| {
@@ -240,7 +240,7 @@ fn the_command_shows_what_is_new_and_leaves_out_what_may_be_two_things() {
         book.ingredients.iter().any(|item| item.name == name)
     };
     let said = run(&["--accept"]);
-    assert!(said.contains("1 of them is left out"), "{said}");
+    assert!(said.contains("line 2 is left out"), "{said}");
     assert!(has("Fig powder") && !has("Plum powder"));
     run(&["--accept", "--decimal-comma"]);
     assert!(has("Plum powder"));

@@ -5,7 +5,7 @@ use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::book::{Book, EarlierPrice, Ingredient, IngredientId, Place, Price};
 use evensip::book_file::{built_in_book, parse, write};
 use evensip::exchange::{
-    DecimalSign, DecimalSigns, Outcome, guess_mapping, read_table, review_price_list,
+    DecimalSign, DecimalSigns, ListChoices, Outcome, guess_mapping, read_table, review_price_list,
 };
 use evensip::quantity::Pack;
 use evensip::ui::counter_area::CounterItem;
@@ -140,10 +140,16 @@ fn a_price_list_keeps_what_it_replaces_and_says_nothing_new_of_a_price_that_stay
             before.brand,
             old.content.whole()
         );
-        let table = read_table(text.as_bytes(), None).unwrap();
+        let table = read_table(text.as_bytes(), None, None).unwrap();
         let mapping = guess_mapping(&table.headings);
         let signs = DecimalSigns::of(&table, &mapping, Some(DecimalSign::Point));
-        review_price_list(&book, &table, &mapping, &signs, "2026-11-25")
+        review_price_list(
+            &book,
+            &table,
+            &mapping,
+            &signs,
+            &ListChoices::of_day("2026-11-25"),
+        )
     };
     let review = brought(old.pack + 2.0);
     let Outcome::Changed { ingredient, .. } = &review.lines[0].outcome else {
@@ -171,10 +177,10 @@ fn a_list_of_the_day_of_a_typed_price_replaces_it_unless_another_supplier_asks_i
             typed.brand,
             paid.content.whole()
         );
-        let table = read_table(text.as_bytes(), None).unwrap();
+        let table = read_table(text.as_bytes(), None, None).unwrap();
         let mapping = guess_mapping(&table.headings);
         let signs = DecimalSigns::of(&table, &mapping, Some(DecimalSign::Point));
-        let review = review_price_list(&book, &table, &mapping, &signs, day);
+        let review = review_price_list(&book, &table, &mapping, &signs, &ListChoices::of_day(day));
         match &review.lines[0].outcome {
             Outcome::Changed { ingredient, .. } => ingredient.as_ref().clone(),
             other => panic!("{other:?}"),

@@ -107,6 +107,12 @@ cards-screen-add-recipe = Rezept als Entwurf hinzufügen
 # A list under review: how its file is read.
 cards-screen-list-looking = Die Liste wird durchgesehen …
 cards-screen-delimiter = Trennzeichen
+cards-screen-heading-line = Überschriften in
+cards-screen-heading-line-of = Zeile { $line }: { $cells }
+cards-screen-above-skipped = { $count ->
+    [one] (1 Zeile darüber wird übersprungen)
+   *[other] ({ $count } Zeilen darüber werden übersprungen)
+}
 cards-screen-decimal-sign = Dezimalzeichen
 cards-screen-columns = Bedeutung der Spalten
 # What a column means that is not taken.
@@ -117,6 +123,13 @@ cards-screen-columns-table = Spalten
 cards-screen-columns-table-column = Spalte
 cards-screen-columns-table-meaning = Bedeutung
 
+# What holds for all rows of the list.
+cards-screen-list-supplier = Lieferant der Liste
+cards-screen-list-supplier-hint = Name
+cards-screen-list-supplier-known = Bekannte Lieferanten
+cards-screen-list-form = Form neuer Zutaten
+cards-screen-list-form-not-stated = nicht angegeben
+
 # What would become of the lines of the list.
 cards-screen-changes = Das würde sich ändern
 cards-screen-changes-counted = { $new } neu, { $changed } geändert, { $same } gleich, { $skipped } übersprungen
@@ -126,6 +139,34 @@ cards-screen-line = Zeile { $line }
 cards-screen-line-of = { $name }, Zeile { $line }
 # $outcome is "new", "changed" or "skipped".
 cards-screen-outcome = { $outcome }: { $details }
+# Rows that are not ticked: read in part, of no stated form, or with a price that moves by more than a third.
+cards-screen-changes-unsure = { $count ->
+    [one] 1 Änderung ist nicht angekreuzt, weil sie geprüft werden muss: Kreuzen Sie sie an, wenn sie stimmt.
+   *[other] { $count } Änderungen sind nicht angekreuzt, weil sie geprüft werden müssen: Kreuzen Sie sie an, wenn sie stimmen.
+}
+cards-screen-price-far = Der Preis ändert sich um mehr als ein Drittel: Ist es dieselbe Packung?
+# What taking the ticked rows does to the cost of the drinks.
+cards-screen-effects = Das würden die Getränke kosten
+cards-screen-effects-looking = Die Kosten der Getränke werden berechnet …
+cards-screen-effects-none = Kein Getränk würde mehr oder weniger kosten.
+cards-screen-effects-table = Kosten der Getränke
+cards-screen-effects-drink = Getränk
+cards-screen-effects-now = jetzt
+cards-screen-effects-then = danach
+cards-screen-effects-change = Änderung
+cards-screen-effects-percent = Änderung
+cards-screen-effects-more = { $count ->
+    [one] 1 weiteres anzeigen
+   *[other] { $count } weitere anzeigen
+}
+# What something that comes in is: an ingredient of the book, a new one, or nothing.
+cards-screen-match-field = Was { $name } ist: { $now }
+cards-screen-match-find = Zutat suchen
+cards-screen-match-find-hint = tippen, um eine Zutat zu finden
+cards-screen-match-none = Nichts passt.
+cards-screen-match-new = eine neue Zutat: { $form }
+cards-screen-match-left-out = auslassen
+cards-screen-match-choose = wählen, was es ist
 # The lines as a table for a spreadsheet.
 cards-screen-changes-table = mögliche Änderungen
 cards-screen-changes-table-line = Zeile
@@ -140,6 +181,12 @@ cards-screen-no = nein
 # A schema.org recipe under review.
 cards-screen-recipe-looking = Die Zutaten werden gesucht …
 cards-screen-to-look-at = Zu prüfen
+# A sentence's ingredient, and why: "Leitungswasser (fast derselbe Name)".
+cards-screen-match-why = { $ingredient } ({ $why })
+# The sentences of a recipe as a table for a spreadsheet.
+cards-screen-sentences-table = Sätze
+cards-screen-sentences-table-sentence = Satz
+cards-screen-sentences-table-becomes = wird zu
 cards-screen-left-out = Ausgelassen: { $text }
 
 # A recipe of another shop under review: what stands for each of its ingredients.

@@ -4,6 +4,7 @@
 field-name = Name
 field-brand = Marke
 field-supplier = Lieferant
+field-article = Artikelnummer
 field-form = Form
 field-role = Rolle
 field-pack-price = Preis einer Packung
@@ -40,14 +41,30 @@ outcome-skipped = ausgelassen
 # What is new or changes in an ingredient: "fat: 30 g → 32 g".
 figure-new = { $figure }: { $value }
 figure-changed = { $figure }: { $before } → { $after }
+figure-price-changed = { $figure }: { $before } → { $after } ({ $percent } % für dieselbe Menge)
 figure-density = Dichte
 figure-price = Preis
 figure-none = keine Werte
 figure-not-stated = nicht angegeben
+# What a supplier's list calls an ingredient. { $named } is "no" where nobody knows whose list it is; { $others } had that name before.
+article-remembered = { $held ->
+    [0] { $named ->
+        [yes] „{ $article }“ von { $supplier } wird künftig erkannt
+       *[no] „{ $article }“ wird künftig erkannt
+    }
+   *[other] { $named ->
+        [yes] „{ $article }“ von { $supplier } wird künftig erkannt und steht nicht mehr für { $others }
+       *[no] „{ $article }“ wird künftig erkannt und steht nicht mehr für { $others }
+    }
+}
 
 # Why a row is left out: clauses without a capital and a stop.
 row-no-name-column = keine Spalte ist der Name: oben eine wählen
 row-no-name = der Name ist leer
+row-left-out = ausgelassen, wie gewählt
+row-no-price = kein Preis angegeben, der Preis im Buch bleibt
+row-nothing-read = nichts daraus kann übernommen werden
+row-same-ingredient = in Zeile { $line } geht es um dieselbe Zutat: wählen, was hier gemeint ist
 row-again = dieselbe Marke mit demselben Namen steht in Zeile { $line }
 row-several = gemeint sein kann { $ingredients }: eine Spalte für die Marke hinzufügen
 row-quote-not-closed = ein Anführungszeichen wird geöffnet, aber nicht geschlossen, von Zeile { $from } bis { $to }: schließen oder entfernen
@@ -66,7 +83,7 @@ row-too-narrow = { $cells ->
 # A cell that is left out: its heading, what stands in it, and a clause that begins with "cell-".
 doubt-cell = { $heading } „{ $cell }“: { $why }
 doubt-ambiguous = { $heading } „{ $cell }“: { $thousands } oder { $decimals }; das Dezimalzeichen der Liste wählen
-doubt-no-form = keine Form angegeben: als Pulver hinzugefügt; unter „Tresen“ festlegen
+doubt-no-form = keine Form angegeben: wählen, was es ist, sonst wird es als Pulver hinzugefügt
 cell-not-a-number = keine Zahl
 # { $sign } is "point" or "comma".
 cell-not-a-number-with = keine Zahl mit dem Dezimalzeichen { $sign }
@@ -78,11 +95,13 @@ cell-mg-or-g = mg oder g: die Einheit in der Überschrift ergänzen
 cell-unit-of-mass = unbekannte Einheit: g oder mg verwenden
 cell-unit-of-energy = unbekannte Einheit: kJ oder kcal verwenden
 cell-unit-of-share = unbekannte Einheit: % verwenden
-cell-unit-of-pack = unbekannte Einheit: g, kg, oz, lb, ml, l oder fl oz verwenden
+cell-unit-of-pack = nicht vollständig verstanden: den Inhalt als 1 kg, 750 ml, 12 x 1 kg oder 6 x 750 ml eingeben
 cell-no-pack-unit = keine Einheit: g, kg, oz, lb, ml, l oder fl oz ergänzen
 cell-letter-beside-number = neben der Zahl steht ein Buchstabe: Ist es eine Ziffer?
-cell-no-density = das ist ein Volumen, und die Dichte ist nicht angegeben: eine Spalte für die Dichte hinzufügen
 cell-no-pack-content = zu einem Preis gehört der Inhalt der Packung: in der Liste ergänzen
+cell-pack-of-book = der Inhalt ist leer: als die Packung im Buch gelesen
+cell-price-per-amount = das ist ein Preis nach Gewicht oder Volumen: den Preis einer Packung eingeben
+cell-another-currency = das ist nicht die Währung des Buchs: umrechnen
 cell-not-a-day = kein Datum: in der Form 2026-05-04 eingeben
 cell-not-a-form = keine Form: { $words } eingeben
 cell-not-a-role = keine Rolle: { $words } eingeben
@@ -108,12 +127,53 @@ step-bring-in-ingredients = { $count ->
 
 # A recipe that is brought in without a name.
 recipe-without-name = Rezept ohne Namen
-# What has to be looked at in a recipe that is brought in.
-question-unclear-amount = „{ $text }“: { $why }; als Anweisung hinzugefügt
-question-no-amount = „{ $text }“ nennt weder Gramm noch Milliliter: als Anweisung hinzugefügt
-question-new-ingredient = „{ $name }“ ist neu, und die Werte sind nicht bekannt: das Etikett unter „Tresen“ eingeben
+# What has to be looked at in a sentence of a recipe that is brought in: clauses without a capital and a stop.
+question-unclear-amount = die Menge ist nicht eindeutig ({ $why }), daher als Anweisung hinzugefügt
+question-no-amount = ohne Mengenangabe, daher als Anweisung hinzugefügt
+question-second-fill = eine andere Zutat füllt den Becher bereits auf, daher als Anweisung hinzugefügt
+question-too-much = die Menge ist größer, als ein Becher fasst, daher als Anweisung hinzugefügt
+question-new-ingredient = { $told ->
+    [yes] neu, als { $form } hinzugefügt: die Werte sind nicht bekannt, bis das Etikett unter „Tresen“ eingegeben ist
+   *[no] neu, und nichts verrät die Form: wählen, was es ist, sonst als { $form } hinzugefügt
+}
+question-alike = der Name ist nicht ganz derselbe: ist diese Zutat gemeint?
+question-range = { $from } bis { $to }: die Mitte wird verwendet, und der Satz bleibt als Notiz der Zeile
+question-household = { $legal ->
+    [yes] im Laden gibt es dafür kein Maß: „{ $measure }“ mit { $size } ml wird hinzugefügt, wie in 21 CFR 101.9(b)(5)(viii), mit der Unsicherheit eines nie gewogenen Maßes
+   *[no] im Laden gibt es dafür kein Maß: „{ $measure }“ mit { $size } ml wird hinzugefügt (übliche Praxis, ohne Quelle), mit der Unsicherheit eines nie gewogenen Maßes
+}
+question-not-weighed = noch nie gewogen: unter „Tresen“ wiegen, bis dahin ist das Gewicht nicht bekannt
 question-not-in-file = in der Datei fehlen Becher, Shaker, Temperaturen und die Plätze im Getränk: diese festlegen
 amount-two-counts = „{ $first } { $second }“ kann { $first }{ $second } oder { $first } mal { $second } bedeuten
+
+# What a sentence of a recipe becomes.
+becomes-instruction = eine Anweisung
+becomes-left-out = ausgelassen, wie gewählt
+becomes-line = { $amount } { $ingredient }
+becomes-line-measured = { $amount } { $ingredient } ({ $measure })
+# Why an ingredient of the book is chosen for one that a recipe names.
+alike-same-name = derselbe Name
+alike-nearly = fast derselbe Name
+alike-chosen = von Ihnen gewählt
+# Measures of kitchens.
+household-teaspoon = Teelöffel
+household-tablespoon = Esslöffel
+household-cup = Cup
+household-tasse = Tasse
+household-pinch = Prise
+household-knife-tip = Messerspitze
+household-dash = Spritzer
+household-splash = Schuss
+# Name and note of a measure that a recipe brings along.
+measure-household = { $how ->
+    [heaped] { $measure }, gehäuft ({ $size } ml)
+    [dry] { $measure }, trocken ({ $size } ml)
+   *[level] { $measure } ({ $size } ml)
+}
+measure-household-legal = Größe nach 21 CFR 101.9(b)(5)(viii), hier noch nicht gewogen.
+measure-household-practice = Größe nach üblicher Praxis, ohne Quelle; hier noch nicht gewogen.
+measure-piece = Stück
+measure-piece-note = Aus einem Rezept, hier noch nicht gewogen.
 
 # Why an ingredient of the book is chosen for one of another shop, or none is.
 mapping-not-described = die Datei beschreibt sie nicht

@@ -85,6 +85,11 @@ file-no-viewer = kein Programm kann { $path } anzeigen ({ $error }): im Ordner �
 list-broke-down = { $path } konnte nicht gelesen werden
 list-not-added = die Liste konnte dem Buch nicht hinzugefügt werden
 list-book-changed = das Buch hat sich inzwischen geändert: die Liste durchsehen und erneut hinzufügen
+list-taken = { $count ->
+    [one] 1 Zutat wurde übernommen ({ $new } neu, { $changed } geändert).
+   *[other] { $count } Zutaten wurden übernommen ({ $new } neu, { $changed } geändert).
+}
+recipe-taken = „{ $recipe }“ wurde als Entwurf hinzugefügt.
 
 # Why nothing is said of how a drink cools: clauses without a capital and a stop.
 cooling-iced = es enthält Eis: Bis das Eis geschmolzen ist, bleibt es nahe am Gefrierpunkt

@@ -107,6 +107,12 @@ cards-screen-add-recipe = Add the recipe as a draft
 # A list under review: how its file is read.
 cards-screen-list-looking = Looking through the list…
 cards-screen-delimiter = Cell separator
+cards-screen-heading-line = Headings in
+cards-screen-heading-line-of = line { $line }: { $cells }
+cards-screen-above-skipped = { $count ->
+    [one] (1 line above is skipped)
+   *[other] ({ $count } lines above are skipped)
+}
 cards-screen-decimal-sign = Decimal sign
 cards-screen-columns = What the columns mean
 # What a column means that is not taken.
@@ -117,6 +123,13 @@ cards-screen-columns-table = columns
 cards-screen-columns-table-column = column
 cards-screen-columns-table-meaning = meaning
 
+# What holds for all rows of the list.
+cards-screen-list-supplier = Supplier of the list
+cards-screen-list-supplier-hint = name
+cards-screen-list-supplier-known = Known suppliers
+cards-screen-list-form = Form of new ingredients
+cards-screen-list-form-not-stated = not stated
+
 # What would become of the lines of the list.
 cards-screen-changes = What would change
 cards-screen-changes-counted = { $new } new, { $changed } changed, { $same } the same, { $skipped } skipped
@@ -126,6 +139,34 @@ cards-screen-line = line { $line }
 cards-screen-line-of = { $name }, line { $line }
 # $outcome is "new", "changed" or "skipped".
 cards-screen-outcome = { $outcome }: { $details }
+# Rows that are not ticked: read in part, of no stated form, or with a price that moves by more than a third.
+cards-screen-changes-unsure = { $count ->
+    [one] 1 change is not ticked, because it needs a look: tick it if it is right.
+   *[other] { $count } changes are not ticked, because they need a look: tick them if they are right.
+}
+cards-screen-price-far = The price changes by more than a third: is it the same pack?
+# What taking the ticked rows does to the cost of the drinks.
+cards-screen-effects = What the drinks would cost
+cards-screen-effects-looking = Working out the cost of the drinks…
+cards-screen-effects-none = No drink would cost more or less.
+cards-screen-effects-table = cost of the drinks
+cards-screen-effects-drink = drink
+cards-screen-effects-now = now
+cards-screen-effects-then = then
+cards-screen-effects-change = change
+cards-screen-effects-percent = change
+cards-screen-effects-more = { $count ->
+    [one] Show 1 more
+   *[other] Show { $count } more
+}
+# What something that comes in is: an ingredient of the book, a new one, or nothing.
+cards-screen-match-field = What { $name } is: { $now }
+cards-screen-match-find = Find an ingredient
+cards-screen-match-find-hint = type to find an ingredient
+cards-screen-match-none = Nothing fits.
+cards-screen-match-new = a new ingredient: { $form }
+cards-screen-match-left-out = leave it out
+cards-screen-match-choose = choose what it is
 # The lines as a table for a spreadsheet.
 cards-screen-changes-table = what would change
 cards-screen-changes-table-line = line
@@ -140,6 +181,12 @@ cards-screen-no = no
 # A schema.org recipe under review.
 cards-screen-recipe-looking = Looking for its ingredients…
 cards-screen-to-look-at = To look at
+# A sentence's ingredient, and why: "Tap water (nearly the same name)".
+cards-screen-match-why = { $ingredient } ({ $why })
+# The sentences of a recipe as a table for a spreadsheet.
+cards-screen-sentences-table = sentences
+cards-screen-sentences-table-sentence = sentence
+cards-screen-sentences-table-becomes = becomes
 cards-screen-left-out = Left out: { $text }
 
 # A recipe of another shop under review: what stands for each of its ingredients.

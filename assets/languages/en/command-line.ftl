@@ -170,10 +170,15 @@ command-table = { $rows ->
 }
 command-sign-not-told = sign not told by the numbers
 command-column-left-out = left out
-command-ambiguous-left-out = { $count ->
-    [one] { $count } of them is left out, because a number can be read in two ways; give --decimal-comma or --decimal-point
-   *[other] { $count } of them are left out, because a number can be read in two ways; give --decimal-comma or --decimal-point
+command-unsure-left-out = { $count ->
+    [one] line { $lines } is left out, because it was read in part or its price changes by more than a third: look at it, then give --tick with its line
+   *[other] lines { $lines } are left out, because they were read in part or their prices change by more than a third: look at them, then give --tick with the line of each
 }
+command-sentence = { $text } → { $becomes }
+command-price-far = the price changes by more than a third: is it the same pack?
+command-cost-effect = { $drink }: { $before } → { $after } { $currency }
+command-enter-row = enter LINE=INGREDIENT instead of “{ $text }”, as 7=black-tea; with nothing behind the sign the line is left out
+command-enter-form = enter one of { $words } instead of “{ $text }”
 command-review-line = line { $line }, { $name }: { $outcome }
 command-review-line-details = line { $line }, { $name }: { $outcome }: { $details }
 command-review-counts = { $new } new, { $changed } changed, { $same } the same, { $skipped } skipped

@@ -4,6 +4,7 @@
 field-name = name
 field-brand = brand
 field-supplier = supplier
+field-article = article number
 field-form = form
 field-role = role
 field-pack-price = price of a pack
@@ -40,14 +41,30 @@ outcome-skipped = skipped
 # What is new or changes in an ingredient: "fat: 30 g → 32 g".
 figure-new = { $figure }: { $value }
 figure-changed = { $figure }: { $before } → { $after }
+figure-price-changed = { $figure }: { $before } → { $after } ({ $percent } % for the same amount)
 figure-density = density
 figure-price = price
 figure-none = no figures
 figure-not-stated = not stated
+# What a supplier's list calls an ingredient. { $named } is "no" where nobody knows whose list it is; { $others } had that name before.
+article-remembered = { $held ->
+    [0] { $named ->
+        [yes] “{ $article }” of { $supplier } is recognised from now on
+       *[no] “{ $article }” is recognised from now on
+    }
+   *[other] { $named ->
+        [yes] “{ $article }” of { $supplier } is recognised from now on, and no longer as { $others }
+       *[no] “{ $article }” is recognised from now on, and no longer as { $others }
+    }
+}
 
 # Why a row is left out: clauses without a capital and a stop.
 row-no-name-column = no column is the name: choose one above
 row-no-name = the name is empty
+row-left-out = left out, as you chose
+row-no-price = no price is stated, so the one in the book stays
+row-nothing-read = nothing in it can be taken
+row-same-ingredient = line { $line } is about the same ingredient: choose what this one is
 row-again = the same brand and name are in line { $line }
 row-several = it could be { $ingredients }: add a column for the brand
 row-quote-not-closed = a quote is opened but never closed, from line { $from } to { $to }: close it or remove it
@@ -66,7 +83,7 @@ row-too-narrow = { $cells ->
 # A cell that is left out: its heading, what stands in it, and a clause that begins with "cell-".
 doubt-cell = { $heading } “{ $cell }”: { $why }
 doubt-ambiguous = { $heading } “{ $cell }”: { $thousands } or { $decimals }? choose the decimal sign of the list
-doubt-no-form = no form is stated: added as a powder; set it in Counter
+doubt-no-form = no form is stated: choose what it is, or it is added as a powder
 cell-not-a-number = not a number
 # { $sign } is "point" or "comma".
 cell-not-a-number-with = not a number with a decimal { $sign }
@@ -78,11 +95,13 @@ cell-mg-or-g = mg or g? add the unit to the heading
 cell-unit-of-mass = unknown unit: use g or mg
 cell-unit-of-energy = unknown unit: use kJ or kcal
 cell-unit-of-share = unknown unit: use %
-cell-unit-of-pack = unknown unit: use g, kg, oz, lb, ml, l or fl oz
+cell-unit-of-pack = this is not understood as a whole: enter the content as 1 kg, 750 ml, 12 x 1 kg or 6 x 750 ml
 cell-no-pack-unit = no unit: add g, kg, oz, lb, ml, l or fl oz
 cell-letter-beside-number = there is a letter beside the number: is it a digit?
-cell-no-density = this is a volume, and the density is not stated: add a column for the density
 cell-no-pack-content = a price needs the content of the pack: add it to the list
+cell-pack-of-book = the content is empty: read as the pack in the book
+cell-price-per-amount = this is a price by weight or volume: enter the price of a pack
+cell-another-currency = this is not the currency of the book: convert it
 cell-not-a-day = not a day: enter it as 2026-05-04
 cell-not-a-form = not a form: enter { $words }
 cell-not-a-role = not a role: enter { $words }
@@ -108,12 +127,53 @@ step-bring-in-ingredients = { $count ->
 
 # A recipe that is brought in without a name.
 recipe-without-name = Recipe without a name
-# What has to be looked at in a recipe that is brought in.
-question-unclear-amount = “{ $text }”: { $why }; it was added as an instruction
-question-no-amount = “{ $text }” states neither grams nor millilitres: it was added as an instruction
-question-new-ingredient = “{ $name }” is new and its figures are not known: enter its label in Counter
+# What has to be looked at in a sentence of a recipe that is brought in: clauses without a capital and a stop.
+question-unclear-amount = the amount is not clear ({ $why }), so it is added as an instruction
+question-no-amount = it states no amount, so it is added as an instruction
+question-second-fill = another ingredient fills the cup already, so it is added as an instruction
+question-too-much = the amount is more than a cup holds, so it is added as an instruction
+question-new-ingredient = { $told ->
+    [yes] new, and added as { $form }: its figures are not known until you enter its label in Counter
+   *[no] new, and nothing tells its form: choose what it is, or it is added as { $form }
+}
+question-alike = the name is not quite the same: is it this one?
+question-range = { $from } to { $to }: the middle is used, and the sentence is kept as a note of the line
+question-household = { $legal ->
+    [yes] the shop has no { $measure }: one of { $size } ml is added, as 21 CFR 101.9(b)(5)(viii) has it, with the doubt of a measure that nobody has weighed
+   *[no] the shop has no { $measure }: one of { $size } ml is added (common practice, no source), with the doubt of a measure that nobody has weighed
+}
+question-not-weighed = nobody has weighed one of these: weigh it in Counter, until then its weight is not known
 question-not-in-file = the file does not state cup, shaker, temperatures and stages: set them
 amount-two-counts = “{ $first } { $second }” can be read as { $first }{ $second } or as { $first } times { $second }
+
+# What a sentence of a recipe becomes.
+becomes-instruction = an instruction
+becomes-left-out = left out, as you chose
+becomes-line = { $amount } { $ingredient }
+becomes-line-measured = { $amount } { $ingredient } ({ $measure })
+# Why an ingredient of the book is chosen for one that a recipe names.
+alike-same-name = the same name
+alike-nearly = nearly the same name
+alike-chosen = chosen by you
+# Measures of kitchens.
+household-teaspoon = teaspoon
+household-tablespoon = tablespoon
+household-cup = cup
+household-tasse = coffee cup
+household-pinch = pinch
+household-knife-tip = knife tip
+household-dash = dash
+household-splash = splash
+# Name and note of a measure that a recipe brings along.
+measure-household = { $how ->
+    [heaped] { $measure }, heaped ({ $size } ml)
+    [dry] { $measure }, dry ({ $size } ml)
+   *[level] { $measure } ({ $size } ml)
+}
+measure-household-legal = Size as in 21 CFR 101.9(b)(5)(viii), not weighed here yet.
+measure-household-practice = Size by common practice, no source; not weighed here yet.
+measure-piece = piece
+measure-piece-note = From a recipe, not weighed here yet.
 
 # Why an ingredient of the book is chosen for one of another shop, or none is.
 mapping-not-described = the file does not describe it

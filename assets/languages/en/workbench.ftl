@@ -91,6 +91,11 @@ file-no-viewer = no program can show { $path } ({ $error }): open it from its fo
 list-broke-down = { $path } could not be read
 list-not-added = the list could not be added to the book
 list-book-changed = the book has changed in the meantime: look through the list and add it again
+list-taken = { $count ->
+    [one] 1 ingredient was brought in ({ $new } new, { $changed } changed).
+   *[other] { $count } ingredients were brought in ({ $new } new, { $changed } changed).
+}
+recipe-taken = “{ $recipe }” was added as a draft.
 
 # Why nothing is said of how a drink cools: clauses without a capital and a stop.
 cooling-iced = it has ice: it stays near its freezing point until the ice is gone

@@ -5,9 +5,14 @@ mod choose;
 mod export;
 mod frame;
 mod languages;
+mod list_reading;
+mod list_review;
+mod match_menu;
 mod model;
+mod other_shop;
 mod pages;
 mod review;
+mod written_recipe;
 
 pub use frame::CardFrame;
 pub use model::CardState;
@@ -98,6 +103,7 @@ fn contents_ui(
         ui.add_space(grid::APART);
         return;
     }
+    state.review.forget();
     title_ui(ui, screen);
     let width = ui.available_width();
     if width < BESIDE {

@@ -105,7 +105,9 @@ fn unsaved_ui(ui: &mut Ui, in_hand: &BookInHand<'_>) {
 fn message_ui(ui: &mut Ui, message: &Message, actions: &mut Vec<Action>) {
     let palette = theme::palette(ui.visuals());
     let (text, colour, fill) = match message {
-        Message::Done(text) => (text, palette.text_normal, palette.selection),
+        Message::Done(text) | Message::Taken(text) => {
+            (text, palette.text_normal, palette.selection)
+        }
         Message::Failed(text) => (text, palette.off_level, palette.stripe),
     };
     let frame = Frame::new()
@@ -120,6 +122,10 @@ fn message_ui(ui: &mut Ui, message: &Message, actions: &mut Vec<Action>) {
             let hover = speaker.word("shell-dismiss");
             if icon_button(ui, Icon::Delete, name, hover).clicked() {
                 actions.push(Action::Command(Command::DismissMessage));
+            }
+            let can_take_back = matches!(message, Message::Taken(_));
+            if can_take_back && ui.button(speaker.word("shell-take-back")).clicked() {
+                actions.push(Action::Command(Command::Undo));
             }
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                 let words = RichText::new(text).font(TypeStyle::Body.font_id());
