@@ -2,11 +2,12 @@
 
 use std::process::ExitCode;
 
+use rayon::prelude::*;
 use serde_json::Value;
 
 use super::{
-    BalanceArguments, Failure, json, open, print, print_json, print_json_list, recipe_called,
-    report_errors, speaker, text, version_called,
+    BalanceArguments, Failure, json, list_text, open, print, print_json, print_json_list,
+    recipe_called, report_errors, speaker, text, version_called,
 };
 use crate::balance::{Balance, Difference, VersionBalances, difference};
 use crate::book::{Book, Recipe, VersionId};
@@ -25,19 +26,34 @@ pub(super) fn run(arguments: &BalanceArguments) -> Result<ExitCode, Failure> {
         }
         return Ok(report_errors(&book, &findings));
     }
-    // Each is written before the next is worked out: ten thousand of them take no more room than one.
-    let all = book.recipes.iter().flat_map(|recipe| {
-        let versions = recipe.versions.iter().map(|version| Some(&version.id));
-        every(&book, recipe, std::iter::once(None).chain(versions))
-    });
     if arguments.json {
-        print_json_list(all.map(|one| one.document(&book)))?;
+        let text = |one: &Balanced<'_>| list_text(&one.document(&book));
+        print_json_list(texts_of_all(&book, text))?;
     } else {
-        for one in all {
-            print(&one.sheet(&book))?;
+        for text in texts_of_all(&book, |one| one.sheet(&book)) {
+            print(&text)?;
         }
     }
     Ok(report_errors(&book, &findings))
+}
+
+/// Recipes that are worked out beside each other before their texts are written: ten thousand take no more room than these.
+const AT_ONCE: usize = 64;
+
+/// The texts of every version of every recipe in the order of the book, worked out on all cores.
+fn texts_of_all(
+    book: &Book,
+    text: impl Fn(&Balanced<'_>) -> String + Sync,
+) -> impl Iterator<Item = String> {
+    let parts = book.recipes.iter().as_slice().chunks(AT_ONCE);
+    parts.flat_map(move |part| {
+        let texts = part.par_iter().map(|recipe| {
+            let versions = recipe.versions.iter().map(|version| Some(&version.id));
+            let all = every(book, recipe, std::iter::once(None).chain(versions));
+            all.map(|one| text(&one)).collect::<Vec<_>>()
+        });
+        texts.collect::<Vec<_>>().into_iter().flatten()
+    })
 }
 
 /// A version with its balance, beside its standard.

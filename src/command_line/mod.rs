@@ -459,14 +459,18 @@ fn print_json(value: &serde_json::Value) -> Result<(), Failure> {
     print_as_it_is(&format!("{value:#}"))
 }
 
-/// Prints a list one value after the other, in the layout that it would have as a whole.
-fn print_json_list(values: impl Iterator<Item = serde_json::Value>) -> Result<(), Failure> {
+/// The text of a value in a list.
+fn list_text(value: &serde_json::Value) -> String {
+    // A line break inside a text is escaped: those that stand here are of the layout.
+    format!("{value:#}").replace('\n', "\n  ")
+}
+
+/// Prints the texts of a list one after the other, in the layout that it would have as a whole.
+fn print_json_list(texts: impl Iterator<Item = String>) -> Result<(), Failure> {
     let mut output = std::io::BufWriter::new(std::io::stdout().lock());
     let mut is_empty = true;
-    for value in values {
+    for text in texts {
         let comma = if is_empty { "[" } else { "," };
-        // A line break inside a text is escaped: those that stand here are of the layout.
-        let text = format!("{value:#}").replace('\n', "\n  ");
         write!(output, "{comma}\n  {text}")?;
         is_empty = false;
     }

@@ -92,7 +92,7 @@ fn the_menu_has_the_approved_drinks_and_names_the_others() {
         .filter(|name| name.contains("approv"));
     assert_eq!(marked.count(), others.len());
     let mut drafts = book.clone();
-    for recipe in book.recipes.iter() {
+    for recipe in &book.recipes {
         let mut recipe = (**recipe).clone();
         recipe.approvals.clear();
         recipe.state = State::Draft;

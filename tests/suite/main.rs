@@ -91,6 +91,7 @@ mod script_a;
 mod script_c;
 mod sentences;
 mod serving;
+mod shopping;
 mod side_by_side;
 mod signs;
 mod slopes;

@@ -43,7 +43,7 @@ fn agree(difference: &Difference) {
         let what = format!("{axis:?}: {said}, {:?}", mark.standing);
         match mark.standing {
             MarkStanding::NotKnown => {
-                assert_eq!((taste, said.as_str()), (None, "not known"), "{what}")
+                assert_eq!((taste, said.as_str()), (None, "not known"), "{what}");
             }
             MarkStanding::Level | MarkStanding::Within => {
                 assert_eq!(
@@ -185,7 +185,7 @@ fn bars_hold(balance: &Balance, what: &str) {
 #[test]
 fn a_bar_is_a_share_of_the_whole_through_every_lens() {
     let mut seen = 0;
-    let random = (0..60).map(|seed| arbitrary_book::book(seed));
+    let random = (0..60).map(arbitrary_book::book);
     for book in books().into_iter().chain(random) {
         for recipe in &book.recipes {
             let versions = recipe.versions.iter().map(|version| Some(&version.id));

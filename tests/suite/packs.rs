@@ -14,13 +14,13 @@ use evensip::quantity::{Pack, PackUnit};
 
 use crate::sample::{balance_of, book, cup, ingredient, line, recipe};
 
-fn sold(pack: f64, content: Pack, waste_percent: f64) -> Option<Price> {
-    Some(Price {
+fn sold(pack: f64, content: Pack, waste_percent: f64) -> Price {
+    Price {
         pack,
         content,
         waste_percent,
         date: None,
-    })
+    }
 }
 
 /// 40 ml of a syrup in a cup that costs nothing.
@@ -48,7 +48,7 @@ fn what_is_poured_from_a_bottle_costs_the_same_whatever_it_weighs() {
                 count: 6.0,
                 ..Pack::of_millilitres(750.0)
             };
-            syrup.price = sold(45.0, six, waste);
+            syrup.price = Some(sold(45.0, six, waste));
             let book = poured(syrup);
             let balance = balance_of(&book, "drink", None);
             let cost = balance.reported(Measurand::Cost);
@@ -64,7 +64,7 @@ fn what_is_poured_from_a_bottle_costs_the_same_whatever_it_weighs() {
 #[test]
 fn a_powder_that_is_sold_by_volume_costs_nothing_that_is_known_until_it_has_a_poured_density() {
     let mut powder = ingredient("barley", Form::Powder, Role::Flavour, &[]);
-    powder.price = sold(10.0, Pack::of_millilitres(1000.0), 0.0);
+    powder.price = Some(sold(10.0, Pack::of_millilitres(1000.0), 0.0));
     let drink = |powder: &Ingredient| {
         let entry = line("l1", "barley", 20.0, 20.0, Role::Flavour);
         let book = book(vec![powder.clone()], Vec::new(), recipe(vec![entry]));
@@ -90,7 +90,7 @@ fn a_file_states_what_a_pack_holds_once_and_an_old_one_in_grams() {
         (Pack::of_millilitres(750.0), "millilitres: 750.0, waste"),
     ] {
         let mut syrup = ingredient("quince", Form::Syrup, Role::Sweetener, &[]);
-        syrup.price = sold(8.6, content, 0.0);
+        syrup.price = Some(sold(8.6, content, 0.0));
         let written = write(&poured(syrup));
         assert!(written.contains(text), "{written}");
         let read = parse(&written).unwrap();

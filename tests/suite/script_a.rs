@@ -1,6 +1,8 @@
 //! A shop sets itself up from an empty book: its room, vessels, packs, readings and first drink, with every press and every text
 //! counted. Nothing but the pointer and the keyboard is used.
 
+#![allow(clippy::print_stdout, reason = "the counts are the finding")]
+
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::balance::{Measurand, balance_version, volume_of_use};
@@ -36,7 +38,7 @@ fn fill(window: &mut Window, label: &str, text: &str) {
         let node = window
             .root()
             .children_recursive()
-            .find(|node| node.is_focused());
+            .find(egui_kittest::Node::is_focused);
         node.and_then(|node| node.accesskit_node().label())
             .as_deref()
             == Some(label)

@@ -274,7 +274,7 @@ fn a_range_makes_no_drink_surer_than_its_middle() {
         found.reported(Measurand::ServingTemperature)
     };
     let mut compared = 0;
-    for recipe in book.recipes.iter() {
+    for recipe in &book.recipes {
         let (plain, _) = resolve(recipe, None);
         let lines: Vec<_> = plain.lines().cloned().collect();
         for line in lines {
@@ -307,7 +307,7 @@ fn scoops_of_ice_are_ice_scoops() {
         .as_ref()
         .clone();
     let scoop = MeasureId::new("ice-tongs").unwrap();
-    for measure in changed.measures.clone().iter() {
+    for measure in &changed.measures.clone() {
         if measure.kind == MeasureKind::IceScoop {
             changed.measures.remove(&measure.id);
         }

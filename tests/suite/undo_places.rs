@@ -240,7 +240,7 @@ fn what_is_filled_in_of_a_measure_and_of_a_cup_is_found_again() {
     };
     at_least(6, &fields_are_found_again(measure));
     at_least(3, &menus_are_found_again(measure));
-    let (mut window, _folder) = window(&measure);
+    let (mut window, _folder) = window(measure);
     focus(&mut window, "Add readings");
     type_on(&mut window, "35 g");
     press(&mut window, Modifiers::NONE, Key::Enter);

@@ -36,6 +36,8 @@ shell-window-title-unsaved = Evensip – { $book } (nicht gespeichert)
 shell-find-drink = Getränk suchen
 shell-find-drink-hint = Getränk suchen
 shell-no-recipe-matches = Kein Rezept passt zu „{ $typed }“
+# Above drinks that are found by an ingredient.
+shell-found-within = Mit „{ $typed }“ zubereitet
 shell-house-made = Hausgemacht
 shell-original = Original
 shell-recipe-row = { $recipe }, { $state }

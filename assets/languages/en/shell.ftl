@@ -36,6 +36,8 @@ shell-window-title-unsaved = Evensip — { $book } (unsaved)
 shell-find-drink = Find a drink
 shell-find-drink-hint = find a drink
 shell-no-recipe-matches = No recipe matches “{ $typed }”
+# Above drinks that are found by an ingredient.
+shell-found-within = Made with “{ $typed }”
 shell-house-made = House-made
 shell-original = original
 shell-recipe-row = { $recipe }, { $state }

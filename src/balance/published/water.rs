@@ -66,7 +66,7 @@ const ICE_LINE_CELSIUS: (f64, f64) = (-273.15, 1000.0);
 pub fn enthalpy_kj_per_kg<N: Number>(t_celsius: N) -> N {
     let celsius = t_celsius.value();
     let inside = celsius.clamp(LIQUID_RANGE_CELSIUS.0, LIQUID_RANGE_CELSIUS.1);
-    if celsius == inside {
+    if (LIQUID_RANGE_CELSIUS.0..=LIQUID_RANGE_CELSIUS.1).contains(&celsius) {
         let (enthalpy, _) = liquid_enthalpy_and_slope(t_celsius);
         return enthalpy - IAPWS_ENTHALPY_AT_ZERO_KJ_PER_KG;
     }

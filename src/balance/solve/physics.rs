@@ -91,8 +91,6 @@ impl<N: Number> Substances<N> {
             / 1000.0
     }
 
-    /// Heat capacity at a temperature, kJ/K.
-
     /// Volume at a temperature, ml: sugar with all the water by the sugar-solution relation, the rest beside it.
     fn volume(&self, celsius: N) -> N {
         let solution = self.water + self.sugar;

@@ -65,12 +65,11 @@ fn each_cause<const DRINKS: usize>(
                 continue;
             }
             let off = tried(cause, 1.0).zip(tried(cause, -1.0));
-            for at in 0..DRINKS {
-                for slot in 0..MEASURANDS {
-                    effect[at][slot] = off.as_ref().map_or(0.0, |(more, less)| {
-                        (more[at].of[slot] - less[at].of[slot]) / 2.0
-                    });
-                }
+            for (at, of_drink) in effect.iter_mut().enumerate() {
+                *of_drink = off.as_ref().map_or([0.0; MEASURANDS], |(more, less)| {
+                    let (more, less) = (&more[at].of, &less[at].of);
+                    std::array::from_fn(|slot| (more[slot] - less[slot]) / 2.0)
+                });
             }
         }
     }

@@ -32,7 +32,7 @@ impl Serialize for Temperature {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let [from, to] = self.0;
         // What is no number at all is no range either.
-        if from == to || from.is_nan() {
+        if from >= to || from.is_nan() {
             return serializer.serialize_f64(from);
         }
         let mut ends = serializer.serialize_tuple(2)?;

@@ -129,7 +129,7 @@ fn flow(rows: Vec<Row>, frame: &PageFrame) -> Vec<Page> {
     let mut is_fresh = true;
     let mut table_head: Option<Row> = None;
     while let Some(mut row) = rows.pop_front() {
-        if row.is_table_head {
+        if row.is_table_head() {
             // Where it stands again, it is read no second time.
             table_head = Some(Row {
                 number: None,
@@ -163,7 +163,7 @@ fn flow(rows: Vec<Row>, frame: &PageFrame) -> Vec<Page> {
         is_fresh = true;
         let again = table_head
             .as_ref()
-            .filter(|head| !row.is_table_head && head.height() <= REPEATED_HEAD * frame.height());
+            .filter(|head| !row.is_table_head() && head.height() <= REPEATED_HEAD * frame.height());
         if let Some(head) = again {
             head.draw(&mut page, frame.margin, y, frame.width);
             y += head.height();

@@ -89,13 +89,16 @@ pub(super) struct Row {
     pub(super) number: Option<usize>,
     /// Whether it must not be the last on a page: a heading, the head of a table.
     pub(super) keep_with_next: bool,
-    /// Repeated at the top of the next page when the rows that follow go on there.
-    pub(super) is_table_head: bool,
     /// Rows that belong under the head of a table.
     pub(super) is_in_table: bool,
 }
 
 impl Row {
+    /// Whether it is repeated at the top of the next page when the rows that follow go on there.
+    pub(super) fn is_table_head(&self) -> bool {
+        self.kind == RowKind::TableHead
+    }
+
     /// Height with its own room, without the gap, pt.
     pub(super) fn height(&self) -> f32 {
         self.above + self.text_height() + self.below

@@ -130,7 +130,6 @@ pub(super) fn table_rows(
     if let Some(head) = rows.first_mut() {
         head.surround = Surround::RuleBelow(Ink::BLACK, 0.9);
         head.keep_with_next = true;
-        head.is_table_head = true;
         head.kind = RowKind::TableHead;
         head.begins = true;
         head.gap = 6.0;

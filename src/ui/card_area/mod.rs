@@ -1,5 +1,6 @@
 //! Cards: what is printed for the counter, page by page as it will come out, and what is brought in from elsewhere.
 
+mod batch;
 mod bring_in;
 mod choose;
 mod export;
@@ -14,6 +15,7 @@ mod pages;
 mod review;
 mod written_recipe;
 
+pub use batch::BatchOrder;
 pub use frame::CardFrame;
 pub use model::CardState;
 pub use review::ReviewLooks;
@@ -28,6 +30,7 @@ use crate::ui::area::Navigation;
 use crate::ui::area_of_work::{AreaOfWork, Desk};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::name::name_ui;
 use crate::ui::words::speaker;
 use crate::workbench::{Action, PreviewShown, Shown, Workbench};
 
@@ -142,7 +145,13 @@ fn title_ui(ui: &mut Ui, screen: &Screen<'_>) {
         recipe: name_as_shown(&screen.recipe.name),
         version: choose::version_name(screen, screen.shown.version.as_ref()),
     );
-    ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).truncate());
+    name_ui(
+        ui,
+        &words,
+        TypeStyle::Body,
+        palette.text_quiet,
+        f32::INFINITY,
+    );
     ui.add_space(grid::EASY);
 }
 

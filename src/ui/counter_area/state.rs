@@ -1,8 +1,8 @@
 //! What the counter remembers between frames.
 
 use super::item::{CounterItem, Kind};
-use super::table::Sort;
 use crate::book::{IngredientId, MeasureId};
+use crate::ui::sorted_list::Sort;
 
 /// What the counter remembers between frames.
 #[derive(Default)]
@@ -42,10 +42,22 @@ pub struct CounterState {
 pub(super) struct NextReadings {
     /// The measure.
     pub(super) of: Option<MeasureId>,
-    /// An ingredient, or water.
-    pub(super) ingredient: Option<Option<IngredientId>>,
+    /// What is weighed.
+    pub(super) weighed: NextWeighed,
     /// How many uses are read together.
     pub(super) uses: Option<u32>,
+}
+
+/// What somebody has said that the readings are of.
+#[derive(Default)]
+pub(super) enum NextWeighed {
+    /// Nothing yet: of what the readings before were of.
+    #[default]
+    AsBefore,
+    /// Water.
+    Water,
+    /// An ingredient.
+    Ingredient(IngredientId),
 }
 
 impl CounterState {

@@ -67,10 +67,13 @@ pub(super) fn shelf_list_ui(
                     recipe_ui(ui, in_hand.speaker, recipe, fold, view, actions);
                 }
             }
+            Row::Within => {
+                let typed = excerpt(wanted.search.trim(), NAME);
+                let words = say!(in_hand.speaker, "shell-found-within", typed: typed);
+                small_heading_row_ui(ui, &words);
+            }
             Row::Batches => {
-                ui.add_space(grid::EASY);
-                quiet_ui(ui, in_hand.speaker.word("shell-house-made"));
-                ui.add_space(grid::TIGHT);
+                small_heading_row_ui(ui, in_hand.speaker.word("shell-house-made"));
             }
         });
         let typed = wanted.search.trim();
@@ -82,6 +85,13 @@ pub(super) fn shelf_list_ui(
             );
         }
     });
+}
+
+/// The heading of a part of the list.
+fn small_heading_row_ui(ui: &mut Ui, words: &str) {
+    ui.add_space(grid::EASY);
+    quiet_ui(ui, words);
+    ui.add_space(grid::TIGHT);
 }
 
 fn search_ui(

@@ -8,7 +8,7 @@ use crate::edit::{FieldName, Focus};
 use crate::quantity::{TypedAmount, TypedUnit, parse_amounts};
 use crate::say::{Speaker, say};
 use crate::ui::counter_area::item::Counter;
-use crate::ui::counter_area::state::NextReadings;
+use crate::ui::counter_area::state::{NextReadings, NextWeighed};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -82,7 +82,11 @@ fn next_ui(
     let last = before.readings.last();
     // A measure that nobody has weighed begins with water, which gives its volume.
     let of_last = || last.and_then(|last| last.ingredient.clone());
-    let ingredient = next.ingredient.clone().unwrap_or_else(of_last);
+    let ingredient = match &next.weighed {
+        NextWeighed::AsBefore => of_last(),
+        NextWeighed::Water => None,
+        NextWeighed::Ingredient(id) => Some(id.clone()),
+    };
     let uses = next.uses;
     let uses = uses.unwrap_or_else(|| last.map_or(FIRST_USES, |last| last.uses));
     let unit = last.map_or(ReadingAmount::Grams(0.0), |last| last.amount);
@@ -94,7 +98,7 @@ fn next_ui(
             let name = speaker.word("counter-next-reading-of-named");
             let taken = what_ui(ui, counter, &focus, ingredient.as_ref(), name);
             if taken != ingredient {
-                next.ingredient = Some(taken);
+                next.weighed = taken.map_or(NextWeighed::Water, NextWeighed::Ingredient);
             }
         });
         let name = speaker.word("counter-next-reading-uses-named");
@@ -333,9 +337,10 @@ fn read_amounts(
     let amounts = parse_amounts(text).map_err(|error| speaker.amount_text_error(&error))?;
     let read = |TypedAmount { number, unit }| {
         let amount = match (unit, usual) {
-            (TypedUnit::Grams, _) => ReadingAmount::Grams(number),
+            (TypedUnit::Grams, _) | (TypedUnit::None, ReadingAmount::Grams(_)) => {
+                ReadingAmount::Grams(number)
+            }
             (TypedUnit::Millilitres, _) => ReadingAmount::Millilitres(number),
-            (TypedUnit::None, ReadingAmount::Grams(_)) => ReadingAmount::Grams(number),
             (TypedUnit::None, ReadingAmount::Millilitres(_)) => {
                 ReadingAmount::Millilitres(speaker.units.of("ml").kept(number))
             }
