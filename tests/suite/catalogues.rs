@@ -49,6 +49,8 @@ const READ: &[&str] = &[
     "the rim",
     "the top",
     "article number",
+    "artikel nr",
+    "art. nr",
     "item no",
     "item number",
     "item code",
