@@ -23,6 +23,7 @@ pub mod number;
 mod prepare;
 pub mod published;
 mod report;
+mod shopping;
 mod slots;
 mod solve;
 mod statement;
@@ -73,6 +74,9 @@ pub use report::unstated::Unstated;
 pub use report::yardsticks::{
     Band, DayLimit, Grade, LARGE_PORTION, Level, Outcome, YardstickLine, YardstickPart,
     YardstickReading, yardstick_reading, yardsticks,
+};
+pub use shopping::{
+    BatchToMake, FromTap, LeafAndWater, Need, Packs, Purchase, Shopping, TeaToBrew, shopping,
 };
 pub use slots::Slots;
 pub use solve::cooling::{

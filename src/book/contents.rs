@@ -3,7 +3,9 @@
 
 use std::collections::{BTreeSet, VecDeque};
 
-use super::{Amount, Book, Carried, Entry, Ingredient, IngredientId, Line, Recipe, Resolved};
+use super::{
+    Amount, Book, Carried, Change, Entry, Ingredient, IngredientId, Line, Recipe, Resolved, Version,
+};
 
 impl Amount {
     /// Whether it is none at all. A line of nothing is not in the drink, whatever its ingredient is.
@@ -34,6 +36,27 @@ impl Recipe {
     pub fn ingredients(&self) -> impl Iterator<Item = &IngredientId> {
         let lines = self.entries.iter().filter_map(Entry::line);
         lines.flat_map(Line::ingredients)
+    }
+}
+
+impl Version {
+    /// The ingredients that its own changes bring, without those of what it builds on.
+    pub fn ingredients_brought(&self) -> impl Iterator<Item = &IngredientId> {
+        self.changes.iter().flat_map(|change| {
+            let line = match change {
+                Change::Add(_, entry) => entry.line(),
+                _ => None,
+            };
+            let own = match change {
+                Change::Ingredient(_, id) => Some(id),
+                Change::Carried(_, Some(carried)) if carried.grams != 0.0 => {
+                    Some(&carried.ingredient)
+                }
+                _ => None,
+            };
+            own.into_iter()
+                .chain(line.into_iter().flat_map(Line::ingredients))
+        })
     }
 }
 

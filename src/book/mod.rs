@@ -74,7 +74,10 @@ pub use label_units::{EnergyUnit, LabelUnits, SALT_PER_SODIUM, SaltUnit};
 pub use limits::{LimitPassed, LimitedList, TextMeasure, Written};
 pub use line::{Amount, Carried, Entry, Instruction, Line, Role, Stage};
 pub use lineages::Lineages;
-pub use look_up::{Fit, FoundKind, Hit, Hits, KindWord, LookUpIndex, Spot, WantedWords, folded};
+pub use look_up::{
+    DrinkWords, Fit, FoundBy, FoundKind, Hit, Hits, KindWord, LookUpIndex, Spot, WantedWords,
+    folded,
+};
 pub use measure::{
     Calibration, Filling, Measure, MeasureKind, Nominal, Reading, ReadingAmount, WATER_DENSITY,
 };

@@ -16,6 +16,15 @@ pub(super) fn version_name<'text>(
         })
 }
 
+/// Whether a version is what was approved: as it stands, or by a state that was set by hand, without a copy of the lines.
+pub(super) fn is_approved(recipe: &Recipe, version: Option<&VersionId>, now: &Resolved) -> bool {
+    let mut approvals = recipe.approvals.iter().rev();
+    match approvals.find(|approval| approval.version.as_ref() == version) {
+        Some(approval) => approval.resolved == *now,
+        None => recipe.state_of(version) == Some(State::Approved),
+    }
+}
+
 /// "iced: approved 2026-05-04 by Ada", "original: changed since the approval of 2026-05-04", "vegan: draft, not approved".
 pub(super) fn revision(
     speaker: &Speaker<'_>,

@@ -1,70 +1,15 @@
-//! What so many drinks need: to buy, and to make beforehand, with what the house makes followed down to what is bought.
+//! What so many drinks need: to buy, to brew and to make beforehand, with what is left over.
 
-use super::document::{Block, Column, Document, Table};
+use super::document::{Block, Column, Document, Fact, Table};
+use super::figure_words::with_uncertainty;
 use super::recipe_blocks::{Made, cautions_of_all, footnotes};
 use super::request::{BatchItem, CardError};
-use crate::balance::{Slots, balance_version, per_gram, usable_grams};
-use crate::book::{Book, ClosureKind, Ingredient, IngredientId, ServicewareKind};
+use crate::balance::{BatchToMake, FromTap, Need, Purchase, Shopping, TeaToBrew, shopping};
+use crate::book::{ClosureKind, ServicewareKind};
 use crate::say::{Speaker, say};
 
 /// Most drinks that one sheet is made for: more is a slip of the finger.
 const MOST_DRINKS: u32 = 100_000;
-
-/// How deep something house-made may be made of something house-made.
-const DEEPEST: usize = 8;
-
-/// Part of a batch that is no reason to make another one.
-const LITTLE: f64 = 1e-6;
-
-/// How much of an ingredient is needed.
-#[derive(Clone, Debug)]
-struct Need {
-    ingredient: IngredientId,
-    /// Grams, as far as they are known.
-    grams: f64,
-    /// Whether some line does not say what it weighs.
-    incomplete: bool,
-}
-
-#[derive(Default)]
-struct Needs(Vec<Need>);
-
-impl Needs {
-    fn add(&mut self, ingredient: &IngredientId, grams: Option<f64>) {
-        let at = self
-            .0
-            .iter()
-            .position(|need| need.ingredient == *ingredient)
-            .unwrap_or_else(|| {
-                self.0.push(Need {
-                    ingredient: ingredient.clone(),
-                    grams: 0.0,
-                    incomplete: false,
-                });
-                self.0.len() - 1
-            });
-        let need = &mut self.0[at];
-        need.grams += grams.unwrap_or(0.0);
-        need.incomplete |= grams.is_none();
-    }
-}
-
-/// Something that the house makes beforehand.
-struct Batch {
-    need: Need,
-    /// Batches that are needed, as a fraction; `None` when nobody knows what one yields.
-    wanted: Option<f64>,
-    /// What one batch gives, less what is thrown away, g.
-    usable: f64,
-    keeps_hours: Option<f64>,
-}
-
-impl Batch {
-    /// Whole batches that are made.
-    fn made(&self) -> Option<f64> {
-        self.wanted.map(|wanted| (wanted - LITTLE).ceil())
-    }
-}
 
 pub(super) fn document(speaker: Speaker<'_>, items: &[BatchItem]) -> Result<Document, CardError> {
     let total: u64 = items.iter().map(|item| u64::from(item.count)).sum();
@@ -75,45 +20,44 @@ pub(super) fn document(speaker: Speaker<'_>, items: &[BatchItem]) -> Result<Docu
     for item in items.iter().filter(|item| item.count > 0) {
         made.push((Made::new(speaker, &item.drink)?, item.count));
     }
-    let mut needs = Needs::default();
-    for (made, count) in &made {
-        for share in &made.balance.lines {
-            let grams = share.grams.map(|grams| grams * f64::from(*count));
-            needs.add(&share.ingredient, grams);
-        }
-    }
-    let mut batches = Vec::new();
-    let mut lines = Vec::new();
-    let bought = follow(&speaker, needs, &mut batches, &mut lines);
+    let drinks = made.iter().map(|(made, count)| (&made.balance, *count));
+    let shopping = shopping(speaker.book, drinks);
     let mut blocks = vec![
         Block::Heading(speaker.word("batch-drinks").to_owned()),
-        Block::Table(drinks(&speaker, &made)),
+        Block::Table(table_of_drinks(&speaker, &made)),
     ];
-    if !batches.is_empty() {
-        blocks.push(Block::Heading(speaker.word("batch-make").to_owned()));
-        blocks.push(Block::Table(to_make(&speaker, &batches)));
-        blocks.push(Block::Table(Table {
-            caption: speaker.word("batch-parts-caption").to_owned(),
-            columns: vec![
-                Column::text(speaker.word("column-for")),
-                Column::text(speaker.word("column-ingredient")),
-                Column::number(speaker.word("column-all-batches")),
-            ],
-            rows: lines,
-        }));
+    let part = |heading, table: Table| {
+        let heading = Block::Heading(speaker.word(heading).to_owned());
+        [heading, Block::Table(table)]
+    };
+    if !shopping.batches.is_empty() {
+        blocks.extend(part("batch-make", to_make(&speaker, &shopping.batches)));
+        blocks.push(Block::Table(parts(&speaker, &shopping.batches)));
     }
-    blocks.push(Block::Heading(speaker.word("batch-buy").to_owned()));
-    blocks.push(Block::Table(to_buy(&speaker, &bought)));
+    if !shopping.teas.is_empty() {
+        blocks.extend(part("batch-brew", to_brew(&speaker, &shopping.teas)));
+    }
+    if !shopping.from_tap.is_empty() {
+        blocks.extend(part("batch-tap", from_tap(&speaker, &shopping.from_tap)));
+    }
+    blocks.extend(part("batch-buy", to_buy(&speaker, &shopping.bought)));
+    if !(shopping.teas.is_empty() && shopping.from_tap.is_empty()) {
+        let cost = sum_words(&speaker, shopping.cost());
+        let name = speaker.word("batch-cost-of-all");
+        blocks.push(Block::Facts(vec![Fact::new(name, cost)]));
+    }
     let service = serviceware(&speaker, &made);
     if !service.rows.is_empty() {
         blocks.push(Block::Heading(speaker.word("batch-serve").to_owned()));
         blocks.push(Block::Table(service));
     }
-    let drinks: Vec<&Made<'_>> = made.iter().map(|(made, _)| made).collect();
-    blocks.push(Block::Cautions(cautions_of_all(&drinks)));
-    blocks.push(Block::Footnotes(vec![
-        speaker.word("batch-note").to_owned(),
-    ]));
+    let of_all: Vec<&Made<'_>> = made.iter().map(|(made, _)| made).collect();
+    blocks.push(Block::Cautions(cautions_of_all(&of_all)));
+    let mut notes = vec![speaker.word("batch-note").to_owned()];
+    if !shopping.teas.is_empty() {
+        notes.push(speaker.word("batch-brew-note").to_owned());
+    }
+    blocks.push(Block::Footnotes(notes));
     blocks.push(footnotes(&speaker));
     let title = match made.as_slice() {
         [(one, _)] => one.recipe_name().to_owned(),
@@ -131,64 +75,6 @@ pub(super) fn document(speaker: Speaker<'_>, items: &[BatchItem]) -> Result<Docu
     })
 }
 
-/// Takes what the house makes apart into whole batches until only what is bought is left.
-fn follow(
-    speaker: &Speaker<'_>,
-    mut needs: Needs,
-    batches: &mut Vec<Batch>,
-    lines: &mut Vec<Vec<String>>,
-) -> Vec<Need> {
-    let book = speaker.book;
-    for _ in 0..DEEPEST {
-        let is_made = |need: &Need| house_recipe(book, &need.ingredient).is_some();
-        let (to_make, bought): (Vec<Need>, Vec<Need>) = needs.0.into_iter().partition(is_made);
-        needs = Needs(bought);
-        if to_make.is_empty() {
-            break;
-        }
-        for need in to_make {
-            let Some((ingredient, made)) = house_recipe(book, &need.ingredient) else {
-                continue;
-            };
-            let usable = made.yield_grams.value * (1.0 - made.waste_percent / 100.0);
-            let batch = Batch {
-                wanted: (usable > 0.0).then(|| need.grams / usable),
-                usable,
-                keeps_hours: made.shelf_life_hours,
-                need: need.clone(),
-            };
-            let parts = book
-                .recipe(&made.recipe)
-                .and_then(|recipe| balance_version(book, recipe, None));
-            let times = batch.made();
-            for share in parts.iter().flat_map(|balance| &balance.lines) {
-                let grams = share.grams.zip(times).map(|(grams, times)| grams * times);
-                needs.add(&share.ingredient, grams);
-                lines.push(vec![
-                    speaker.ingredient(&ingredient.id),
-                    speaker.ingredient(&share.ingredient),
-                    grams.map_or_else(
-                        || speaker.word("card-figure-not-known").to_owned(),
-                        |grams| mass_words(speaker, grams),
-                    ),
-                ]);
-            }
-            batches.push(batch);
-        }
-    }
-    needs.0
-}
-
-fn house_recipe<'book>(
-    book: &'book Book,
-    id: &IngredientId,
-) -> Option<(&'book Ingredient, &'book crate::book::HouseMade)> {
-    let ingredient = book.ingredient(id)?;
-    let made = ingredient.house_made.as_ref()?;
-    book.recipe(&made.recipe)?;
-    Some((ingredient, made))
-}
-
 /// "17.6 g", "2.35 kg".
 fn mass_words(speaker: &Speaker<'_>, grams: f64) -> String {
     if grams >= 1000.0 {
@@ -202,14 +88,14 @@ fn mass_words(speaker: &Speaker<'_>, grams: f64) -> String {
 
 fn need_words(speaker: &Speaker<'_>, need: &Need) -> String {
     let mass = mass_words(speaker, need.grams);
-    match (need.incomplete, need.grams > 0.0) {
+    match (need.is_least, need.grams > 0.0) {
         (false, _) => mass,
         (true, true) => say!(speaker, "card-figure-least", figure: mass),
         (true, false) => speaker.word("weight-not-known").to_owned(),
     }
 }
 
-fn drinks(speaker: &Speaker<'_>, made: &[(Made<'_>, u32)]) -> Table {
+fn table_of_drinks(speaker: &Speaker<'_>, made: &[(Made<'_>, u32)]) -> Table {
     let rows = made
         .iter()
         .map(|(made, count)| vec![made.name(), made.revision(), count.to_string()]);
@@ -224,20 +110,29 @@ fn drinks(speaker: &Speaker<'_>, made: &[(Made<'_>, u32)]) -> Table {
     }
 }
 
-fn to_make(speaker: &Speaker<'_>, batches: &[Batch]) -> Table {
+/// What is left over of whole batches or packs.
+fn left_over_words(speaker: &Speaker<'_>, grams: Option<f64>) -> String {
+    grams.map_or_else(
+        || speaker.word("card-figure-not-known").to_owned(),
+        |grams| mass_words(speaker, grams),
+    )
+}
+
+fn to_make(speaker: &Speaker<'_>, batches: &[BatchToMake]) -> Table {
     let rows = batches.iter().map(|batch| {
-        let made = match batch.made() {
+        let made = match batch.count {
             None => speaker.word("card-figure-not-known").to_owned(),
-            Some(made) if batch.need.incomplete => {
-                say!(speaker, "card-figure-least", figure: speaker.count(made))
+            Some(count) if batch.need.is_least => {
+                say!(speaker, "card-figure-least", figure: speaker.count(count))
             }
-            Some(made) => speaker.count(made),
+            Some(count) => speaker.count(count),
         };
         vec![
             speaker.ingredient(&batch.need.ingredient),
             need_words(speaker, &batch.need),
             mass_words(speaker, batch.usable),
             made,
+            left_over_words(speaker, batch.left_over()),
             batch.keeps_hours.map_or_else(
                 || speaker.word("card-figure-unstated").to_owned(),
                 |hours| say!(speaker, "hours", hours: speaker.count(hours)),
@@ -251,67 +146,143 @@ fn to_make(speaker: &Speaker<'_>, batches: &[Batch]) -> Table {
             Column::number(speaker.word("column-needed")),
             Column::number(speaker.word("column-one-batch")),
             Column::number(speaker.word("column-batches")),
+            Column::number(speaker.word("column-left-over")),
             Column::number(speaker.word("column-keeps")),
         ],
         rows: rows.collect(),
     }
 }
 
-fn to_buy(speaker: &Speaker<'_>, needs: &[Need]) -> Table {
-    let book = speaker.book;
-    let currency = &book.settings.currency;
-    let money = |sum: f64| format!("{currency}\u{a0}{}", speaker.number(sum, 2));
-    let mut total = 0.0;
-    let mut incomplete = false;
-    let mut rows: Vec<Vec<String>> = Vec::new();
-    for need in needs {
-        let ingredient = book.ingredient(&need.ingredient);
-        let price = ingredient.and_then(|ingredient| ingredient.price.as_ref());
-        let bought = ingredient.zip(price).and_then(|(item, price)| {
-            let gram = per_gram(item, &mut Slots::default()).mix;
-            Some((price, usable_grams(book, item, &gram, price)?))
-        });
-        let supplier = ingredient.map_or_else(String::new, |item| item.supplier.clone());
-        let cells = bought.map_or_else(
-            || {
-                [
-                    speaker.word("price-not-stated").to_owned(),
-                    String::new(),
-                    speaker.word("card-figure-not-known").to_owned(),
-                ]
-            },
-            |(price, usable)| {
-                let packs = (need.grams / usable - LITTLE).ceil().max(0.0);
-                total += packs * price.pack;
-                [
-                    speaker.pack(price.content),
-                    speaker.count(packs),
-                    money(packs * price.pack),
-                ]
+fn parts(speaker: &Speaker<'_>, batches: &[BatchToMake]) -> Table {
+    let rows = batches.iter().flat_map(|batch| {
+        batch.parts.iter().map(|(part, grams)| {
+            vec![
+                speaker.ingredient(&batch.need.ingredient),
+                speaker.ingredient(part),
+                left_over_words(speaker, *grams),
+            ]
+        })
+    });
+    Table {
+        caption: speaker.word("batch-parts-caption").to_owned(),
+        columns: vec![
+            Column::text(speaker.word("column-for")),
+            Column::text(speaker.word("column-ingredient")),
+            Column::number(speaker.word("column-all-batches")),
+        ],
+        rows: rows.collect(),
+    }
+}
+
+fn to_brew(speaker: &Speaker<'_>, teas: &[TeaToBrew]) -> Table {
+    let not_known = || speaker.word("card-figure-not-known").to_owned();
+    let rows = teas.iter().map(|tea| {
+        let (leaf, water) = tea.brew.map_or_else(
+            || (not_known(), not_known()),
+            |brew| {
+                let leaf = with_uncertainty(speaker, brew.leaf.value, Some(brew.leaf.u), "g");
+                (leaf, mass_words(speaker, brew.water))
             },
         );
-        incomplete |= bought.is_none() || need.incomplete;
+        vec![
+            speaker.ingredient(&tea.need.ingredient),
+            need_words(speaker, &tea.need),
+            mass_words(speaker, tea.ready),
+            leaf,
+            water,
+            cost_words(speaker, tea.cost),
+        ]
+    });
+    Table {
+        caption: speaker.word("batch-brew-caption").to_owned(),
+        columns: vec![
+            Column::text(speaker.word("column-tea")),
+            Column::number(speaker.word("column-needed")),
+            Column::number(speaker.word("column-brewed")),
+            Column::number(speaker.word("column-leaf")),
+            Column::number(speaker.word("column-water")),
+            Column::number(speaker.word("column-cost")),
+        ],
+        rows: rows.collect(),
+    }
+}
+
+fn from_tap(speaker: &Speaker<'_>, drawn: &[FromTap]) -> Table {
+    let rows = drawn.iter().map(|drawn| {
+        vec![
+            speaker.ingredient(&drawn.need.ingredient),
+            need_words(speaker, &drawn.need),
+            cost_words(speaker, drawn.cost),
+        ]
+    });
+    Table {
+        caption: speaker.word("batch-tap-caption").to_owned(),
+        columns: vec![
+            Column::text(speaker.word("column-ingredient")),
+            Column::number(speaker.word("column-needed")),
+            Column::number(speaker.word("column-cost")),
+        ],
+        rows: rows.collect(),
+    }
+}
+
+fn money(speaker: &Speaker<'_>, sum: f64) -> String {
+    let currency = &speaker.book.settings.currency;
+    format!("{currency}\u{a0}{}", speaker.number(sum, 2))
+}
+
+fn cost_words(speaker: &Speaker<'_>, cost: Option<f64>) -> String {
+    cost.map_or_else(
+        || speaker.word("price-not-stated").to_owned(),
+        |cost| money(speaker, cost),
+    )
+}
+
+/// A sum, which may be less than it will be.
+fn sum_words(speaker: &Speaker<'_>, (sum, is_least): (f64, bool)) -> String {
+    let sum = money(speaker, sum);
+    if is_least {
+        say!(speaker, "card-figure-least", figure: sum)
+    } else {
+        sum
+    }
+}
+
+fn to_buy(speaker: &Speaker<'_>, bought: &[Purchase]) -> Table {
+    let mut rows: Vec<Vec<String>> = Vec::new();
+    for purchase in bought {
+        let need = &purchase.need;
+        let item = speaker.book.ingredient(&need.ingredient);
+        let supplier = item.map_or_else(String::new, |item| item.supplier.clone());
         let mut row = vec![
             speaker.ingredient(&need.ingredient),
             supplier,
             need_words(speaker, need),
         ];
-        row.extend(cells);
+        row.extend(match purchase.packs {
+            None => [
+                speaker.word("price-not-stated").to_owned(),
+                String::new(),
+                String::new(),
+                speaker.word("card-figure-not-known").to_owned(),
+            ],
+            Some(packs) => [
+                speaker.pack(packs.content),
+                speaker.count(packs.count),
+                left_over_words(speaker, purchase.left_over()),
+                money(speaker, packs.cost),
+            ],
+        });
         rows.push(row);
     }
-    let sum = if incomplete {
-        say!(speaker, "card-figure-least", figure: money(total))
-    } else {
-        money(total)
+    let of_purchases = Shopping {
+        bought: bought.to_vec(),
+        ..Shopping::default()
     };
-    rows.push(vec![
-        speaker.word("batch-total").to_owned(),
-        String::new(),
-        String::new(),
-        String::new(),
-        String::new(),
-        sum,
-    ]);
+    let mut total = vec![String::new(); 7];
+    speaker.word("batch-total").clone_into(&mut total[0]);
+    total[6] = sum_words(speaker, of_purchases.cost());
+    rows.push(total);
     Table {
         caption: speaker.word("batch-buy-caption").to_owned(),
         columns: vec![
@@ -320,6 +291,7 @@ fn to_buy(speaker: &Speaker<'_>, needs: &[Need]) -> Table {
             Column::number(speaker.word("column-needed")),
             Column::number(speaker.word("column-one-pack")),
             Column::number(speaker.word("column-packs")),
+            Column::number(speaker.word("column-left-over")),
             Column::number(speaker.word("column-cost")),
         ],
         rows,

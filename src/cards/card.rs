@@ -24,7 +24,7 @@ pub fn card(
         CardRequest::Training(drink) => training_sheet::document(speaker, drink)?,
         CardRequest::Exercise(swap) => exercise::document(speaker, swap)?,
         CardRequest::Answers(swap) => exercise::answers(speaker, swap)?,
-        CardRequest::Menu => menu_matrix::document(speaker)?,
+        CardRequest::Menu(on_menu) => menu_matrix::document(speaker, *on_menu)?,
         CardRequest::Ladder(drink) => ladder_table::document(speaker, drink)?,
         CardRequest::Comparison(drinks) => comparison_sheet::document(speaker, drinks)?,
         CardRequest::Batch(items) => batch_sheet::document(speaker, items)?,

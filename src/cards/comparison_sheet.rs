@@ -61,6 +61,7 @@ pub(super) fn document(speaker: Speaker<'_>, drinks: &[Drink]) -> Result<Documen
         title,
         subtitle: names.join(" · "),
         revision: revisions.join("; "),
+        is_unapproved: !made.iter().all(Made::is_approved),
         orientation: if made.len() > 2 {
             Orientation::Wide
         } else {

@@ -92,6 +92,8 @@ pub struct Document {
     pub shop: String,
     /// Which state of the recipe it shows: the version and its approval.
     pub revision: String,
+    /// Whether something on it was never approved as it stands: the revision is then set where nobody overlooks it.
+    pub is_unapproved: bool,
     /// The day that stands on it, as the caller gave it; empty for none.
     pub date: String,
     /// How the paper lies.
@@ -108,6 +110,16 @@ impl Document {
     /// Speaks the language of the fixed words.
     pub(super) fn speaker(&self) -> Speaker<'static> {
         Speaker::without_book().in_language(self.language)
+    }
+
+    /// How deep the headings of stages are: below the title, or below the heading that stands above them.
+    pub(super) fn stage_level(&self) -> u8 {
+        let headings = self.blocks.iter();
+        let before = headings.take_while(|block| !matches!(block, Block::Steps(_)));
+        let below_one = before
+            .into_iter()
+            .any(|block| matches!(block, Block::Heading(_)));
+        if below_one { 3 } else { 2 }
     }
 
     /// The line at the foot: shop, revision and date.
@@ -148,6 +160,8 @@ pub struct Fact {
     pub name: String,
     /// "58.4 ± 0.5 °C".
     pub value: String,
+    /// Whether someone's health may hang on it: it is set bold, and nothing else among the facts is.
+    pub is_strong: bool,
     /// Whether it is written in by hand: a line to write on in place of a value.
     pub is_to_fill_in: bool,
 }
@@ -158,7 +172,16 @@ impl Fact {
         Self {
             name: name.into(),
             value: value.into(),
+            is_strong: false,
             is_to_fill_in: false,
+        }
+    }
+
+    /// A fact that stands out.
+    pub fn strong(name: impl Into<String>, value: impl Into<String>) -> Self {
+        Self {
+            is_strong: true,
+            ..Self::new(name, value)
         }
     }
 
@@ -188,6 +211,8 @@ pub struct Column {
     pub title: String,
     /// Where its words stand.
     pub align: Align,
+    /// The words of a cell that are set bold: what somebody looks for. Empty for none.
+    pub strong: String,
     /// Whether each of its cells has a box to be crossed in front of its words.
     pub has_boxes: bool,
 }
@@ -198,6 +223,7 @@ impl Column {
         Self {
             title: title.into(),
             align: Align::Start,
+            strong: String::new(),
             has_boxes: false,
         }
     }
@@ -210,11 +236,25 @@ impl Column {
         }
     }
 
+    /// A column of words in which cells with these words stand out.
+    pub fn text_with_strong(title: impl Into<String>, strong: impl Into<String>) -> Self {
+        Self {
+            strong: strong.into(),
+            ..Self::text(title)
+        }
+    }
+
+    /// Whether a cell of it stands out.
+    pub(super) fn is_strong(&self, cell: &str) -> bool {
+        !self.strong.is_empty() && cell == self.strong
+    }
+
     /// A column of numbers.
     pub fn number(title: impl Into<String>) -> Self {
         Self {
             title: title.into(),
             align: Align::Right,
+            strong: String::new(),
             has_boxes: false,
         }
     }
@@ -319,9 +359,10 @@ impl StepRow {
                 name,
                 grams,
                 remarks,
-            } => [amount, measure, name, grams]
+            } => [amount, measure, name]
                 .into_iter()
                 .chain(remarks)
+                .chain([grams])
                 .map(String::as_str)
                 .filter(|text| !text.is_empty())
                 .collect(),

@@ -39,6 +39,7 @@ pub(super) fn document(speaker: Speaker<'_>, swap: &TaughtSwap) -> Result<Docume
         title: made.recipe_name().to_owned(),
         subtitle: say!(speaker, "exercise-subtitle", version: made.version_name()),
         revision: made.revision(),
+        is_unapproved: !made.is_approved(),
         blocks,
         ..Document::default()
     })
@@ -59,6 +60,7 @@ pub(super) fn answers(speaker: Speaker<'_>, swap: &TaughtSwap) -> Result<Documen
         title: made.recipe_name().to_owned(),
         subtitle: say!(speaker, "exercise-answers-subtitle", version: made.version_name()),
         revision: made.revision(),
+        is_unapproved: !made.is_approved(),
         blocks,
         ..Document::default()
     })

@@ -16,7 +16,9 @@ main { background: #fff; max-width: 46em; margin: 1.5em auto; padding: 2em 2.2em
 main.wide { max-width: 76em; }
 h1 { font: 600 20pt/1.2 Georgia, 'Noto Serif', serif; margin: 0; }
 h2 { font-size: 12pt; margin: 1.4em 0 .4em; border-bottom: 1px solid #b9b6ae; padding-bottom: .15em; break-after: avoid; }
-h3 { font-size: 10.5pt; margin: 1em 0 .3em; color: #4a4740; break-after: avoid; }
+.stage { font-size: 10.5pt; margin: 1em 0 .3em; color: #4a4740; border: 0; break-after: avoid; }
+.state { color: #4a4740; margin: .1em 0 1em; }
+.unapproved { border: 2.5px solid #1c1b19; padding: .35em .7em; margin: .3em 0 1em; font-size: 12.5pt; }
 .subtitle { font-size: 12.5pt; color: #4a4740; margin: .1em 0 1em; }
 ol { list-style: none; margin: 0; padding: 0; }
 ol li { display: grid; grid-template-columns: 2em minmax(5.5em, 9em) 1fr auto; gap: 0 .8em; padding: .35em 0; border-bottom: 1px solid #e0ded8; break-inside: avoid; }
@@ -26,7 +28,7 @@ ol li .measure, ol li .remark { display: block; color: #5b5850; font-size: 9.5pt
 ol li .grams { color: #4a4740; white-space: nowrap; }
 ol li.instruction .text { grid-column: 2 / -1; }
 dl { display: grid; grid-template-columns: minmax(8em, 13em) 1fr; gap: .2em 1em; margin: 1em 0; }
-dt { color: #5b5850; } dd { margin: 0; font-weight: 600; }
+dt { color: #5b5850; } dt strong { color: #1c1b19; } dd { margin: 0; }
 dd.to-fill-in { border-bottom: 1px solid #1c1b19; min-height: 1.8em; }
 .box { display: inline-block; width: .95em; height: .95em; border: 1px solid #1c1b19; vertical-align: -.12em; margin-right: .3em; }
 .scroll { overflow-x: auto; }
@@ -77,10 +79,26 @@ pub fn html(document: &Document, paper: Paper) -> String {
             escaped(&document.subtitle)
         );
     }
+    if !document.revision.is_empty() {
+        let _ = if document.is_unapproved {
+            writeln!(
+                page,
+                "<p class=\"unapproved\" dir=\"auto\"><strong>{}</strong></p>",
+                escaped(&document.revision)
+            )
+        } else {
+            writeln!(
+                page,
+                "<p class=\"state\" dir=\"auto\">{}</p>",
+                escaped(&document.revision)
+            )
+        };
+    }
     let mut number = 0;
+    let stage_level = document.stage_level();
     let speaker = document.speaker();
     for block in &document.blocks {
-        write_block(&mut page, &speaker, block, &mut number);
+        write_block(&mut page, &speaker, block, stage_level, &mut number);
     }
     let _ = writeln!(
         page,
@@ -90,7 +108,13 @@ pub fn html(document: &Document, paper: Paper) -> String {
     page
 }
 
-fn write_block(page: &mut String, speaker: &Speaker<'_>, block: &Block, number: &mut usize) {
+fn write_block(
+    page: &mut String,
+    speaker: &Speaker<'_>,
+    block: &Block,
+    stage_level: u8,
+    number: &mut usize,
+) {
     match block {
         Block::Heading(text) => {
             let _ = writeln!(page, "<h2>{}</h2>", escaped(text));
@@ -98,6 +122,7 @@ fn write_block(page: &mut String, speaker: &Speaker<'_>, block: &Block, number: 
         Block::Facts(facts) => {
             page.push_str("<dl>\n");
             for fact in facts {
+                let (open, close) = strong(fact.is_strong);
                 let class = if fact.is_to_fill_in {
                     " class=\"to-fill-in\""
                 } else {
@@ -105,7 +130,7 @@ fn write_block(page: &mut String, speaker: &Speaker<'_>, block: &Block, number: 
                 };
                 let _ = writeln!(
                     page,
-                    "<dt>{}</dt><dd{class} dir=\"auto\">{}</dd>",
+                    "<dt>{open}{}{close}</dt><dd{class} dir=\"auto\">{open}{}{close}</dd>",
                     escaped(&fact.name),
                     escaped(&fact.value)
                 );
@@ -115,7 +140,7 @@ fn write_block(page: &mut String, speaker: &Speaker<'_>, block: &Block, number: 
         Block::Table(table) => write_table(page, table),
         Block::Steps(stages) => {
             for stage in stages {
-                write_stage(page, stage, number);
+                write_stage(page, stage, stage_level, number);
             }
         }
         Block::Cautions(cautions) if cautions.is_empty() => {}
@@ -150,10 +175,19 @@ fn write_block(page: &mut String, speaker: &Speaker<'_>, block: &Block, number: 
     }
 }
 
-fn write_stage(page: &mut String, stage: &StageSteps, number: &mut usize) {
+/// The marks around words that stand out.
+fn strong(is_strong: bool) -> (&'static str, &'static str) {
+    if is_strong {
+        ("<strong>", "</strong>")
+    } else {
+        ("", "")
+    }
+}
+
+fn write_stage(page: &mut String, stage: &StageSteps, level: u8, number: &mut usize) {
     let _ = writeln!(
         page,
-        "<h3 dir=\"auto\">{}</h3>\n<ol start=\"{}\">",
+        "<h{level} class=\"stage\" dir=\"auto\">{}</h{level}>\n<ol start=\"{}\">",
         escaped(&stage.title),
         *number + 1
     );
@@ -227,7 +261,8 @@ fn write_table(page: &mut String, table: &Table) {
     for row in &table.rows {
         page.push_str("<tr>");
         for (at, (cell, column)) in row.iter().zip(&table.columns).enumerate() {
-            let mut cell = escaped(cell);
+            let (open, close) = strong(column.is_strong(cell));
+            let mut cell = format!("{open}{}{close}", escaped(cell));
             if column.has_boxes {
                 cell.insert_str(0, "<span class=\"box\"></span> ");
             }

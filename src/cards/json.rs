@@ -14,6 +14,7 @@ pub fn json(document: &Document) -> Value {
         "subtitle": document.subtitle,
         "shop": document.shop,
         "revision": document.revision,
+        "is_unapproved": document.is_unapproved,
         "date": (!document.date.is_empty()).then_some(&document.date),
         "blocks": document.blocks.iter().map(block).collect::<Vec<_>>(),
         "untranslated": untranslated(&document.untranslated),
@@ -40,7 +41,10 @@ fn block(block: &Block) -> Value {
             "type": "facts",
             "facts": facts
                 .iter()
-                .map(|fact| json!({ "name": fact.name, "value": (!fact.is_to_fill_in).then_some(&fact.value) }))
+                .map(|fact| {
+                    let value = (!fact.is_to_fill_in).then_some(&fact.value);
+                    json!({ "name": fact.name, "value": value, "is_strong": fact.is_strong })
+                })
                 .collect::<Vec<_>>(),
         }),
         Block::Table(table) => json!({

@@ -16,6 +16,11 @@ pub fn markdown(document: &Document) -> String {
     if !document.subtitle.is_empty() {
         let _ = writeln!(text, "**{}**\n", plain(&document.subtitle));
     }
+    if document.is_unapproved {
+        let _ = writeln!(text, "> **{}**\n", plain(&document.revision));
+    } else if !document.revision.is_empty() {
+        let _ = writeln!(text, "{}\n", plain(&document.revision));
+    }
     let speaker = document.speaker();
     for block in &document.blocks {
         write_block(&mut text, &speaker, block);
@@ -31,11 +36,13 @@ fn write_block(text: &mut String, speaker: &Speaker<'_>, block: &Block) {
         }
         Block::Facts(facts) => {
             for fact in facts {
-                let name = plain(&fact.name);
+                let (name, value) = (plain(&fact.name), plain(&fact.value));
                 let _ = if fact.is_to_fill_in {
                     writeln!(text, "- {name}: {LINE_TO_WRITE_ON}")
+                } else if fact.is_strong {
+                    writeln!(text, "- **{name}: {value}**")
                 } else {
-                    writeln!(text, "- {name}: **{}**", plain(&fact.value))
+                    writeln!(text, "- {name}: {value}")
                 };
             }
             text.push('\n');
@@ -120,15 +127,16 @@ fn write_table(text: &mut String, table: &Table) {
         }
     })));
     for cells in &table.rows {
-        text.push_str(&row(&mut cells.iter().zip(&table.columns).map(
-            |(cell, column)| {
-                if column.has_boxes {
-                    format!("{BOX} {}", plain(cell))
-                } else {
-                    plain(cell)
-                }
-            },
-        )));
+        let cells = cells.iter().zip(&table.columns).map(|(cell, column)| {
+            if column.has_boxes {
+                format!("{BOX} {}", plain(cell))
+            } else if column.is_strong(cell) {
+                format!("**{}**", plain(cell))
+            } else {
+                plain(cell)
+            }
+        });
+        text.push_str(&row(&mut { cells }));
     }
     text.push('\n');
 }

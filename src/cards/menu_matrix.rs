@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use super::document::{Block, Column, Document, Orientation, Table};
 use super::recipe_blocks::{Made, beside_english, cautions_of_all, footnotes, needs_english};
-use super::request::{CardError, drinks_of_menu};
+use super::request::{CardError, OnMenu, drinks_of_menu};
 use crate::book::{Allergen, AllergenList, IngredientId};
 use crate::say::{Speaker, say};
 
@@ -17,7 +17,7 @@ pub const MOST_ON_MENU: usize = 1000;
 /// Most allergens that have a column beside each other: the words of more would be broken into letters.
 const MOST_BESIDE: usize = 15;
 
-pub(super) fn document(speaker: Speaker<'_>) -> Result<Document, CardError> {
+pub(super) fn document(speaker: Speaker<'_>, on_menu: OnMenu) -> Result<Document, CardError> {
     let drinks = drinks_of_menu(speaker.book);
     if drinks.is_empty() {
         return Err(CardError::EmptyMenu);
@@ -28,7 +28,13 @@ pub(super) fn document(speaker: Speaker<'_>) -> Result<Document, CardError> {
             most: MOST_ON_MENU,
         });
     }
-    let made = Made::each(speaker, &drinks)?;
+    let (made, left_out): (Vec<_>, Vec<_>) = Made::each(speaker, &drinks)?
+        .into_iter()
+        .partition(|made| on_menu == OnMenu::All || made.is_approved());
+    if made.is_empty() {
+        return Err(CardError::NothingApproved);
+    }
+    let is_unapproved = !made.iter().all(Made::is_approved);
     let listed = speaker.book.settings.listed_allergens();
     let tables = listed.len().div_ceil(MOST_BESIDE);
     let beside = listed.len().div_ceil(tables.max(1));
@@ -37,7 +43,7 @@ pub(super) fn document(speaker: Speaker<'_>) -> Result<Document, CardError> {
         .map(|listed| Block::Table(allergens(&speaker, &made, listed)))
         .collect();
     blocks.extend([
-        Block::Footnotes(marks(&speaker)),
+        Block::Footnotes(marks(&speaker, &left_out)),
         Block::Heading(speaker.word("menu-ingredients").to_owned()),
         Block::Table(ingredients(&speaker, &made)),
         Block::Heading(speaker.word("card-cautions").to_owned()),
@@ -46,8 +52,18 @@ pub(super) fn document(speaker: Speaker<'_>) -> Result<Document, CardError> {
     ]);
     Ok(Document {
         title: speaker.word("menu-title").to_owned(),
-        subtitle: speaker.word("menu-subtitle").to_owned(),
-        revision: String::new(),
+        subtitle: speaker
+            .word(match on_menu {
+                OnMenu::Approved => "menu-subtitle-approved",
+                OnMenu::All => "menu-subtitle",
+            })
+            .to_owned(),
+        revision: if is_unapproved {
+            speaker.word("menu-with-unapproved").to_owned()
+        } else {
+            String::new()
+        },
+        is_unapproved,
         orientation: Orientation::Wide,
         blocks,
         ..Document::default()
@@ -55,8 +71,13 @@ pub(super) fn document(speaker: Speaker<'_>) -> Result<Document, CardError> {
 }
 
 /// What the marks mean and, in another language, the English of every heading: beside it there is no room for a second name.
-fn marks(speaker: &Speaker<'_>) -> Vec<String> {
+fn marks(speaker: &Speaker<'_>, left_out: &[Made<'_>]) -> Vec<String> {
     let mut lines = vec![say!(speaker, "menu-marks", sign: NOT_NAMED)];
+    if !left_out.is_empty() {
+        let names: Vec<String> = left_out.iter().map(Made::name).collect();
+        let names: Vec<&str> = names.iter().map(String::as_str).collect();
+        lines.push(say!(speaker, "menu-left-out", drinks: speaker.and(&names)));
+    }
     let settings = &speaker.book.settings;
     let lists = settings.allergen_lists();
     if lists != [AllergenList::EuropeanUnion] {
@@ -78,18 +99,27 @@ fn marks(speaker: &Speaker<'_>) -> Vec<String> {
     lines
 }
 
+/// The name of a drink; with its state where that is no approval.
+fn name(made: &Made<'_>) -> String {
+    if made.is_approved() {
+        return made.name();
+    }
+    format!("{}, {}", made.recipe_name(), made.revision())
+}
+
 fn allergens(speaker: &Speaker<'_>, made: &[Made<'_>], listed: &[Allergen]) -> Table {
+    let contains = speaker.word("fact-contains");
     let mut columns = vec![Column::text(speaker.word("column-drink"))];
     columns.extend(
         listed
             .iter()
-            .map(|allergen| Column::text(speaker.allergen(*allergen))),
+            .map(|allergen| Column::text_with_strong(speaker.allergen(*allergen), contains)),
     );
     let rows = made.iter().map(|made| {
         let summary = &made.balance.allergens;
         let cell = |allergen: &Allergen| {
             if summary.contains.contains(allergen) {
-                speaker.word("fact-contains").to_owned()
+                contains.to_owned()
             } else if summary.may_contain.contains(allergen) {
                 speaker.word("fact-may-contain").to_owned()
             } else if summary.is_stated(*allergen) {
@@ -98,7 +128,7 @@ fn allergens(speaker: &Speaker<'_>, made: &[Made<'_>], listed: &[Allergen]) -> T
                 speaker.word("allergen-not-stated").to_owned()
             }
         };
-        std::iter::once(made.name())
+        std::iter::once(name(made))
             .chain(listed.iter().map(cell))
             .collect()
     });
@@ -120,7 +150,7 @@ fn ingredients(speaker: &Speaker<'_>, made: &[Made<'_>]) -> Table {
             speaker.ingredients(silent)
         };
         vec![
-            made.name(),
+            name(made),
             speaker.ingredients(&by_weight(made)),
             speaker.verdict(made.balance.vegan).to_owned(),
             unstated,

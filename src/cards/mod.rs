@@ -23,6 +23,7 @@ mod markdown;
 mod menu_matrix;
 mod pages;
 mod pdf;
+mod pdf_tags;
 mod picture;
 mod recipe_blocks;
 mod recognised;
@@ -43,11 +44,12 @@ pub use json_ld::{JsonLdRecipe, json_ld};
 pub use markdown::markdown;
 pub use menu_matrix::MOST_ON_MENU;
 pub use pages::{
-    Fonts, GlyphRun, Ink, Mark, MissingCharacter, Page, Paper, PlacedGlyph, Typesetter,
+    Element, Fonts, GlyphRun, Ink, Mark, MissingCharacter, Page, Paper, Part, PlacedGlyph, RowKind,
+    Text, Typesetter, reading,
 };
 pub use pdf::{PdfError, pdf};
 pub use picture::{Picture, picture};
 pub use recognised::is_card_like;
 pub use request::{
-    BatchItem, CardError, CardOptions, CardRequest, Drink, TaughtSwap, drinks_of_menu,
+    BatchItem, CardError, CardOptions, CardRequest, Drink, OnMenu, TaughtSwap, drinks_of_menu,
 };

@@ -5,11 +5,12 @@ use super::figure_words::{balance_words, with_uncertainty};
 use super::request::{CardError, Drink};
 use crate::balance::{Balance, LineShare, Measurand, VersionBalances};
 use crate::book::{
-    Allergen, Amount, ClosureKind, Confirmation, Entry, Line, Recipe, Resolved, Stage, VesselId,
+    Allergen, Amount, ClosureKind, Confirmation, Entry, Line, Recipe, Resolved, Role, Stage,
+    VesselId,
 };
 use crate::say::{Language, Speaker, say};
 
-/// How far a line may differ from the shelf that its ingredient stands on without being told, K.
+/// How far a line may differ from the room without being told, K.
 const SAME_TEMPERATURE: f64 = 0.5;
 
 /// A drink with its balance.
@@ -102,6 +103,12 @@ impl<'book> Made<'book> {
         )
     }
 
+    /// Whether it is what was approved.
+    pub(super) fn is_approved(&self) -> bool {
+        let version = self.drink.version.as_ref();
+        super::approval_words::is_approved(self.recipe, version, &self.balance.resolved)
+    }
+
     pub(super) fn words(&self, measurand: Measurand) -> String {
         balance_words(&self.speaker, &self.balance, measurand)
     }
@@ -131,17 +138,31 @@ impl<'book> Made<'book> {
         }
     }
 
+    /// The temperature that somebody has to bring about: that of the line, that of water, that of what comes hot. What comes
+    /// cold comes from its shelf.
+    fn told_temperature(&self, line: &Line) -> Option<String> {
+        let room = self.speaker.book.settings.room_temperature.celsius();
+        if let Some(stated) = line.temperature {
+            let is_told = (stated.celsius() - room).abs() > SAME_TEMPERATURE;
+            return is_told.then(|| self.speaker.stated_temperature(stated, 0));
+        }
+        let celsius = self.share(line, false)?.celsius;
+        let beyond_room = celsius - room;
+        let is_told = if line.role == Role::Water {
+            beyond_room.abs() > SAME_TEMPERATURE
+        } else {
+            beyond_room > SAME_TEMPERATURE
+        };
+        is_told.then(|| self.speaker.temperature(celsius, 0))
+    }
+
     fn step(&self, line: &Line) -> StepRow {
         let measure = match &line.amount {
             Amount::Count(_, id) => self.speaker.measure(id),
             _ => String::new(),
         };
         let mut remarks = Vec::new();
-        if let Some(stated) = line.temperature
-            && (stated.celsius() - self.speaker.book.settings.room_temperature.celsius()).abs()
-                > SAME_TEMPERATURE
-        {
-            let temperature = self.speaker.stated_temperature(stated, 0);
+        if let Some(temperature) = self.told_temperature(line) {
             remarks.push(say!(self.speaker, "line-at-temperature", temperature: temperature));
         }
         if let Some(carried) = &line.carried {
@@ -270,11 +291,12 @@ impl<'book> Made<'book> {
         let speaker = &self.speaker;
         let allergens = &self.balance.allergens;
         let mut facts = Vec::new();
-        let mut add = |name, value: String| facts.push(Fact::new(speaker.word(name), value));
         if !allergens.contains.is_empty() {
             let contains = |speaker: &Speaker<'_>| speaker.allergens(&allergens.contains);
-            add("fact-contains", beside_english(speaker, contains));
+            let value = beside_english(speaker, contains);
+            facts.push(Fact::strong(speaker.word("fact-contains"), value));
         }
+        let mut add = |name, value: String| facts.push(Fact::new(speaker.word(name), value));
         if !allergens.may_contain.is_empty() {
             let may = |speaker: &Speaker<'_>| speaker.allergens(&allergens.may_contain);
             add("fact-may-contain", beside_english(speaker, may));

@@ -23,6 +23,16 @@ pub struct BatchItem {
     pub count: u32,
 }
 
+/// Which drinks stand on a card of the menu.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum OnMenu {
+    /// Those that are what was approved; the others are named below.
+    #[default]
+    Approved,
+    /// Drafts as well, each marked.
+    All,
+}
+
 /// A swap that is taught.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct TaughtSwap {
@@ -46,7 +56,7 @@ pub enum CardRequest {
     /// The answers to it, on a sheet of their own.
     Answers(TaughtSwap),
     /// Ingredients and allergens of the whole menu.
-    Menu,
+    Menu(OnMenu),
     /// The levels of sugar of a drink.
     Ladder(Drink),
     /// Two to four drinks beside each other.
@@ -113,6 +123,8 @@ pub enum CardError {
     },
     /// Nothing is on the menu.
     EmptyMenu,
+    /// Nothing that is on the menu is what was approved.
+    NothingApproved,
     /// There are more drinks than a card of the menu takes.
     MenuTooLong {
         /// How many there are.
@@ -142,6 +154,7 @@ impl CardError {
                 with: speaker.ingredient(with),
             ),
             Self::EmptyMenu => speaker.word("card-empty-menu").to_owned(),
+            Self::NothingApproved => speaker.word("card-nothing-approved").to_owned(),
             Self::MenuTooLong { drinks, most } => {
                 say!(speaker, "card-menu-too-long", drinks: *drinks, most: most.to_string())
             }
@@ -157,7 +170,7 @@ impl CardRequest {
             Self::Training(_) => CardKind::Training,
             Self::Exercise(_) => CardKind::Exercise,
             Self::Answers(_) => CardKind::Answers,
-            Self::Menu => CardKind::Menu,
+            Self::Menu(_) => CardKind::Menu,
             Self::Ladder(_) => CardKind::Ladder,
             Self::Comparison(_) => CardKind::Comparison,
             Self::Batch(_) => CardKind::Batch,

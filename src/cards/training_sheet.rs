@@ -65,6 +65,7 @@ pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, 
         title: made.recipe_name().to_owned(),
         subtitle: made.version_name().to_owned(),
         revision: made.revision(),
+        is_unapproved: !made.is_approved(),
         blocks,
         ..Document::default()
     })

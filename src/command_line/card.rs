@@ -13,8 +13,9 @@ use super::{
 use crate::book::Book;
 use crate::book_file;
 use crate::cards::{
-    BatchItem, CardError, CardOptions, CardRequest, Document, Drink, Fonts, Paper, TaughtSwap,
-    Typesetter, card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown, pdf,
+    BatchItem, CardError, CardOptions, CardRequest, Document, Drink, Fonts, OnMenu, Paper,
+    TaughtSwap, Typesetter, card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown,
+    pdf,
 };
 use crate::exchange::write_recipe;
 use crate::quantity::excerpt;
@@ -72,6 +73,10 @@ pub(super) enum PaperArgument {
     A4,
     /// 8.5 × 11 in
     Letter,
+    /// A4 in large type, for a wall
+    Wall,
+    /// 8.5 × 11 in in large type, for a wall
+    LetterWall,
 }
 
 impl FormatArgument {
@@ -180,7 +185,8 @@ fn taught_swap(book: &Book, arguments: &CardArguments) -> Result<TaughtSwap, Fai
 
 fn request(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failure> {
     Ok(match arguments.kind {
-        KindArgument::Menu => CardRequest::Menu,
+        KindArgument::Menu if arguments.unapproved => CardRequest::Menu(OnMenu::All),
+        KindArgument::Menu => CardRequest::Menu(OnMenu::Approved),
         KindArgument::Training => CardRequest::Training(named_drink(book, arguments)?),
         KindArgument::Exercise => CardRequest::Exercise(taught_swap(book, arguments)?),
         KindArgument::Answers => CardRequest::Answers(taught_swap(book, arguments)?),
@@ -234,6 +240,8 @@ fn paper(arguments: &CardArguments, document: &Document) -> Paper {
         Some(PaperArgument::HalfLetter) => Paper::HalfLetter,
         Some(PaperArgument::A4) => Paper::A4,
         Some(PaperArgument::Letter) => Paper::Letter,
+        Some(PaperArgument::Wall) => Paper::Wall,
+        Some(PaperArgument::LetterWall) => Paper::LetterWall,
         None => Paper::usual(document.kind, false),
     }
 }

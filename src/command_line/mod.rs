@@ -217,6 +217,9 @@ pub struct CardArguments {
     /// Language of the card, by its code or by what its speakers call it
     #[arg(long, default_value = "en", value_name = "CODE", value_parser = language_parser())]
     language: Language,
+    /// For the menu: also drinks that are not approved, each marked
+    #[arg(long)]
+    unapproved: bool,
     /// For an exercise: id of the ingredient to replace
     #[arg(long)]
     replace: Option<String>,

@@ -28,7 +28,7 @@ pub use temperature::Temperature;
 pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount, parse_amounts};
 pub use uncertain::Uncertain;
 pub use unit_text::{parse_in_unit, parse_in_unit_up_to};
-pub use visible_text::{excerpt, is_hidden, name_as_shown, visible};
+pub use visible_text::{cut_in_the_middle, excerpt, is_hidden, name_as_shown, visible};
 
 /// Kelvin at 0 °C.
 pub const KELVIN_AT_ZERO_CELSIUS: f64 = 273.15;

@@ -2,6 +2,8 @@
 
 use std::borrow::Cow;
 
+use unicode_segmentation::UnicodeSegmentation as _;
+
 /// Control characters, separators of lines, and marks that turn the direction of a text (Unicode UAX #9).
 pub fn is_hidden(character: char) -> bool {
     character.is_control()
@@ -39,6 +41,31 @@ pub fn name_as_shown(name: &str) -> Cow<'_, str> {
     Cow::Owned(excerpt(name, SHOWN_NAME))
 }
 
+/// A name in the room that there is: whole where it fits, else its beginning and its end with an ellipsis between, as much of
+/// them as fits. Names that are told apart by their last word stay apart.
+pub fn cut_in_the_middle(name: &str, mut fits: impl FnMut(&str) -> bool) -> Cow<'_, str> {
+    if fits(name) {
+        return Cow::Borrowed(name);
+    }
+    let pieces: Vec<&str> = name.graphemes(true).collect();
+    let cut = |kept: usize| {
+        let head = pieces[..kept.div_ceil(2)].concat();
+        let tail = pieces[pieces.len() - kept / 2..].concat();
+        format!("{}…{}", head.trim_end(), tail.trim_start())
+    };
+    // The most pieces with which it fits; a wider name never fits where a narrower one does not.
+    let (mut fitting, mut too_many) = (0, pieces.len());
+    while too_many - fitting > 1 {
+        let half = usize::midpoint(fitting, too_many);
+        if fits(&cut(half)) {
+            fitting = half;
+        } else {
+            too_many = half;
+        }
+    }
+    Cow::Owned(cut(fitting))
+}
+
 /// A text of several lines in which hidden characters are escaped; only the ends of its lines stay what they are.
 pub fn visible(text: &str) -> String {
     let mut visible = String::with_capacity(text.len());
@@ -66,5 +93,33 @@ mod tests {
         let long = "茶".repeat(5000);
         assert_eq!(name_as_shown(&long).chars().count(), SHOWN_NAME + 1);
         assert!(name_as_shown(&long).ends_with('…'));
+    }
+
+    #[test]
+    fn a_name_is_cut_only_where_it_has_no_room_and_by_the_middle() {
+        let in_room = |name: &str, room: usize| {
+            let fits = |text: &str| text.graphemes(true).count() <= room;
+            cut_in_the_middle(name, fits).into_owned()
+        };
+        assert_eq!(in_room("Barley Lantern, iced", 20), "Barley Lantern, iced");
+        assert_eq!(in_room("Barley Lantern, iced", 11), "Barle…iced");
+        assert_eq!(in_room("Barley Lantern, iced", 1), "…");
+        assert_eq!(in_room("", 0), "");
+        for name in [
+            "Barley Lantern, half sugar",
+            "烤大麥燈籠奶茶",
+            "a\u{301}e\u{301}i\u{301}o\u{301}u\u{301}",
+        ] {
+            let whole = name.graphemes(true).count();
+            for room in 1..whole {
+                let cut = in_room(name, room);
+                assert!(cut.graphemes(true).count() <= room, "{cut}");
+                let (head, tail) = cut.split_once('…').unwrap();
+                assert!(name.starts_with(head) && name.ends_with(tail), "{cut}");
+                // Nothing more would fit, but for the spaces beside the ellipsis.
+                assert!(cut.graphemes(true).count() + 3 >= room, "{cut} {room}");
+            }
+            assert_eq!(in_room(name, whole), name);
+        }
     }
 }

@@ -15,6 +15,7 @@ use super::area_of_work::Desk;
 use super::areas::Areas;
 use super::book_in_hand::BookInHand;
 use super::commands::{self, UiCommand};
+use super::dialog::Dialog;
 use super::dialogs;
 use super::field::Field;
 use super::in_order::InOrder;
@@ -257,6 +258,9 @@ impl App {
             let (book, view) = (self.workbench.book(), &mut self.view);
             self.areas.go_to(focus, book, view);
         }
+        if self.workbench.take_wants_typed_path() {
+            self.view.dialog = Some(Dialog::save_as(self.workbench.home()));
+        }
         if *self.workbench.home() != self.home {
             self.note_home();
         }
@@ -466,6 +470,10 @@ impl App {
             ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
             self.title = title;
         }
+        // Who has the screen read to them hears which window this is.
+        ctx.accesskit_node_builder(egui::accesskit_root_id(), |node| {
+            node.set_label(self.title.clone());
+        });
         if self.workbench.wants_to_quit() && !self.closing {
             self.closing = true;
             ctx.send_viewport_cmd(ViewportCommand::Close);

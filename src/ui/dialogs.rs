@@ -48,12 +48,17 @@ pub(super) fn dialogs_ui(
         }
     } else if let Some(pending) = pending {
         let stays = sheet(ctx, "unsaved", |ui| {
-            unsaved_ui(ui, in_hand, pending, view, actions)
+            unsaved_ui(ui, in_hand, pending, actions)
         });
         let answered = actions.iter().any(|action| {
             matches!(
                 action,
-                Action::Command(Command::SaveThenDo | Command::DiscardThenDo | Command::StayHere)
+                Action::Command(
+                    Command::SaveThenDo
+                        | Command::DiscardThenDo
+                        | Command::StayHere
+                        | Command::PickSave
+                )
             )
         });
         if !stays && !answered && view.dialog.is_none() {
@@ -279,7 +284,6 @@ fn unsaved_ui(
     ui: &mut Ui,
     in_hand: &BookInHand<'_>,
     pending: &Intent,
-    view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) -> bool {
     let speaker = in_hand.speaker;
@@ -308,12 +312,12 @@ fn unsaved_ui(
             match in_hand.home {
                 Home::File(_) => actions.push(Action::Command(Command::SaveThenDo)),
                 // What waits goes on as soon as the book has a place.
-                Home::Nowhere(_) => view.dialog = Some(Dialog::save_as(in_hand.home)),
+                Home::Nowhere(_) => actions.push(Action::Command(Command::PickSave)),
             }
             keep = false;
         }
         if may_save_elsewhere && ui.button(UiCommand::SaveAs.label(speaker)).clicked() {
-            view.dialog = Some(Dialog::save_as(in_hand.home));
+            actions.push(Action::Command(Command::PickSave));
             keep = false;
         }
         let (words, explanation) = if in_hand.file_state == FileState::Saving {

@@ -111,6 +111,8 @@ pub enum Command {
     PickOpen,
     /// Ask the system for a place to save.
     PickSave,
+    /// Ask the system for a folder for files, beginning with this one.
+    PickFolder(PathBuf),
     /// Do what may lose unsaved changes; asks first when there are any.
     Do(Intent),
     /// Give up the book that is being opened.

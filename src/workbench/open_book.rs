@@ -1,6 +1,8 @@
 //! The workbench: one open book, its history and its file.
 
+use std::path::PathBuf;
 use std::sync::Arc;
+use std::time::Instant;
 
 use super::action::{Home, Intent, Message, Sample, Shown};
 use super::derived::{Answers, BookStamp, Derived};
@@ -41,6 +43,12 @@ pub(super) struct Told {
     pub(super) show: Option<Shown>,
     pub(super) focus: Option<Focus>,
     pub(super) quit: bool,
+    /// A folder that was picked, until the screen takes it.
+    pub(super) folder: Option<PathBuf>,
+    /// Whether a place to save has to be typed, because the system has no dialog for it.
+    pub(super) wants_typed_path: bool,
+    /// When the file dialog of the system was last asked for.
+    pub(super) asked: Option<Instant>,
 }
 
 impl Default for Workbench {
@@ -218,9 +226,26 @@ impl Workbench {
         self.document.file.change()
     }
 
+    /// A folder that was picked in the dialog of the system, told once.
+    pub fn take_folder(&mut self) -> Option<PathBuf> {
+        self.told.folder.take()
+    }
+
+    /// Whether a place to save has to be typed, because the system has no dialog for it; told once.
+    pub fn take_wants_typed_path(&mut self) -> bool {
+        std::mem::take(&mut self.told.wants_typed_path)
+    }
+
     pub(super) fn ask(&mut self, request: PickRequest) {
-        if self.jobs.asking.is_none() {
-            let beside = self.document.file.path().cloned();
+        self.ask_beside(request, self.document.file.path().cloned());
+    }
+
+    pub(super) fn ask_beside(&mut self, request: PickRequest, beside: Option<PathBuf>) {
+        if request == PickRequest::Save && !self.jobs.picker.has_dialog() {
+            self.told.wants_typed_path = true;
+            (self.jobs.wake)();
+        } else if self.jobs.asking.is_none() {
+            self.told.asked = Some(Instant::now());
             let (picker, voice) = (self.jobs.picker.clone(), self.voice);
             let work = move |_: &Watch| picker.pick(request, beside.as_deref(), voice);
             self.jobs.asking = Some(Job::start(request, &self.jobs.wake, work));

@@ -12,6 +12,9 @@ use crate::book_file;
 use crate::edit::{Edit, Focus};
 use crate::say::say;
 
+/// A dialog that ends without an answer within this time was never there.
+const NO_DIALOG: Duration = Duration::from_millis(250);
+
 impl Workbench {
     /// Does what the screen wants.
     pub fn perform(&mut self, action: Action) {
@@ -38,8 +41,19 @@ impl Workbench {
         let ended = Job::take_ended(&mut self.jobs.asking, Duration::ZERO);
         match ended {
             Some((PickRequest::Open, Ok(Some(path)))) => self.intend(Intent::Open(path)),
-            Some((PickRequest::Save, Ok(Some(path)))) => self.save_as(path),
+            Some((PickRequest::Save, Ok(Some(path)))) => self.save_as_picked(path),
+            Some((PickRequest::Folder, Ok(Some(path)))) => self.told.folder = Some(path),
             Some((PickRequest::List, Ok(Some(path)))) => self.read_list(path),
+            // The system has no dialog: nobody cancels one so soon.
+            Some((PickRequest::Save, Ok(None) | Err(BrokeDown)))
+                if self
+                    .told
+                    .asked
+                    .is_some_and(|since| since.elapsed() < NO_DIALOG) =>
+            {
+                self.told.wants_typed_path = true;
+                (self.jobs.wake)();
+            }
             // Cancelled; a dialog that broke down is the same.
             Some((_, Ok(None) | Err(BrokeDown))) | None => {}
         }
@@ -54,6 +68,7 @@ impl Workbench {
             Command::LeaveFile => self.disk.replacing = None,
             Command::PickOpen => self.ask(PickRequest::Open),
             Command::PickSave => self.ask(PickRequest::Save),
+            Command::PickFolder(from) => self.ask_beside(PickRequest::Folder, Some(from)),
             Command::Do(intent) => self.intend(intent),
             Command::StopOpening => self.stop_opening(),
             Command::SaveThenDo => {

@@ -12,11 +12,18 @@ pub enum PickRequest {
     Save,
     /// A price list or a recipe to bring in.
     List,
+    /// A folder for files.
+    Folder,
 }
 
 /// Asks a person for a file. Blocks until there is an answer; `None` is "cancelled" or "no dialog to be had".
 pub trait FilePicker: Send + Sync {
-    /// Asks in the words of a speaker; `beside` is the file that is open.
+    /// Whether there may be a dialog at all.
+    fn has_dialog(&self) -> bool {
+        true
+    }
+
+    /// Asks in the words of a speaker; `beside` is the file that is open, for a folder the one that was asked for last.
     fn pick(
         &self,
         request: PickRequest,
@@ -41,14 +48,22 @@ impl FilePicker for SystemPicker {
                 voice.word("pick-kind-list"),
                 &["csv", "tsv", "txt", "json", "jsonld", "ron"],
             ),
-            _ => rfd::FileDialog::new().add_filter(voice.word("pick-kind-book"), &["ron"]),
+            PickRequest::Folder => rfd::FileDialog::new(),
+            PickRequest::Open | PickRequest::Save => {
+                rfd::FileDialog::new().add_filter(voice.word("pick-kind-book"), &["ron"])
+            }
         };
-        if let Some(folder) = beside.and_then(Path::parent) {
+        if request == PickRequest::Folder {
+            if let Some(folder) = beside.filter(|folder| !folder.as_os_str().is_empty()) {
+                dialog = dialog.set_directory(folder);
+            }
+        } else if let Some(folder) = beside.and_then(Path::parent) {
             dialog = dialog.set_directory(folder);
         }
         match request {
             PickRequest::Open => dialog.set_title(voice.word("pick-open")).pick_file(),
             PickRequest::List => dialog.set_title(voice.word("pick-list")).pick_file(),
+            PickRequest::Folder => dialog.set_title(voice.word("pick-folder")).pick_folder(),
             PickRequest::Save => {
                 let name = beside
                     .and_then(Path::file_name)
@@ -68,6 +83,10 @@ impl FilePicker for SystemPicker {
 pub struct NoPicker;
 
 impl FilePicker for NoPicker {
+    fn has_dialog(&self) -> bool {
+        false
+    }
+
     fn pick(&self, _: PickRequest, _: Option<&Path>, _: Speaker<'_>) -> Option<PathBuf> {
         None
     }

@@ -69,9 +69,32 @@ impl Workbench {
         self.disk.replacing.as_ref()
     }
 
+    /// A name without the ending of a book gets it, unless it is that of the open book.
+    fn with_ending(&self, path: PathBuf) -> PathBuf {
+        let has_ending = path
+            .extension()
+            .is_some_and(|ending| ending.eq_ignore_ascii_case("ron"));
+        if has_ending || path.file_name().is_none() || path.is_dir() || self.is_home(&path) {
+            return path;
+        }
+        let mut named = path.into_os_string();
+        named.push(".ron");
+        named.into()
+    }
+
+    /// Saves under a name that the dialog of the system gave. It has asked about a file of that name, not about one with the
+    /// ending that was left out.
+    pub(super) fn save_as_picked(&mut self, path: PathBuf) {
+        if self.with_ending(path.clone()) == path {
+            self.save_as(path);
+        } else {
+            self.save_as_asking(path);
+        }
+    }
+
     /// Saves under a name that was typed. A file that has the name already is not replaced unasked.
     pub(super) fn save_as_asking(&mut self, path: PathBuf) {
-        let path = whole_path(path);
+        let path = self.with_ending(whole_path(path));
         if !self.is_home(&path)
             && let Ok(metadata) = path.metadata()
             && metadata.is_file()

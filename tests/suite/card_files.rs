@@ -7,7 +7,7 @@ use std::time::{Duration, Instant};
 
 use evensip::book::Book;
 use evensip::book_file::write_beside_others;
-use evensip::cards::{CardError, CardOptions, CardRequest, Paper, drinks_of_menu};
+use evensip::cards::{CardError, CardOptions, CardRequest, OnMenu, Paper, drinks_of_menu};
 use evensip::say::{Language, Speaker};
 use evensip::workbench::{
     CardFormat, Export, ExportOrder, ExportState, PreviewOrder, Previewing, SharedFonts,
@@ -232,7 +232,7 @@ fn why_there_is_no_card_is_told_in_the_language_of_the_window() {
     let voice = Speaker::without_book().in_language(language("de"));
     let wake: Arc<dyn Fn() + Send + Sync> = Arc::new(|| ());
     let order = ExportOrder {
-        requests: vec![CardRequest::Menu],
+        requests: vec![CardRequest::Menu(OnMenu::All)],
         options: options.clone(),
         paper: Paper::A4,
         format: CardFormat::Html,
@@ -243,7 +243,7 @@ fn why_there_is_no_card_is_told_in_the_language_of_the_window() {
     let reason = CardError::EmptyMenu.words(&voice);
     assert_eq!(wait_for_end(&mut export), (0, Some(reason.clone())));
     let order = PreviewOrder {
-        request: CardRequest::Menu,
+        request: CardRequest::Menu(OnMenu::All),
         options,
         paper: Paper::A4,
     };

@@ -6,11 +6,13 @@ use std::sync::Arc;
 
 use egui::Role;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
+use evensip::say::Speaker;
 use evensip::ui::Area;
+use evensip::workbench::{FilePicker, PickRequest};
 
 use crate::at_the_window::{
-    NARROW, Size, WIDE, Window, book, click, click_on, eventually, go, has, retype, says, tick,
-    undo, window_of,
+    NARROW, Size, WIDE, Window, WindowBuilder, book, click, click_on, eventually, go, has, retype,
+    says, text_of, tick, undo, window_of,
 };
 
 fn cards(size: Size) -> Window {
@@ -93,6 +95,59 @@ fn a_card_is_written_where_one_says_and_nothing_freezes() {
         .collect();
     assert_eq!(files.len(), 1);
     assert!(std::fs::read(&files[0]).unwrap().starts_with(b"%PDF-"));
+}
+
+#[test]
+fn what_was_written_is_said_beside_its_own_card_only() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut window = window();
+    retype(
+        &mut window,
+        "Folder for the files",
+        &folder.path().display().to_string(),
+    );
+    click(&mut window, "Write the card");
+    eventually(&mut window, "the file", |window| says(window, "Written: "));
+    assert!(has(&window, "Open to print"));
+    click_on(&mut window, Role::RadioButton, "Sugar ladder");
+    assert!(!says(&window, "Written: ") && !has(&window, "Open to print"));
+    click_on(&mut window, Role::RadioButton, "Counter card");
+    assert!(says(&window, "Written: ") && has(&window, "Open to print"));
+    crate::at_the_window::show(&mut window, "pear-drift", None);
+    assert!(!says(&window, "Written: "));
+}
+
+struct PicksFolder(PathBuf);
+
+impl FilePicker for PicksFolder {
+    fn pick(&self, request: PickRequest, _: Option<&Path>, _: Speaker<'_>) -> Option<PathBuf> {
+        assert_eq!(request, PickRequest::Folder);
+        Some(self.0.clone())
+    }
+}
+
+#[test]
+fn the_folder_is_chosen_in_the_dialog_of_the_system() {
+    let folder = tempfile::tempdir().unwrap();
+    let picker = Arc::new(PicksFolder(folder.path().to_owned()));
+    let mut window = WindowBuilder::of([1360.0, 1200.0])
+        .with_picker(picker)
+        .open();
+    go(&mut window, Area::Cards);
+    click(&mut window, "Choose the folder for the files");
+    let path = folder.path().display().to_string();
+    eventually(&mut window, "the folder", |window| {
+        text_of(window, "Folder for the files") == path
+    });
+}
+
+#[test]
+fn a_language_of_the_book_without_a_catalogue_is_said() {
+    let mut book = crate::sample::sample();
+    book.settings.language = Some(evensip::book::LanguageId::new("nl").unwrap());
+    let mut window = WindowBuilder::of([1360.0, 1200.0]).with_book(book).open();
+    go(&mut window, Area::Cards);
+    assert!(says(&window, "no words in the language “nl”"));
 }
 
 #[test]

@@ -4,8 +4,9 @@
 use evensip::balance::balance_version;
 use evensip::book::{Book, Entry, IngredientId, Nutrient, RecipeId, VersionId};
 use evensip::cards::{
-    BatchItem, Block, CardError, CardKind, CardOptions, CardRequest, Document, Drink, Paper,
-    StepRow, TaughtSwap, card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown,
+    BatchItem, Block, CardError, CardKind, CardOptions, CardRequest, Document, Drink, OnMenu,
+    Paper, StepRow, TaughtSwap, card, csv, drinks_of_menu, file_name, html, json, json_ld,
+    markdown,
 };
 use evensip::say::Speaker;
 use html5ever::tendril::TendrilSink as _;
@@ -54,7 +55,7 @@ pub(crate) fn every_kind_with(book: &Book, options: &CardOptions) -> Vec<Documen
         CardRequest::Training(ember()),
         CardRequest::Exercise(chestnuts(ember())),
         CardRequest::Answers(chestnuts(ember())),
-        CardRequest::Menu,
+        CardRequest::Menu(OnMenu::All),
         CardRequest::Ladder(ember()),
         CardRequest::Comparison(vec![ember(), beside]),
         CardRequest::Batch(vec![BatchItem {
@@ -218,7 +219,7 @@ fn what_is_not_stated_is_never_zero_on_a_card() {
 #[test]
 fn the_menu_names_all_fourteen_allergens_for_every_drink() {
     let book = sample();
-    let document = card(&book, &CardRequest::Menu, &options()).unwrap();
+    let document = card(&book, &CardRequest::Menu(OnMenu::All), &options()).unwrap();
     let Block::Table(table) = &document.blocks[0] else {
         panic!("the matrix comes first")
     };
@@ -320,7 +321,11 @@ fn a_request_that_can_not_be_is_refused_in_a_sentence() {
         assert!(words.contains(says), "{words}");
     }
     assert_eq!(
-        card(&Book::default(), &CardRequest::Menu, &options()),
+        card(
+            &Book::default(),
+            &CardRequest::Menu(OnMenu::All),
+            &options()
+        ),
         Err(CardError::EmptyMenu)
     );
 }

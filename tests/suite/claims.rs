@@ -14,7 +14,7 @@ use evensip::balance::{
 use evensip::book::{
     Allergen, Amount, Book, Entry, RecipeId, Role, Severity, SugarProfile, findings,
 };
-use evensip::cards::{BatchItem, CardOptions, CardRequest, Drink, card, json_ld};
+use evensip::cards::{BatchItem, CardOptions, CardRequest, Drink, OnMenu, card, json_ld};
 
 use crate::arbitrary_book::Dice;
 use crate::claim_books::{
@@ -294,7 +294,7 @@ fn cards(book: &Book) -> Vec<(String, Vec<String>)> {
     let requests = [
         CardRequest::Counter(drink()),
         CardRequest::Training(drink()),
-        CardRequest::Menu,
+        CardRequest::Menu(OnMenu::All),
         CardRequest::Ladder(drink()),
         CardRequest::Comparison(vec![drink(), drink()]),
         CardRequest::Batch(vec![BatchItem {

@@ -8,7 +8,7 @@ use evensip::book::{
     ItemId, LanguageId, LookUpIndex, Recipe, RecipeId, Translation, translated,
 };
 use evensip::book_file::{parse, write};
-use evensip::cards::{Block, CardOptions, CardRequest, Table, card};
+use evensip::cards::{Block, CardOptions, CardRequest, OnMenu, Table, card};
 use evensip::edit::{Edit, apply, apply_all};
 use evensip::say::{Language, Speaker};
 use evensip::ui::Area;
@@ -255,7 +255,7 @@ fn the_english_stands_beside_until_somebody_of_the_shop_has_confirmed() {
 fn long_lists_stand_in_several_tables_that_have_every_allergen_once() {
     let mut book = sample();
     book.settings.allergen_lists = AllergenList::ALL.to_vec();
-    let document = card(&book, &CardRequest::Menu, &options()).unwrap();
+    let document = card(&book, &CardRequest::Menu(OnMenu::All), &options()).unwrap();
     let mut columns = Vec::new();
     for block in &document.blocks {
         let Block::Table(table) = block else { break };
@@ -274,7 +274,7 @@ fn the_matrix_has_the_columns_of_the_lists_and_silence_is_not_free() {
     let mut book = sample();
     book.settings.allergen_lists = vec![AllergenList::Taiwan];
     let matrix = |book: &Book| {
-        let document = card(book, &CardRequest::Menu, &options()).unwrap();
+        let document = card(book, &CardRequest::Menu(OnMenu::All), &options()).unwrap();
         match &document.blocks[0] {
             Block::Table(table) => table.clone(),
             _ => panic!("the matrix comes first"),

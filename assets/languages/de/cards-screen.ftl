@@ -9,8 +9,10 @@ cards-screen-not-known = nicht bekannt
 cards-screen-beside = Vergleichen mit
 cards-screen-one-version = Dieses Getränk hat nur eine Version. Legen Sie unter „Rezept“ eine weitere an, um zu vergleichen.
 cards-screen-choose-swap = Wählen Sie unter „Lektion“ einen Austausch und dort „Übung auf Papier …“, um hierher zurückzukehren.
-cards-screen-drinks = Getränke
-cards-screen-drinks-field = Anzahl der Getränke
+cards-screen-drinks-of = Anzahl: { $drink }
+cards-screen-drinks-remove = { $drink } entfernen
+cards-screen-drinks-add = { $drink } hinzufügen
+cards-screen-also-unapproved = Auch nicht freigegebene Getränke
 cards-screen-drinks-out-of-range = eine Anzahl von 1 bis { $most } eingeben
 cards-screen-paper = Papier
 cards-screen-day = Datum
@@ -21,6 +23,7 @@ cards-screen-language = Sprache
 cards-screen-language-field = Sprache der Karte
 cards-screen-own-language = Buch auf
 cards-screen-own-language-field = Sprache, in der das Buch geschrieben ist
+cards-screen-no-catalogue = Evensip hat keine Texte in der Sprache „{ $language }“ dieses Buchs: Karten lassen sich darin nicht drucken.
 # $language is called what its speakers call it: "Français".
 cards-screen-confirmed = Allergene und Hinweise in { $language }: bestätigt von { $person }, { $day }
 cards-screen-confirmed-withdraw = Bestätigung zurückziehen
@@ -43,6 +46,8 @@ cards-screen-untranslated-more = { $count ->
 # Sizes of paper with a name; A4 and A5 have none.
 paper-half-letter = US-Letter, halbiert
 paper-letter = US-Letter
+paper-wall = A4 für die Wand, große Schrift
+paper-letter-wall = US-Letter für die Wand, große Schrift
 
 # Characters that would be empty boxes on paper. $text is the text that has one of them.
 cards-screen-no-font = Zeichen ohne Schrift
@@ -61,6 +66,8 @@ cards-screen-file = In eine Datei schreiben
 cards-screen-format = Format
 cards-screen-folder = Ordner
 cards-screen-folder-field = Ordner für die Dateien
+cards-screen-folder-choose = Wählen …
+cards-screen-folder-choose-field = Ordner für die Dateien wählen
 cards-screen-write = Karte schreiben
 cards-screen-write-menu = Ganze Getränkekarte schreiben
 cards-screen-write-menu-does = Eine Karte je Getränk und Version der Getränkekarte, jede als eigene Datei

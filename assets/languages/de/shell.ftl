@@ -36,6 +36,8 @@ shell-window-title-unsaved = Evensip – { $book } (nicht gespeichert)
 shell-find-drink = Getränk suchen
 shell-find-drink-hint = Getränk suchen
 shell-no-recipe-matches = Kein Rezept passt zu „{ $typed }“
+# Above drinks that are found by an ingredient.
+shell-found-within = Mit „{ $typed }“ zubereitet
 shell-house-made = Hausgemacht
 shell-original = Original
 shell-recipe-row = { $recipe }, { $state }
@@ -72,6 +74,11 @@ shell-approve-version = Diese Version freigeben …
 shell-cautions-empty-drink = Hier stehen Hinweise, sobald etwas im Getränk ist
 shell-cautions-none = Keine Hinweise zu diesem Getränk, soweit die Etiketten es angeben
 shell-cautions-below = { $count } weitere unten
+shell-cautions-folded = { $count ->
+    [one] 1 weiterer Hinweis: { $kinds }
+   *[other] { $count } weitere Hinweise: { $kinds }
+}
+shell-cautions-fold = Weniger Hinweise zeigen
 
 ## Getränke, die abweichen
 

@@ -18,6 +18,7 @@ open-broke-down = das Lesen von { $path } brach unerwartet ab: erneut öffnen
 pick-open = Buch öffnen
 pick-list = Liste oder Rezept einlesen
 pick-save = Buch speichern
+pick-folder = Ordner wählen
 pick-kind-list = Liste oder Rezept
 pick-kind-book = Buch
 

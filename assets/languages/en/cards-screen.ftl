@@ -9,8 +9,10 @@ cards-screen-not-known = not known
 cards-screen-beside = Beside it
 cards-screen-one-version = This drink has only one version. Make another in Recipe to compare them.
 cards-screen-choose-swap = Choose a swap in Lesson, then “Exercise on paper…” to come back here.
-cards-screen-drinks = Drinks
-cards-screen-drinks-field = How many drinks
+cards-screen-drinks-of = How many: { $drink }
+cards-screen-drinks-remove = Remove { $drink }
+cards-screen-drinks-add = Add { $drink }
+cards-screen-also-unapproved = Also drinks that are not approved
 cards-screen-drinks-out-of-range = enter a number of drinks from 1 to { $most }
 cards-screen-paper = Paper
 cards-screen-day = Day on it
@@ -21,6 +23,7 @@ cards-screen-language = Language
 cards-screen-language-field = Language of the card
 cards-screen-own-language = Book in
 cards-screen-own-language-field = Language that the book is written in
+cards-screen-no-catalogue = Evensip has no words in the language “{ $language }” of this book: cards can’t be printed in it.
 # $language is called what its speakers call it: "Deutsch".
 cards-screen-confirmed = Allergens and cautions in { $language }: confirmed by { $person }, { $day }
 cards-screen-confirmed-withdraw = Withdraw the confirmation
@@ -43,6 +46,8 @@ cards-screen-untranslated-more = { $count ->
 # Sizes of paper with a name; A4 and A5 have none.
 paper-half-letter = US half letter
 paper-letter = US letter
+paper-wall = A4 for the wall, large type
+paper-letter-wall = US letter for the wall, large type
 
 # Characters that would be empty boxes on paper. $text is the text that has one of them.
 cards-screen-no-font = Characters without a font
@@ -61,6 +66,8 @@ cards-screen-file = To a file
 cards-screen-format = Format
 cards-screen-folder = Folder
 cards-screen-folder-field = Folder for the files
+cards-screen-folder-choose = Choose…
+cards-screen-folder-choose-field = Choose the folder for the files
 cards-screen-write = Write the card
 cards-screen-write-menu = Write the whole menu
 cards-screen-write-menu-does = A card of every drink and version on the menu, a file each

@@ -36,6 +36,8 @@ shell-window-title-unsaved = Evensip — { $book } (unsaved)
 shell-find-drink = Find a drink
 shell-find-drink-hint = find a drink
 shell-no-recipe-matches = No recipe matches “{ $typed }”
+# Above drinks that are found by an ingredient.
+shell-found-within = Made with “{ $typed }”
 shell-house-made = House-made
 shell-original = original
 shell-recipe-row = { $recipe }, { $state }
@@ -73,6 +75,11 @@ shell-approve-version = Approve this version…
 shell-cautions-empty-drink = Cautions stand here as soon as something is in the drink
 shell-cautions-none = No cautions for this drink, as far as its labels say
 shell-cautions-below = { $count } more below
+shell-cautions-folded = { $count ->
+    [one] 1 more caution: { $kinds }
+   *[other] { $count } more cautions: { $kinds }
+}
+shell-cautions-fold = Show fewer cautions
 
 ## Drinks that have drifted
 

@@ -18,6 +18,7 @@ open-broke-down = reading { $path } stopped unexpectedly: open it again
 pick-open = Open a book
 pick-list = Bring in a list or recipe
 pick-save = Save the book
+pick-folder = Choose a folder
 pick-kind-list = list or recipe
 pick-kind-book = book
 

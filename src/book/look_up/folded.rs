@@ -63,6 +63,12 @@ impl WantedWords {
         self.words.iter().all(|word| text.contains(word.as_str()))
     }
 
+    /// Whether every word stands in one of two texts that are [`folded`] already.
+    pub(super) fn are_in_either(&self, a: &str, b: &str) -> bool {
+        let mut words = self.words.iter().map(String::as_str);
+        words.all(|word| a.contains(word) || b.contains(word))
+    }
+
     /// Whether a name begins with the first word.
     pub fn begin(&self, name: &str) -> bool {
         let begins = |word: &String| folded(name).starts_with(word.as_str());

@@ -3,10 +3,13 @@
 //! An index belongs to one snapshot of a book. It holds folded text and where that stands; what is shown of a hit is read from
 //! the book, so that a hundred thousand things to be found need no second copy of the book.
 
+mod drinks;
 mod folded;
 mod found;
+mod texts;
 mod things;
 
+pub use drinks::{DrinkWords, FoundBy};
 pub use folded::{Fit, WantedWords, folded};
 pub use found::{FoundKind, Hit, KindWord, Spot};
 

@@ -1,16 +1,15 @@
 //! What of a book can be found, and the piece of its text that says why.
 
-use std::borrow::Cow;
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use super::folded::folded;
 use super::found::{FoundKind, Hit, KindWord, PIECE, Spot, Thing};
+use super::texts::{contents, in_all_languages, in_other_languages, words_of_contents};
 use super::{Fit, WantedWords};
 use crate::book::{
-    Book, Change, Entry, Ingredient, Level, LevelName, LineId, Recipe, Settings, Translation,
-    Version, VersionId,
+    Book, Change, Entry, Ingredient, Level, LevelName, LineId, Recipe, Settings, Version, VersionId,
 };
 use crate::quantity::excerpt;
 
@@ -63,25 +62,6 @@ fn thing(kind: FoundKind, spot: Spot, name: &str, beside: &str, text: &str) -> T
     }
 }
 
-/// A text and what it is in other languages.
-fn in_all_languages<'text>(text: &'text str, translations: &[Translation]) -> Cow<'text, str> {
-    let mut all = Cow::Borrowed(text);
-    if !text.is_empty() {
-        for known in translations.iter().filter(|known| known.of == text) {
-            let all = all.to_mut();
-            all.push('\n');
-            all.push_str(&known.text);
-        }
-    }
-    all
-}
-
-/// The same without the text itself.
-fn in_other_languages(text: &str, translations: &[Translation]) -> String {
-    let all = in_all_languages(text, translations);
-    all.strip_prefix(text).unwrap_or_default().to_owned()
-}
-
 /// Everything, shelf by shelf.
 pub(super) fn all(book: &Book, further: &dyn Fn(KindWord) -> Option<String>) -> Vec<Thing> {
     let words = &Words {
@@ -90,7 +70,7 @@ pub(super) fn all(book: &Book, further: &dyn Fn(KindWord) -> Option<String>) -> 
     };
     let mut things = Vec::new();
     for recipe in &book.recipes {
-        of_recipe(recipe, words, &mut things);
+        of_recipe(book, recipe, words, &mut things);
     }
     for item in &book.ingredients {
         of_ingredient(item, words, &mut things);
@@ -195,13 +175,14 @@ fn text_of_ingredient(item: &Ingredient) -> String {
         .join(" · ")
 }
 
-fn of_recipe(recipe: &Recipe, words: &Words<'_>, things: &mut Vec<Thing>) {
+fn of_recipe(book: &Book, recipe: &Recipe, words: &Words<'_>, things: &mut Vec<Thing>) {
     let kind = FoundKind::Recipe;
     let state = words.of(KindWord::State(recipe.state));
     let others = in_other_languages(&recipe.name, &recipe.translations);
     let beside = format!("{state} {} {others}", words.of_kind(kind));
     let spot = Spot::Drink(recipe.id.clone(), None);
-    things.push(thing(kind, spot, &recipe.name, &beside, ""));
+    let within = words_of_contents(book, recipe.ingredients());
+    things.push(thing(kind, spot, &recipe.name, &beside, &within));
     if !recipe.note.trim().is_empty() {
         let kind = FoundKind::Note;
         let beside = format!("{} {}", recipe.name, words.of_kind(kind));
@@ -213,7 +194,7 @@ fn of_recipe(recipe: &Recipe, words: &Words<'_>, things: &mut Vec<Thing>) {
         of_entry(recipe, None, entry, words, things);
     }
     for version in &recipe.versions {
-        of_version(recipe, version, words, things);
+        of_version(book, recipe, version, words, things);
     }
     for (at, approval) in recipe.approvals.iter().enumerate() {
         let kind = FoundKind::Approval;
@@ -229,7 +210,13 @@ fn of_recipe(recipe: &Recipe, words: &Words<'_>, things: &mut Vec<Thing>) {
     }
 }
 
-fn of_version(recipe: &Recipe, version: &Version, words: &Words<'_>, things: &mut Vec<Thing>) {
+fn of_version(
+    book: &Book,
+    recipe: &Recipe,
+    version: &Version,
+    words: &Words<'_>,
+    things: &mut Vec<Thing>,
+) {
     let kind = FoundKind::Version;
     let beside = format!(
         "{} {} {} {} {}",
@@ -240,7 +227,9 @@ fn of_version(recipe: &Recipe, version: &Version, words: &Words<'_>, things: &mu
         in_other_languages(&version.name, &recipe.translations),
     );
     let spot = Spot::Drink(recipe.id.clone(), Some(version.id.clone()));
-    things.push(thing(kind, spot, &version.name, &beside, ""));
+    // What it takes over from the recipe is found there.
+    let within = words_of_contents(book, version.ingredients_brought());
+    things.push(thing(kind, spot, &version.name, &beside, &within));
     let id = Some(&version.id);
     for change in &version.changes {
         match change {
@@ -300,19 +289,25 @@ fn of_text(
 
 /// A thing that was found, with the piece of its text that says why; `None` when the book does not hold it.
 pub(super) fn hit(book: &Book, thing: &Thing, fit: Fit, wanted: &WantedWords) -> Option<Hit> {
-    let in_text = |text: &str| match fit {
-        Fit::InText => wanted.piece_of(text, PIECE),
+    let piece = |text: &dyn Fn() -> String| match fit {
+        Fit::InText => wanted.piece_of(&text(), PIECE),
         _ => String::new(),
     };
+    let in_text = |text: &str| piece(&|| text.to_owned());
     let level = |levels: &[Level], at: usize| match &levels.get(at)?.name {
         LevelName::OfShop(name) => Some(name.clone()),
         LevelName::Percent | LevelName::Ice(_) => Some(String::new()),
     };
-    let (name, piece) = match &thing.spot {
-        Spot::Drink(recipe, None) => (book.recipe(recipe)?.name.clone(), String::new()),
+    let (name, found) = match &thing.spot {
+        Spot::Drink(recipe, None) => {
+            let recipe = book.recipe(recipe)?;
+            let within = || contents(book, recipe.ingredients());
+            (recipe.name.clone(), piece(&within))
+        }
         Spot::Drink(recipe, Some(version)) => {
             let version = book.recipe(recipe)?.version(version)?;
-            (version.name.clone(), String::new())
+            let within = || contents(book, version.ingredients_brought());
+            (version.name.clone(), piece(&within))
         }
         Spot::RecipeNote(recipe) => {
             let note = &book.recipe(recipe)?.note;
@@ -347,15 +342,15 @@ pub(super) fn hit(book: &Book, thing: &Thing, fit: Fit, wanted: &WantedWords) ->
         Spot::IceLevel(at) => (level(&book.settings.ice_levels(), *at)?, String::new()),
         Spot::Shop => (book.settings.shop.clone(), String::new()),
         Spot::BookNote => {
-            let piece = wanted.piece_of(&book.settings.note, PIECE);
-            (piece, String::new())
+            let note = wanted.piece_of(&book.settings.note, PIECE);
+            (note, String::new())
         }
     };
     Some(Hit {
         kind: thing.kind,
         spot: thing.spot.clone(),
         name: excerpt(&name, NAME),
-        piece,
+        piece: found,
     })
 }
 

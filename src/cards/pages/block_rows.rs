@@ -1,6 +1,6 @@
 //! Blocks other than tables as rows.
 
-use super::page::Ink;
+use super::page::{Ink, RowKind};
 use super::rows::{Drawn, Row, RowCell, Surround};
 use super::table_rows::{parts, table_rows};
 use super::typesetter::{Look, TextLine, Typesetter};
@@ -22,12 +22,15 @@ pub(super) fn rows_of(
     size: f32,
     width: f32,
 ) -> Vec<Row> {
-    let mut rows = vec![text_row(
-        setter,
-        &document.title,
-        Look::plain(size * 1.9).serif(),
-        width,
-    )];
+    let mut rows = vec![Row {
+        kind: RowKind::Heading(1),
+        ..text_row(
+            setter,
+            &document.title,
+            Look::plain(size * 1.9).serif(),
+            width,
+        )
+    }];
     if !document.subtitle.is_empty() {
         let look = Look::plain(size * 1.15).quiet();
         rows.push(text_row(setter, &document.subtitle, look, width));
@@ -36,6 +39,10 @@ pub(super) fn rows_of(
         last.below = 5.0;
         last.surround = Surround::RuleBelow(Ink::BLACK, 0.9);
     }
+    if !document.revision.is_empty() {
+        rows.push(state_row(setter, document, size, width));
+    }
+    let stage_level = document.stage_level();
     let mut number = 0;
     for block in &document.blocks {
         match block {
@@ -44,17 +51,23 @@ pub(super) fn rows_of(
                 row.gap = size * 1.1;
                 row.below = 2.0;
                 row.keep_with_next = true;
+                row.kind = RowKind::Heading(2);
                 rows.push(row);
             }
             Block::Facts(facts) => fact_rows(setter, facts, size, width, &mut rows),
             Block::Table(table) => {
                 for part in parts(table, width).iter() {
-                    rows.extend(table_rows(setter, part, size, width));
+                    let (table, cut) = table_rows(setter, part, size, width);
+                    rows.extend(table);
+                    let notes = cut.iter();
+                    rows.extend(notes.map(|note| small_print(setter, note, size, width)));
                 }
             }
             Block::Steps(stages) => {
                 for stage in stages {
+                    let begin = rows.len();
                     stage_rows(setter, stage, size, width, &mut number, &mut rows);
+                    rows[begin].kind = RowKind::Heading(stage_level);
                 }
             }
             Block::Cautions(cautions) => caution_rows(setter, cautions, size, width, &mut rows),
@@ -77,6 +90,29 @@ pub(super) fn rows_of(
         }
     }
     rows
+}
+
+/// The state of the drink; one that is not approved is framed.
+fn state_row(setter: &mut Typesetter, document: &Document, size: f32, width: f32) -> Row {
+    if !document.is_unapproved {
+        let mut row = text_row(setter, &document.revision, Look::plain(size).quiet(), width);
+        row.gap = size * 0.5;
+        return row;
+    }
+    let inset = size * 0.8;
+    let look = Look::plain(size * 1.15).bold();
+    Row {
+        cells: vec![RowCell {
+            x: inset,
+            lines: setter.lines(&document.revision, look, width - 2.0 * inset),
+            ..RowCell::default()
+        }],
+        surround: Surround::Framed,
+        gap: size * 0.7,
+        above: size * 0.4,
+        below: size * 0.4,
+        ..Row::default()
+    }
 }
 
 /// A line of small print below words of this size.
@@ -102,26 +138,34 @@ fn fact_rows(setter: &mut Typesetter, facts: &[Fact], size: f32, width: f32, row
     let quiet = Look::plain(size).quiet();
     let widest = facts
         .iter()
-        .map(|fact| setter.widths(&fact.name, quiet).0)
+        .map(|fact| setter.widths(&fact.name, quiet.bold()).0)
         .fold(0.0, f32::max);
     let names = (widest + 1.0).min(width * FACT_NAMES);
     let values = width - names - size;
     for (at, fact) in facts.iter().enumerate() {
+        let strong = Look::plain(size).bold();
+        let (name, value) = if fact.is_strong {
+            (strong, strong)
+        } else {
+            (quiet, Look::plain(size))
+        };
         rows.push(Row {
             cells: vec![
                 RowCell {
                     x: 0.0,
-                    lines: setter.lines(&fact.name, quiet, names),
+                    lines: setter.lines(&fact.name, name, names),
                     ..RowCell::default()
                 },
                 RowCell {
                     x: names + size,
-                    lines: setter.lines(&fact.value, Look::plain(size).bold(), values),
+                    lines: setter.lines(&fact.value, value, values),
                     drawn: fact
                         .is_to_fill_in
                         .then(|| Drawn::Line(values.min(size * HAND))),
                 },
             ],
+            kind: RowKind::Item,
+            begins: at == 0,
             // A hand needs more room than letters do.
             above: if fact.is_to_fill_in { size * 0.6 } else { 0.0 },
             gap: if at == 0 { size * 0.9 } else { 1.5 },
@@ -158,6 +202,7 @@ fn stage_rows(
             above: 2.6,
             below: 3.0,
             surround: Surround::RuleBelow(Ink::RULE, 0.5),
+            kind: RowKind::Item,
             ..Row::default()
         };
         let look = Look::plain(size);
@@ -237,6 +282,8 @@ fn caution_rows(
                     ..RowCell::default()
                 },
             ],
+            kind: RowKind::Item,
+            begins: at == 0,
             surround: Surround::Boxed,
             gap: if at == 0 { size } else { 0.0 },
             above: if at == 0 { 5.0 } else { 1.5 },

@@ -9,7 +9,7 @@ use std::collections::VecDeque;
 use super::Paper;
 use super::block_rows::{rows_of, small_print};
 use super::foot::Foot;
-use super::page::{Mark, Page};
+use super::page::{Mark, Page, Part, RowKind};
 use super::rows::Row;
 use super::typesetter::{TextLine, Typesetter};
 use crate::cards::document::Document;
@@ -24,17 +24,43 @@ const SMALLEST_PART: f32 = 40.0;
 const REPEATED_HEAD: f32 = 0.33;
 
 impl Typesetter {
-    /// The pages of a document on this paper. There is at least one, and none without something of its own.
+    /// The pages of a document on this paper, in the largest of its sizes that needs only one, else in the smallest. There is
+    /// at least one page, and none without something of its own.
     pub fn pages(&mut self, document: &Document, paper: Paper) -> Vec<Page> {
+        let sizes = paper.text_sizes(document.orientation);
+        let mut pages = self.pages_in(document, paper, sizes[0]);
+        for size in &sizes[1..] {
+            if pages.len() > 1 {
+                break;
+            }
+            let larger = self.pages_in(document, paper, *size);
+            if larger.len() > 1 {
+                break;
+            }
+            pages = larger;
+        }
+        pages
+    }
+
+    fn pages_in(&mut self, document: &Document, paper: Paper, size: f32) -> Vec<Page> {
         let (page_width, page_height) = paper.points(document.orientation);
         let margin = paper.margin();
         let width = page_width - 2.0 * margin;
-        let size = paper.text_size(document.orientation);
         let mut rows = rows_of(self, document, size, width);
         let foot = Foot::of(self, document, width);
         if foot.is_cut {
             rows.push(small_print(self, &Foot::in_full(document), size, width));
         }
+        for (at, row) in rows.iter_mut().enumerate() {
+            row.number = Some(at);
+        }
+        let last = Part {
+            row: rows.len(),
+            cell: 0,
+            cells: 1,
+            kind: RowKind::Paragraph,
+            begins: false,
+        };
         let frame = PageFrame {
             page_width,
             page_height,
@@ -47,8 +73,10 @@ impl Typesetter {
         for (at, page) in pages.iter_mut().enumerate() {
             let number = Foot::number(self, at + 1, count);
             let top = frame.page_height - frame.margin - foot.height();
-            draw_lines(page, &foot.lines, margin, top);
-            draw_lines(page, &number, margin + width - Foot::NUMBERS, top);
+            // It is read once, behind everything else.
+            let part = Some(last).filter(|_| at == 0);
+            draw_lines(page, &foot.lines, margin, top, part);
+            draw_lines(page, &number, margin + width - Foot::NUMBERS, top, None);
         }
         pages
     }
@@ -78,13 +106,14 @@ impl PageFrame {
     }
 }
 
-fn draw_lines(page: &mut Page, lines: &[TextLine], left: f32, top: f32) {
+fn draw_lines(page: &mut Page, lines: &[TextLine], left: f32, top: f32, part: Option<Part>) {
     let mut y = top;
     for line in lines {
         page.marks.extend(line.runs.iter().map(|run| {
             let mut run = run.clone();
             run.x += left;
             run.baseline += y;
+            run.part = part;
             Mark::Glyphs(run)
         }));
         y += line.height;
@@ -100,8 +129,12 @@ fn flow(rows: Vec<Row>, frame: &PageFrame) -> Vec<Page> {
     let mut is_fresh = true;
     let mut table_head: Option<Row> = None;
     while let Some(mut row) = rows.pop_front() {
-        if row.is_table_head {
-            table_head = Some(row.clone());
+        if row.is_table_head() {
+            // Where it stands again, it is read no second time.
+            table_head = Some(Row {
+                number: None,
+                ..row.clone()
+            });
         } else if !row.is_in_table {
             table_head = None;
         }
@@ -130,7 +163,7 @@ fn flow(rows: Vec<Row>, frame: &PageFrame) -> Vec<Page> {
         is_fresh = true;
         let again = table_head
             .as_ref()
-            .filter(|head| !row.is_table_head && head.height() <= REPEATED_HEAD * frame.height());
+            .filter(|head| !row.is_table_head() && head.height() <= REPEATED_HEAD * frame.height());
         if let Some(head) = again {
             head.draw(&mut page, frame.margin, y, frame.width);
             y += head.height();

@@ -9,11 +9,14 @@ mod fonts;
 mod foot;
 mod page;
 mod paper;
+mod reading;
 mod rows;
 mod table_rows;
 mod typesetter;
 
 pub use fonts::{Fonts, MissingCharacter};
-pub use page::{GlyphRun, Ink, Mark, Page, PlacedGlyph};
+pub use page::{GlyphRun, Ink, Mark, Page, Part, PlacedGlyph, RowKind};
 pub use paper::Paper;
+pub(super) use reading::words;
+pub use reading::{Element, Text, reading};
 pub use typesetter::Typesetter;

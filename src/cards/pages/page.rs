@@ -60,6 +60,39 @@ pub struct GlyphRun {
     pub text: Arc<str>,
     /// The glyphs, from left to right.
     pub glyphs: Vec<PlacedGlyph>,
+    /// What they are of to those who have the page read to them; `None` for what only the eye wants.
+    pub part: Option<Part>,
+}
+
+/// The place of a run in the order of reading.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Part {
+    /// Which row of the document it stands in; a row that is divided is still one.
+    pub row: usize,
+    /// Which cell of the row.
+    pub cell: usize,
+    /// How many cells the row has; one without a letter is none of them on the page.
+    pub cells: usize,
+    /// What the row is.
+    pub kind: RowKind,
+    /// Whether the row begins a list or a table, even behind another.
+    pub begins: bool,
+}
+
+/// What a row is to those who have a page read to them.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
+pub enum RowKind {
+    /// A heading; 1 is the title.
+    Heading(u8),
+    /// Words for themselves.
+    #[default]
+    Paragraph,
+    /// A number or a name, and what belongs to it.
+    Item,
+    /// The head of a table.
+    TableHead,
+    /// A row of a table; the first cell names it.
+    TableRow,
 }
 
 /// A glyph of a run.

@@ -15,6 +15,10 @@ pub enum Paper {
     A4,
     /// 8.5 × 11 in (ANSI/ASME Y14.1).
     Letter,
+    /// A4 that hangs on a wall: read from where one stands.
+    Wall,
+    /// US letter that hangs on a wall.
+    LetterWall,
 }
 
 /// Points in a millimetre: 72 in an inch of 25.4 mm.
@@ -22,7 +26,14 @@ const POINTS_PER_MILLIMETRE: f32 = 72.0 / 25.4;
 
 impl Paper {
     /// All sizes, in the order in which they are offered.
-    pub const ALL: [Self; 4] = [Self::A5, Self::HalfLetter, Self::A4, Self::Letter];
+    pub const ALL: [Self; 6] = [
+        Self::A5,
+        Self::HalfLetter,
+        Self::A4,
+        Self::Letter,
+        Self::Wall,
+        Self::LetterWall,
+    ];
 
     /// The words on screens.
     pub fn words(self, speaker: &Speaker<'_>) -> &'static str {
@@ -31,6 +42,8 @@ impl Paper {
             Self::HalfLetter => speaker.word("paper-half-letter"),
             Self::A4 => "A4",
             Self::Letter => speaker.word("paper-letter"),
+            Self::Wall => speaker.word("paper-wall"),
+            Self::LetterWall => speaker.word("paper-letter-wall"),
         }
     }
 
@@ -41,6 +54,8 @@ impl Paper {
             Self::HalfLetter => "half-letter",
             Self::A4 => "a4",
             Self::Letter => "letter",
+            Self::Wall => "wall",
+            Self::LetterWall => "letter-wall",
         }
     }
 
@@ -55,8 +70,8 @@ impl Paper {
         let (width, height) = match self {
             Self::A5 => millimetres(148.0, 210.0),
             Self::HalfLetter => (396.0, 612.0),
-            Self::A4 => millimetres(210.0, 297.0),
-            Self::Letter => (612.0, 792.0),
+            Self::A4 | Self::Wall => millimetres(210.0, 297.0),
+            Self::Letter | Self::LetterWall => (612.0, 792.0),
         };
         match orientation {
             Orientation::Upright => (width, height),
@@ -76,15 +91,20 @@ impl Paper {
 
     /// Whether it is measured in inches.
     pub fn is_in_inches(self) -> bool {
-        matches!(self, Self::HalfLetter | Self::Letter)
+        matches!(self, Self::HalfLetter | Self::Letter | Self::LetterWall)
     }
 
-    /// Size of the words on it, pt: a card is read from further away than a sheet.
-    pub(super) fn text_size(self, orientation: Orientation) -> f32 {
+    /// Sizes of the words on it, pt, the smallest first; the largest is taken with which everything goes onto one page. A card
+    /// is read from further away than a sheet, and what hangs on a wall from further yet.
+    pub(super) fn text_sizes(self, orientation: Orientation) -> &'static [f32] {
         match (self, orientation) {
-            (Self::A5 | Self::HalfLetter, Orientation::Upright) => 9.5,
-            (Self::A4 | Self::Letter, Orientation::Upright) => 10.0,
-            (_, Orientation::Wide) => 8.0,
+            (Self::A5 | Self::HalfLetter, Orientation::Upright) => &[9.5],
+            (Self::A4 | Self::Letter, Orientation::Upright) => &[10.0],
+            (Self::A5 | Self::HalfLetter | Self::A4 | Self::Letter, Orientation::Wide) => &[8.0],
+            (Self::Wall | Self::LetterWall, Orientation::Upright) => {
+                &[12.5, 14.0, 16.0, 18.0, 20.0]
+            }
+            (Self::Wall | Self::LetterWall, Orientation::Wide) => &[8.0, 10.0, 12.0, 14.0],
         }
     }
 
@@ -92,7 +112,7 @@ impl Paper {
     pub(super) fn margin(self) -> f32 {
         match self {
             Self::A5 | Self::HalfLetter => 26.0,
-            Self::A4 | Self::Letter => 36.0,
+            Self::A4 | Self::Letter | Self::Wall | Self::LetterWall => 36.0,
         }
     }
 }

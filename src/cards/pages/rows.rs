@@ -1,6 +1,6 @@
 //! Rows: cells beside each other that go onto a page together, or are divided when they are higher than one.
 
-use super::page::{Ink, Mark, Page};
+use super::page::{Ink, Mark, Page, Part, RowKind};
 use super::typesetter::TextLine;
 
 /// Lines of text at a place in a row.
@@ -64,7 +64,12 @@ pub(super) enum Surround {
     RuleBelow(Ink, f32),
     /// A shaded box with a bar at its left, across the whole width; rows in sequence join.
     Boxed,
+    /// A strong line all around.
+    Framed,
 }
+
+/// Width of a strong line all around, pt.
+const FRAME: f32 = 1.6;
 
 /// Cells beside each other.
 #[derive(Clone, Debug, Default)]
@@ -76,15 +81,24 @@ pub(super) struct Row {
     pub(super) below: f32,
     /// Room before the row that falls away at the top of a page, pt.
     pub(super) gap: f32,
+    /// What it is to those who have the page read to them.
+    pub(super) kind: RowKind,
+    /// Whether it begins a list or a table, even behind another.
+    pub(super) begins: bool,
+    /// Its number in the document; `None` for one that only stands again.
+    pub(super) number: Option<usize>,
     /// Whether it must not be the last on a page: a heading, the head of a table.
     pub(super) keep_with_next: bool,
-    /// Repeated at the top of the next page when the rows that follow go on there.
-    pub(super) is_table_head: bool,
     /// Rows that belong under the head of a table.
     pub(super) is_in_table: bool,
 }
 
 impl Row {
+    /// Whether it is repeated at the top of the next page when the rows that follow go on there.
+    pub(super) fn is_table_head(&self) -> bool {
+        self.kind == RowKind::TableHead
+    }
+
     /// Height with its own room, without the gap, pt.
     pub(super) fn height(&self) -> f32 {
         self.above + self.text_height() + self.below
@@ -135,6 +149,16 @@ impl Row {
                 corners: [left, bottom - thickness, left + width, bottom],
                 ink,
             }),
+            Surround::Framed => page.marks.push(Mark::Frame {
+                corners: [
+                    left + FRAME / 2.0,
+                    top + FRAME / 2.0,
+                    left + width - FRAME / 2.0,
+                    bottom - FRAME / 2.0,
+                ],
+                width: FRAME,
+                ink: Ink::BLACK,
+            }),
             Surround::Boxed => {
                 page.marks.push(Mark::Fill {
                     corners: [left, top, left + width, bottom],
@@ -146,7 +170,14 @@ impl Row {
                 });
             }
         }
-        for cell in &self.cells {
+        for (at, cell) in self.cells.iter().enumerate() {
+            let part = self.number.map(|row| Part {
+                row,
+                cell: at,
+                cells: self.cells.len(),
+                kind: self.kind,
+                begins: self.begins,
+            });
             let mut y = top + self.above;
             if let Some(drawn) = cell.drawn {
                 let first_line = cell.lines.first().map_or(0.0, |line| line.height);
@@ -157,6 +188,7 @@ impl Row {
                     let mut run = run.clone();
                     run.x += left + cell.x;
                     run.baseline += y;
+                    run.part = part;
                     Mark::Glyphs(run)
                 }));
                 y += line.height;

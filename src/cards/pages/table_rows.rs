@@ -2,10 +2,11 @@
 
 use std::borrow::Cow;
 
-use super::page::Ink;
+use super::page::{Ink, RowKind};
 use super::rows::{Drawn, Row, RowCell, Surround};
 use super::typesetter::{Look, Typesetter};
 use crate::cards::document::{Align, Column, Table};
+use crate::quantity::excerpt;
 
 /// Room between columns, pt.
 const BETWEEN: f32 = 8.0;
@@ -15,6 +16,13 @@ const MOST_BETWEEN: f32 = 0.3;
 
 /// Least width of a column with the room beside it, pt: a few letters.
 const NARROWEST: f32 = 26.0;
+
+/// Most lines that a name takes in the first column or the head: one that takes more is cut with a mark, and stands in full
+/// below the table.
+const MOST_NAME_LINES: usize = 8;
+
+/// Most characters that are set to find out where a name is cut.
+const LONGEST_TRIED: usize = 400;
 
 /// Side of a box to be crossed, in sizes of the words.
 const BOX: f32 = 1.0;
@@ -51,19 +59,20 @@ pub(super) fn parts(table: &Table, width: f32) -> Cow<'_, [Table]> {
     Cow::Owned(parts.collect())
 }
 
-/// The head of a table and its rows.
+/// The head of a table and its rows, and the names in full that had to be cut.
 pub(super) fn table_rows(
     setter: &mut Typesetter,
     table: &Table,
     size: f32,
     width: f32,
-) -> Vec<Row> {
+) -> (Vec<Row>, Vec<String>) {
     let size = size - 0.5;
     let head = Look::plain(size).bold();
     let plain = Look::plain(size);
     let between = BETWEEN.min(width * MOST_BETWEEN / table.columns.len().max(1) as f32);
     let widths = column_widths(setter, table, head, width, between);
     let mut rows = Vec::new();
+    let mut notes = Vec::new();
     let mut add = |setter: &mut Typesetter,
                    cells: &mut dyn Iterator<Item = (&str, Look, Option<Drawn>)>| {
         let mut x = 0.0;
@@ -72,9 +81,21 @@ pub(super) fn table_rows(
             below: 2.8,
             surround: Surround::RuleBelow(Ink::RULE, 0.5),
             is_in_table: true,
+            kind: RowKind::TableRow,
             ..Row::default()
         };
-        for ((text, look, drawn), width) in cells.zip(&widths) {
+        let is_head = rows.is_empty();
+        for (at, ((text, look, drawn), width)) in cells.zip(&widths).enumerate() {
+            let is_name = is_head || at == 0;
+            let short = if is_name {
+                cut(setter, text, look, *width, notes.len() + 1)
+            } else {
+                None
+            };
+            if let Some((_, in_full)) = &short {
+                notes.push(in_full.clone());
+            }
+            let text = short.as_ref().map_or(text, |(short, _)| short);
             let before = drawn.map_or(0.0, |_| before_boxed(size));
             row.cells.push(RowCell {
                 x: x + before,
@@ -96,7 +117,8 @@ pub(super) fn table_rows(
             .zip(&table.columns)
             .enumerate()
             .map(|(at, (cell, column))| {
-                let look = if at == 0 { head } else { plain };
+                let is_bold = at == 0 || column.is_strong(cell);
+                let look = if is_bold { head } else { plain };
                 let drawn = column.has_boxes.then_some(Drawn::Box {
                     side: size * BOX,
                     between: size * BESIDE_BOX,
@@ -108,14 +130,42 @@ pub(super) fn table_rows(
     if let Some(head) = rows.first_mut() {
         head.surround = Surround::RuleBelow(Ink::BLACK, 0.9);
         head.keep_with_next = true;
-        head.is_table_head = true;
+        head.kind = RowKind::TableHead;
+        head.begins = true;
         head.gap = 6.0;
     }
     // A head with a single row below it looks lost at the foot of a page.
     if rows.len() > 2 {
         rows[1].keep_with_next = true;
     }
-    rows
+    (rows, notes)
+}
+
+/// A name as far as it has room, with the number of the note that has all of it; `None` for one that has room.
+fn cut(
+    setter: &mut Typesetter,
+    text: &str,
+    look: Look,
+    width: f32,
+    number: usize,
+) -> Option<(String, String)> {
+    let tried = excerpt(text, LONGEST_TRIED);
+    let lines = setter.lines(&tried, look, width).len();
+    if lines <= MOST_NAME_LINES && text.chars().nth(LONGEST_TRIED).is_none() {
+        return None;
+    }
+    let with_mark = |length: usize| format!("{} [{number}]", excerpt(text, length));
+    // Halving: every length that has room is shorter than every one that has none, but for a break here and there.
+    let (mut fits, mut too_long) = (1, LONGEST_TRIED);
+    while too_long - fits > 1 {
+        let middle = fits.midpoint(too_long);
+        if setter.lines(&with_mark(middle), look, width).len() <= MOST_NAME_LINES {
+            fits = middle;
+        } else {
+            too_long = middle;
+        }
+    }
+    Some((with_mark(fits), format!("[{number}] {text}")))
 }
 
 /// Every column gets its longest word, and the rest is divided by how much more each would take.

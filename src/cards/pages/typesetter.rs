@@ -370,5 +370,6 @@ fn glyph_run(run: &parley::GlyphRun<'_, ()>, baseline: f32, ink: Ink, text: Arc<
         ink,
         text,
         glyphs,
+        part: None,
     }
 }

@@ -4,14 +4,15 @@ use std::borrow::Cow;
 
 use egui::{ComboBox, TextEdit, Ui};
 
-use super::model::{CardState, MOST_DRINKS, others};
+use super::batch;
+use super::model::{CardState, others};
 use crate::book::VersionId;
 use crate::cards::{CardKind, Paper};
 use crate::quantity::name_as_shown;
-use crate::say::{Language, say};
+use crate::say::Language;
 use crate::ui::Screen;
 use crate::ui::field::select_when_pressed;
-use crate::ui::theme::{self, grid};
+use crate::ui::theme::grid;
 use crate::ui::words::{capitalised, heading_ui, quiet_ui};
 
 /// Most versions that are compared with the one in hand.
@@ -35,19 +36,14 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
     if is_of_swap && state.exercise.is_none() {
         quiet_ui(ui, speaker.word("cards-screen-choose-swap"));
     }
-    if state.kind == CardKind::Batch {
-        row_ui(ui, speaker.word("cards-screen-drinks"), |ui| {
-            let field = TextEdit::singleline(&mut state.drinks).desired_width(80.0);
-            let response = ui.add(field);
-            select_when_pressed(ui, &response, &state.drinks);
-            response.accessible_name(speaker.word("cards-screen-drinks-field"));
-        });
-        if state.count().is_none() {
-            let palette = theme::palette(ui.visuals());
-            let most = MOST_DRINKS.to_string();
-            let words = say!(speaker, "cards-screen-drinks-out-of-range", most: most);
-            ui.colored_label(palette.off_level, words);
+    if state.kind == CardKind::Menu {
+        let words = speaker.word("cards-screen-also-unapproved");
+        if ui.checkbox(&mut state.also_unapproved, words).clicked() {
+            state.page = 0;
         }
+    }
+    if state.kind == CardKind::Batch {
+        batch::batch_ui(ui, screen, &mut state.batch);
     }
     let name = speaker.word("cards-screen-paper");
     row_ui(ui, name, |ui| {

@@ -37,12 +37,30 @@ pub(super) fn export_ui(
         combo.response.accessible_name(name);
     });
     row_ui(ui, speaker.word("cards-screen-folder"), |ui| {
-        let field = TextEdit::singleline(&mut state.folder).desired_width(f32::INFINITY);
+        let choose = speaker.word("cards-screen-folder-choose");
+        let button = egui::TextStyle::Button.resolve(ui.style());
+        let words =
+            ui.painter()
+                .layout_no_wrap(choose.to_owned(), button, egui::Color32::PLACEHOLDER);
+        let gaps = 2.0 * ui.spacing().button_padding.x + ui.spacing().item_spacing.x;
+        let field = TextEdit::singleline(&mut state.folder)
+            .desired_width(ui.available_width() - words.size().x - gaps - grid::NEAR);
         ui.add(field)
             .accessible_name(speaker.word("cards-screen-folder-field"));
+        let button = ui
+            .button(choose)
+            .on_hover_text(speaker.word("cards-screen-bring-in-choose-does"))
+            .accessible_name(speaker.word("cards-screen-folder-choose-field"));
+        if button.clicked() {
+            let from = PathBuf::from(state.folder.trim());
+            actions.push(Action::Command(Command::PickFolder(from)));
+        }
     });
     let runs = matches!(frame.export, Some(ExportState::Running { .. }));
     let request = state.request(screen.shown);
+    let in_sight = state
+        .order(screen.shown, screen.speaker.units)
+        .map(|order| (order, state.format));
     ui.add_space(grid::TIGHT);
     ui.horizontal_wrapped(|ui| {
         let palette = theme::palette(ui.visuals());
@@ -51,6 +69,7 @@ pub(super) fn export_ui(
         let ready = request.is_some() && !runs && !state.folder.trim().is_empty();
         if ui.add_enabled(ready, button).clicked() {
             let requests = request.into_iter().collect();
+            state.written_for.clone_from(&in_sight);
             actions.push(order(state, requests, screen.speaker.units));
         }
         if let Some(kind) = state.kind_of_each_drink() {
@@ -60,16 +79,20 @@ pub(super) fn export_ui(
                 .on_hover_text(speaker.word("cards-screen-write-menu-does"));
             if button.clicked() {
                 let requests = drinks_of_menu(screen.book).into_iter().map(kind).collect();
+                state.written_for.clone_from(&in_sight);
                 actions.push(order(state, requests, screen.speaker.units));
             }
         }
     });
     match &frame.export {
         Some(ExportState::Running { done, of }) => running_ui(ui, *done, *of, actions),
-        Some(ExportState::Ended { written, stopped }) => {
+        // A fault is said wherever one is; what was written, beside the card that it is of.
+        Some(ExportState::Ended { written, stopped })
+            if stopped.is_some() || state.written_for == in_sight =>
+        {
             ended_ui(ui, written, stopped.as_deref(), actions);
         }
-        None => {
+        _ => {
             quiet_ui(ui, speaker.word("cards-screen-to-print"));
         }
     }

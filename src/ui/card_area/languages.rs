@@ -27,9 +27,11 @@ const TEXT: usize = 80;
 pub(super) fn own_language_ui(ui: &mut Ui, screen: &Screen<'_>, actions: &mut Vec<Action>) {
     let speaker = screen.speaker;
     let now = Language::all().find(|language| screen.book.is_written_in(language.code()));
+    let own = screen.book.settings.language.as_ref();
+    let own = own.map_or("", |id| id.as_str());
     row_ui(ui, speaker.word("cards-screen-own-language"), |ui| {
         let combo = ComboBox::from_id_salt("own-language")
-            .selected_text(now.map_or("", Language::name))
+            .selected_text(now.map_or(own, |now| now.name()))
             .width(ui.available_width().min(180.0))
             .show_ui(ui, |ui| {
                 for language in Language::all() {
@@ -47,6 +49,14 @@ pub(super) fn own_language_ui(ui: &mut Ui, screen: &Screen<'_>, actions: &mut Ve
         let name = speaker.word("cards-screen-own-language-field");
         combo.response.accessible_name(name);
     });
+    if let Some(id) = &screen.book.settings.language
+        && Language::of_id(id).is_none()
+    {
+        let palette = theme::palette(ui.visuals());
+        let words = say!(speaker, "cards-screen-no-catalogue", language: id.as_str());
+        let words = RichText::new(words).color(palette.caution);
+        ui.add(Label::new(words).wrap());
+    }
 }
 
 /// Who of the shop has confirmed the allergens and cautions in the language of the card; the English stands beside them until

@@ -1,5 +1,6 @@
 //! Cards: what is printed for the counter, page by page as it will come out, and what is brought in from elsewhere.
 
+mod batch;
 mod bring_in;
 mod choose;
 mod export;
@@ -9,6 +10,7 @@ mod model;
 mod pages;
 mod review;
 
+pub use batch::BatchOrder;
 pub use frame::CardFrame;
 pub use model::CardState;
 pub use review::ReviewLooks;
@@ -23,6 +25,7 @@ use crate::ui::area::Navigation;
 use crate::ui::area_of_work::{AreaOfWork, Desk};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::name::name_ui;
 use crate::ui::words::speaker;
 use crate::workbench::{Action, PreviewShown, Shown, Workbench};
 
@@ -41,6 +44,9 @@ pub(super) struct CardArea {
 
 impl AreaOfWork for CardArea {
     fn look(&mut self, workbench: &mut Workbench, shown: Option<&Shown>, view: &mut ViewState) {
+        if let Some(folder) = workbench.take_folder() {
+            self.state.folder = folder.display().to_string();
+        }
         let order = shown.and_then(|shown| self.state.order(shown, view.units));
         self.frame = CardFrame::take(workbench, order.as_ref(), &self.state);
     }
@@ -133,7 +139,13 @@ fn title_ui(ui: &mut Ui, screen: &Screen<'_>) {
         recipe: name_as_shown(&screen.recipe.name),
         version: choose::version_name(screen, screen.shown.version.as_ref()),
     );
-    ui.add(Label::new(RichText::new(words).color(palette.text_quiet)).truncate());
+    name_ui(
+        ui,
+        &words,
+        TypeStyle::Body,
+        palette.text_quiet,
+        f32::INFINITY,
+    );
     ui.add_space(grid::EASY);
 }
 

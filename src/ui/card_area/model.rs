@@ -2,16 +2,14 @@
 
 use std::path::PathBuf;
 
+use super::batch::BatchOrder;
 use super::review::ReviewState;
 use crate::book::{IngredientId, Recipe, RecipeId, VersionId};
-use crate::cards::{BatchItem, CardKind, CardOptions, CardRequest, Drink, Paper, TaughtSwap};
+use crate::cards::{CardKind, CardOptions, CardRequest, Drink, OnMenu, Paper, TaughtSwap};
 use crate::quantity::DisplayUnits;
 use crate::say::Language;
 use crate::ui::Screen;
 use crate::workbench::{CardFormat, PreviewOrder, Shown};
-
-/// Most drinks that a batch may be typed for.
-pub(super) const MOST_DRINKS: u32 = 100_000;
 
 /// A texture that is kept while its page is.
 pub(super) type PageTexture = (usize, usize, u32, egui::TextureHandle);
@@ -31,8 +29,10 @@ pub struct CardState {
     pub language: Language,
     /// Who confirms the allergens and cautions in that language, as typed.
     pub confirmed_by: String,
-    /// How many drinks the batch is for, as typed.
-    pub drinks: String,
+    /// What the shopping is for.
+    pub batch: BatchOrder,
+    /// Whether drinks that are not approved stand on the card of the menu.
+    pub also_unapproved: bool,
     /// Versions that are compared with the one in hand.
     pub beside: Vec<Option<VersionId>>,
     /// The recipe that `beside` belongs to.
@@ -41,6 +41,8 @@ pub struct CardState {
     pub exercise: Option<(IngredientId, IngredientId)>,
     /// The format of the file.
     pub format: CardFormat,
+    /// The card that was in sight when files were last written: what was written is said beside no other.
+    pub written_for: Option<(PreviewOrder, CardFormat)>,
     /// The folder that files go to, as typed.
     pub folder: String,
     /// The page in sight, from 0.
@@ -58,9 +60,7 @@ impl CardState {
         if self.date.is_none() && !today.is_empty() {
             self.date = Some(today.to_owned());
         }
-        if self.drinks.is_empty() {
-            self.drinks.push_str("20");
-        }
+        self.batch.follow(screen.book, screen.shown);
         if self.folder.is_empty() {
             self.folder = usual_folder().display().to_string();
         }
@@ -77,12 +77,6 @@ impl CardState {
     pub fn paper(&self) -> Paper {
         self.paper
             .unwrap_or_else(|| Paper::usual(self.kind, self.inches))
-    }
-
-    /// How many drinks the batch is for; `None` when that is no number.
-    pub fn count(&self) -> Option<u32> {
-        let count = self.drinks.trim().parse().ok()?;
-        (1..=MOST_DRINKS).contains(&count).then_some(count)
     }
 
     /// What is asked for of the version in hand; `None` while something is missing.
@@ -107,7 +101,8 @@ impl CardState {
                     CardRequest::Answers(swap)
                 }
             }
-            CardKind::Menu => CardRequest::Menu,
+            CardKind::Menu if self.also_unapproved => CardRequest::Menu(OnMenu::All),
+            CardKind::Menu => CardRequest::Menu(OnMenu::Approved),
             CardKind::Ladder => CardRequest::Ladder(drink),
             CardKind::Comparison => {
                 let mut drinks = vec![drink.clone()];
@@ -125,10 +120,7 @@ impl CardState {
                 }
                 CardRequest::Comparison(drinks)
             }
-            CardKind::Batch => CardRequest::Batch(vec![BatchItem {
-                drink,
-                count: self.count()?,
-            }]),
+            CardKind::Batch => CardRequest::Batch(self.batch.items()?),
         })
     }
 

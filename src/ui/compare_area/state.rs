@@ -34,6 +34,17 @@ pub(super) struct CompareLooks {
     pub(super) apart: Vec<String>,
 }
 
+impl CompareState {
+    /// Sets a drink beside the one in hand, or takes it away again.
+    pub(super) fn toggle(&mut self, shown: Shown) {
+        if self.beside.contains(&shown) {
+            self.beside.retain(|other| *other != shown);
+        } else if self.beside.len() < MOST_BESIDE {
+            self.beside.push(shown);
+        }
+    }
+}
+
 impl Columns {
     pub(super) fn of(screen: &Screen<'_>, beside: &[Shown]) -> Self {
         let others = beside.iter().filter(|other| *other != screen.shown);

@@ -2,19 +2,20 @@
 
 use egui::text::{LayoutJob, TextWrapping};
 use egui::{
-    Align2, Button, EventFilter, Galley, Key, Modifiers, Rect, Response, RichText, ScrollArea,
-    Sense, Stroke, TextEdit, TextFormat, Ui, WidgetInfo, pos2, vec2,
+    Button, EventFilter, Galley, Key, Modifiers, Rect, Response, RichText, ScrollArea, Sense,
+    Stroke, TextEdit, TextFormat, Ui, WidgetInfo, pos2, vec2,
 };
 use std::sync::Arc;
 
 use super::item::{Counter, CounterItem, Kind};
 use super::state::CounterState;
-use super::table::{Column, ListCell, OrderOf, Row, RowsOf, Sort, as_table, columns};
+use super::table::{OrderOf, Row, RowsOf, as_table, columns};
 use crate::book::IngredientId;
 use crate::quantity::name_as_shown;
 use crate::say::say;
 use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::icons::{Icon, icon_button, paint};
+use crate::ui::sorted_list::{Column, cell_ui, headings_ui, places, visible_columns};
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::starter_kit_offer::starter_kit_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -25,18 +26,12 @@ use crate::workbench::{Action, published_ingredients};
 
 /// Height of a row, in points.
 const ROW: f32 = grid::TARGET + 2.0;
-/// Between two columns, in points.
-const GAP: f32 = grid::EASY;
 /// Room for the button of the published tables, in points.
 const FROM_TABLE: f32 = 50.0 * grid::STEP;
 /// Least and most width of the field that finds, in points.
 const FIND: (f32, f32) = (44.0 * grid::STEP, 90.0 * grid::STEP);
 /// Height of the list of published ingredients, in points.
 const PUBLISHED: f32 = 80.0 * grid::STEP;
-/// The least that the name needs, in points.
-const NAME: f32 = 44.0 * grid::STEP;
-/// The mark of the role with the gap behind it, in points.
-const MARK: f32 = grid::EASY + grid::TIGHT;
 
 /// What the person wants of the list.
 pub(super) enum Wish {
@@ -59,10 +54,11 @@ pub(super) fn list_ui(
     // Enter where nothing is found opens nothing, now or later.
     let enters = std::mem::take(&mut state.enter_row);
     let width = ui.available_width() - ui.spacing().scroll.allocated_width();
-    let shown = visible_columns(state.kind, width);
+    let shown = visible_columns(columns(state.kind), width);
     ui.add_space(grid::TIGHT);
     ui.spacing_mut().item_spacing.y = 0.0;
-    headings_ui(ui, state, &shown, width);
+    let first = counter.speaker.word("counter-column-name");
+    headings_ui(ui, &mut state.sort, first, &shown, width);
     ui.add_space(grid::TIGHT);
     let wanted = OrderOf {
         rows: RowsOf {
@@ -205,141 +201,6 @@ fn nothing_ui(ui: &mut Ui, state: &CounterState) -> bool {
     }
     let words = say!(speaker, "counter-add-named", name: name_as_shown(name));
     link_ui(ui, &words).clicked()
-}
-
-/// The columns that there is room for, with their right edges counted from the right edge of the list.
-fn visible_columns(kind: Kind, width: f32) -> Vec<(usize, Column)> {
-    let mut shown: Vec<(usize, Column)> = columns(kind).iter().copied().enumerate().collect();
-    let taken = |shown: &[(usize, Column)]| {
-        shown
-            .iter()
-            .map(|(_, column)| column.width + GAP)
-            .sum::<f32>()
-    };
-    while width - MARK - taken(&shown) < NAME {
-        let Some(last) = (0..shown.len()).max_by_key(|at| shown[*at].1.rank) else {
-            break;
-        };
-        shown.remove(last);
-    }
-    shown
-}
-
-/// The places of the columns in a row, the name's first.
-fn places(rect: Rect, shown: &[(usize, Column)]) -> (Rect, Vec<Rect>) {
-    let mut right = rect.right() - grid::NEAR;
-    let mut cells = Vec::new();
-    for (_, column) in shown.iter().rev() {
-        cells.push(Rect::from_min_max(
-            pos2(right - column.width, rect.top()),
-            pos2(right, rect.bottom()),
-        ));
-        right -= column.width + GAP;
-    }
-    cells.reverse();
-    (
-        Rect::from_min_max(
-            pos2(rect.left() + MARK, rect.top()),
-            pos2(right, rect.bottom()),
-        ),
-        cells,
-    )
-}
-
-fn headings_ui(ui: &mut Ui, state: &mut CounterState, shown: &[(usize, Column)], width: f32) {
-    let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
-    let speaker = words::speaker(ui.ctx());
-    let (name, cells) = places(rect, shown);
-    let mut clicked = None;
-    if heading_ui(
-        ui,
-        state.sort,
-        None,
-        speaker.word("counter-column-name"),
-        name,
-        false,
-    ) {
-        clicked = Some(None);
-    }
-    for ((at, column), place) in shown.iter().zip(cells) {
-        if heading_ui(
-            ui,
-            state.sort,
-            Some(*at),
-            speaker.word(column.title),
-            place,
-            column.is_number,
-        ) {
-            clicked = Some(Some(*at));
-        }
-    }
-    if let Some(column) = clicked {
-        state.sort = Sort::clicked(state.sort, column);
-    }
-    let palette = theme::palette(ui.visuals());
-    ui.painter().hline(
-        rect.x_range(),
-        rect.bottom(),
-        Stroke::new(grid::HAIRLINE, palette.line),
-    );
-}
-
-/// A heading that sorts; the sorting one has a sign for its way.
-fn heading_ui(
-    ui: &Ui,
-    sort: Option<Sort>,
-    column: Option<usize>,
-    title: &str,
-    place: Rect,
-    is_number: bool,
-) -> bool {
-    let palette = theme::palette(ui.visuals());
-    let sorting = sort.filter(|sort| sort.column == column);
-    let response = ui.interact(
-        place,
-        ui.scope_id().with(("heading", column)),
-        Sense::click(),
-    );
-    // Said before: the context is locked while a widget tells its name.
-    let name = say!(words::speaker(ui.ctx()), "counter-sort-by", column: title);
-    response.widget_info(|| {
-        WidgetInfo::selected(egui::Role::Button, true, sorting.is_some(), name.as_str())
-    });
-    let strong = sorting.is_some() || response.hovered() || response.has_focus();
-    let colour = if strong {
-        palette.text_strong
-    } else {
-        palette.text_quiet
-    };
-    let galley = ui
-        .painter()
-        .layout_no_wrap(title.to_owned(), TypeStyle::Small.font_id(), colour);
-    let size = galley.size();
-    let left = if is_number {
-        place.right() - size.x
-    } else {
-        place.left()
-    };
-    ui.painter()
-        .galley(pos2(left, place.center().y - size.y / 2.0), galley, colour);
-    if let Some(sort) = sorting {
-        let x = if is_number {
-            left - grid::NEAR
-        } else {
-            left + size.x + grid::NEAR
-        };
-        let (middle, rise) = (place.center().y, if sort.descending { 2.0 } else { -2.0 });
-        let points = vec![
-            pos2(x - 3.5, middle - rise),
-            pos2(x, middle + rise),
-            pos2(x + 3.5, middle - rise),
-        ];
-        ui.painter()
-            .add(egui::Shape::line(points, Stroke::new(1.5, palette.accent)));
-    }
-    // Beside the word, not over its first letter.
-    focus_ring(ui, &response, place.expand2(vec2(grid::TIGHT, 0.0)));
-    response.clicked()
 }
 
 fn focus_ring(ui: &Ui, response: &Response, place: Rect) {
@@ -530,28 +391,6 @@ fn name_galley(ui: &Ui, row: &Row, width: f32) -> Arc<Galley> {
         ..TextWrapping::default()
     };
     ui.fonts_mut(|fonts| fonts.layout_job(job))
-}
-
-fn cell_ui(ui: &Ui, cell: &ListCell, column: &Column, place: Rect) {
-    let palette = theme::palette(ui.visuals());
-    let (text, style, colour) = match cell {
-        ListCell::Word(text) if column.is_number => {
-            (text.as_str(), TypeStyle::Small, palette.text_normal)
-        }
-        ListCell::Word(text) => (text.as_str(), TypeStyle::Small, palette.text_quiet),
-        ListCell::Number(_, text) => (text.as_str(), TypeStyle::Body, palette.text_normal),
-        ListCell::Gap => (
-            column.gap_words(words::speaker(ui.ctx())),
-            TypeStyle::Small,
-            palette.text_quiet,
-        ),
-    };
-    let (at, anchor) = if column.is_number {
-        (place.right_center(), Align2::RIGHT_CENTER)
-    } else {
-        (place.left_center(), Align2::LEFT_CENTER)
-    };
-    ui.painter().text(at, anchor, text, style.font_id(), colour);
 }
 
 /// The kinds as words; the one in hand has a line under it.

@@ -1,8 +1,8 @@
 //! What the counter remembers between frames.
 
 use super::item::{CounterItem, Kind};
-use super::table::Sort;
 use crate::book::{IngredientId, MeasureId};
+use crate::ui::sorted_list::Sort;
 use crate::workbench::{Look, MeasureFirst};
 
 /// What the counter remembers between frames.

@@ -1,6 +1,5 @@
 //! What the lists of the counter say, without drawing: columns and rows, found by typing and sorted by a column.
 
-use std::cmp::Ordering;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
@@ -12,54 +11,10 @@ use crate::book::{
     WantedWords, folded,
 };
 use crate::say::Speaker;
+use crate::ui::sorted_list::{Column, ListCell, Sort, numbers, words};
 use crate::ui::spreadsheet::{self, Table};
 use crate::ui::words::Spoken;
 use crate::workbench::{Answers, BookQuestion, GramOf, KEPT_OF_TYPED, SugarsOfBatches};
-
-/// A column behind the name.
-#[derive(Clone, Copy, Debug)]
-pub(super) struct Column {
-    /// The message of its words.
-    pub title: &'static str,
-    /// Its width, in points.
-    pub width: f32,
-    /// Whether it holds numbers, which stand at its right edge.
-    pub is_number: bool,
-    /// The message that stands there when a figure is not known, if there is one.
-    pub gap: &'static str,
-    /// Columns of a high rank are the first to go when there is little room.
-    pub rank: u8,
-}
-
-impl Column {
-    /// What stands there when a figure is not known.
-    pub(super) fn gap_words(&self, speaker: Speaker<'_>) -> &'static str {
-        if self.gap.is_empty() {
-            return "";
-        }
-        speaker.word(self.gap)
-    }
-}
-
-const fn words(title: &'static str, width: f32, rank: u8) -> Column {
-    Column {
-        title,
-        width,
-        is_number: false,
-        gap: "",
-        rank,
-    }
-}
-
-const fn numbers(title: &'static str, width: f32, gap: &'static str, rank: u8) -> Column {
-    Column {
-        title,
-        width,
-        is_number: true,
-        gap,
-        rank,
-    }
-}
 
 const INGREDIENTS: [Column; 6] = [
     words("counter-column-form", 68.0, 4),
@@ -107,45 +62,6 @@ pub(super) fn columns(kind: Kind) -> &'static [Column] {
     }
 }
 
-/// What a column says of an item, and what it is sorted by.
-#[derive(Clone, Debug, PartialEq)]
-pub(super) enum ListCell {
-    /// A word.
-    Word(String),
-    /// A number with its text.
-    Number(f64, String),
-    /// Nothing is known.
-    Gap,
-}
-
-impl ListCell {
-    fn number(speaker: Speaker<'_>, value: Option<f64>, decimals: usize) -> Self {
-        value.map_or(Self::Gap, |value| {
-            Self::Number(value, speaker.number(value, decimals))
-        })
-    }
-
-    /// With its unit behind it.
-    fn in_unit(self, unit: &str) -> Self {
-        match self {
-            Self::Number(value, text) => Self::Number(value, format!("{text}\u{a0}{unit}")),
-            other => other,
-        }
-    }
-
-    fn count(count: usize) -> Self {
-        Self::Number(count as f64, count.to_string())
-    }
-
-    fn order(&self, other: &Self) -> Ordering {
-        match (self, other) {
-            (Self::Word(one), Self::Word(two)) => one.to_lowercase().cmp(&two.to_lowercase()),
-            (Self::Number(one, _), Self::Number(two, _)) => one.total_cmp(two),
-            _ => Ordering::Equal,
-        }
-    }
-}
-
 /// A row of a list.
 #[derive(Clone, Debug)]
 pub(super) struct Row {
@@ -161,32 +77,6 @@ pub(super) struct Row {
     pub cells: Vec<ListCell>,
     /// What it is found by, folded.
     words: String,
-}
-
-/// Which column sorts, and which way.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-pub(super) struct Sort {
-    /// The column, or the name.
-    pub column: Option<usize>,
-    /// From large to small.
-    pub descending: bool,
-}
-
-impl Sort {
-    /// What a click on a heading does: this column upwards, then downwards, then the order of the book.
-    pub(super) fn clicked(before: Option<Self>, column: Option<usize>) -> Option<Self> {
-        match before {
-            Some(sort) if sort.column == column && sort.descending => None,
-            Some(sort) if sort.column == column => Some(Self {
-                descending: true,
-                ..sort
-            }),
-            _ => Some(Self {
-                column,
-                descending: false,
-            }),
-        }
-    }
 }
 
 /// The rows of a kind, in the order of the book.
@@ -431,21 +321,9 @@ fn order(rows: &[Row], find: &str, sort: Option<Sort>) -> Vec<usize> {
     let mut shown: Vec<usize> = (0..rows.len())
         .filter(|at| wanted.are_in_folded(&rows[*at].words))
         .collect();
-    if let Some(Sort { column, descending }) = sort {
-        shown.sort_by(|one, two| {
-            let (one, two) = (&rows[*one], &rows[*two]);
-            let Some(column) = column else {
-                let by_name = one.name.to_lowercase().cmp(&two.name.to_lowercase());
-                return if descending {
-                    by_name.reverse()
-                } else {
-                    by_name
-                };
-            };
-            let (one, two) = (&one.cells[column], &two.cells[column]);
-            let gaps = (*one == ListCell::Gap).cmp(&(*two == ListCell::Gap));
-            let values = one.order(two);
-            gaps.then(if descending { values.reverse() } else { values })
+    if let Some(sort) = sort {
+        sort.order(&mut shown, |at| {
+            (rows[at].name.as_str(), rows[at].cells.as_slice())
         });
     }
     shown

@@ -1,6 +1,6 @@
 //! What the parts of this area have in common: a name, and the way of a drink into the recipe.
 
-use egui::{RichText, Ui};
+use egui::Ui;
 
 use crate::book::ItemId;
 use crate::edit::Focus;
@@ -10,6 +10,7 @@ use crate::ui::area::Area;
 use crate::ui::swap_area::version_name;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::name;
 use crate::workbench::{Action, Shown};
 
 /// A name in a room of its own, so that what stands behind it is aligned.
@@ -19,8 +20,7 @@ pub(super) fn name_ui(ui: &mut Ui, name: &str, room: f32) {
     ui.allocate_ui_with_layout(size, layout, |ui| {
         ui.set_min_size(size);
         let palette = theme::palette(ui.visuals());
-        let name = RichText::new(name).font(TypeStyle::Strong.font_id());
-        ui.add(egui::Label::new(name.color(palette.text_strong)).truncate());
+        name::name_ui(ui, name, TypeStyle::Strong, palette.text_strong, room);
     });
 }
 

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
-use egui::{Align, Button, Context, Frame, Label, Layout, Margin, Panel, RichText, ScrollArea, Ui};
+use egui::{Align, Button, Context, Frame, Label, Layout, Margin, RichText, ScrollArea, Ui, vec2};
 
 use super::differences::{change_word, differences_ui, item_name, kind_word, sentences_ui};
 use super::sheet::{button_ui, command, room_for_list, sentence_ui, sheet_ui};
@@ -33,7 +33,13 @@ const IF_GONE: [&str; 2] = [
     "safekeeping-decide-gone-hint",
 ];
 
-/// The strip below the top of the window.
+/// Whether there is something to tell.
+pub(in crate::ui) fn has_strip(in_hand: &BookInHand<'_>) -> bool {
+    let change = in_hand.disk_change;
+    change.is_some_and(|change| !change.at_save)
+}
+
+/// Tells of it and asks, where what is told stands.
 pub(in crate::ui) fn strip_ui(
     ui: &mut Ui,
     in_hand: &BookInHand<'_>,
@@ -46,30 +52,27 @@ pub(in crate::ui) fn strip_ui(
     let (palette, speaker) = (theme::palette(ui.visuals()), speaker(ui.ctx()));
     let frame = Frame::new()
         .fill(palette.caution_fill)
-        .inner_margin(Margin::symmetric(16, 4));
-    Panel::top("disk change")
-        .resizable(false)
-        .show_separator_line(false)
-        .frame(frame)
-        .show(ui, |ui| {
-            ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-                let is_gone = matches!(change.theirs, Theirs::Gone);
-                let hints = if is_gone { IF_GONE } else { IF_CHANGED };
-                let [later, decide] = hints.map(|hint| speaker.word(hint));
-                if button_ui(ui, speaker.word("safekeeping-later"), later) {
-                    command(actions, Command::LeaveDiskChange);
-                }
-                if button_ui(ui, speaker.word("safekeeping-decide"), decide) {
-                    view.navigation.push(Navigation::DiskChange);
-                }
-                ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
-                    let text = RichText::new(strip_words(speaker, in_hand, change))
-                        .font(TypeStyle::Body.font_id())
-                        .color(palette.text_strong);
-                    ui.add(Label::new(text).wrap());
-                });
+        .inner_margin(Margin::symmetric(16, 0));
+    frame.show(ui, |ui| {
+        let line = vec2(ui.available_width(), grid::TARGET);
+        ui.allocate_ui_with_layout(line, Layout::right_to_left(Align::Min), |ui| {
+            let is_gone = matches!(change.theirs, Theirs::Gone);
+            let hints = if is_gone { IF_GONE } else { IF_CHANGED };
+            let [later, decide] = hints.map(|hint| speaker.word(hint));
+            if button_ui(ui, speaker.word("safekeeping-later"), later) {
+                command(actions, Command::LeaveDiskChange);
+            }
+            if button_ui(ui, speaker.word("safekeeping-decide"), decide) {
+                view.navigation.push(Navigation::DiskChange);
+            }
+            ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
+                let text = RichText::new(strip_words(speaker, in_hand, change))
+                    .font(TypeStyle::Body.font_id())
+                    .color(palette.text_strong);
+                ui.add(Label::new(text).wrap());
             });
         });
+    });
 }
 
 fn name_of(change: &DiskChange) -> String {

@@ -18,7 +18,7 @@ use super::words::speaker;
 use crate::workbench::{Action, Command, Workbench};
 
 pub(super) use self::approvals::{ComparedApprovals, approvals_ui};
-pub(super) use self::changed_on_disk::strip_ui;
+pub(super) use self::changed_on_disk::{has_strip, strip_ui};
 pub(super) use self::state::SafekeepingState;
 
 use self::state::RecoveryAsked;

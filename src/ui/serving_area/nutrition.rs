@@ -1,6 +1,6 @@
 //! The nutrition declaration, in the order and the rounding of a label, and where the energy comes from.
 
-use egui::{Label, Layout, RichText, Ui, vec2};
+use egui::{Layout, RichText, Ui, vec2};
 
 use super::sheet;
 use crate::balance::{Lens, LineShare, Measurand, NutritionRow, PrintedValue, Reported};
@@ -12,6 +12,7 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::{Value, gap_words};
 use crate::ui::widgets::facts::figure_ui;
 use crate::ui::widgets::figure_table::{Column, TableRow, figure_table_ui};
+use crate::ui::widgets::name::name_ui;
 use crate::ui::widgets::{role_colour, share_bar_ui};
 use crate::ui::words;
 use crate::workbench::Serving;
@@ -151,7 +152,9 @@ fn energy_ui(ui: &mut Ui, screen: &Screen<'_>) {
                     Layout::left_to_right(egui::Align::Center),
                     |ui| {
                         ui.set_min_width(LINE_NAME);
-                        ui.add(Label::new(speaker.ingredient(&line.ingredient)).truncate());
+                        let name = speaker.ingredient(&line.ingredient);
+                        let colour = theme::palette(ui.visuals()).text_normal;
+                        name_ui(ui, &name, TypeStyle::Body, colour, LINE_NAME);
                     },
                 );
                 let lit = screen.lit == Some(&line.line);

@@ -11,7 +11,8 @@ use crate::quantity::name_as_shown;
 use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::widgets::pick_list::{self, PickList, elided};
+use crate::ui::widgets::name::elided;
+use crate::ui::widgets::pick_list::{self, PickList};
 use crate::workbench::{Answers, BookQuestion, KEPT_OF_TYPED};
 
 /// Most teas that stand in a row; more of them are looked up in a list.

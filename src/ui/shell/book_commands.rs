@@ -20,11 +20,11 @@ pub(in crate::ui) fn carry_out(
         UiCommand::NewRecipe => shelf_list::add_recipe(book, view, actions),
         UiCommand::NewBook => actions.push(Action::Command(Command::Do(Intent::New))),
         UiCommand::OpenBook => view.dialog = Some(Dialog::open_book(home)),
-        UiCommand::SaveAs => view.dialog = Some(Dialog::save_as(home)),
+        // The system asks; where it has no dialog, ours does.
+        UiCommand::SaveAs => actions.push(Action::Command(Command::PickSave)),
         UiCommand::Save => match home {
             Home::File(_) => actions.push(Action::Command(Command::Save)),
-            // A place is asked for in a dialog of ours: the one of the system may be missing.
-            Home::Nowhere(_) => view.dialog = Some(Dialog::save_as(home)),
+            Home::Nowhere(_) => actions.push(Action::Command(Command::PickSave)),
         },
         UiCommand::Undo => actions.push(Action::Command(Command::Undo)),
         UiCommand::Redo => actions.push(Action::Command(Command::Redo)),

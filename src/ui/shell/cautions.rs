@@ -1,4 +1,5 @@
-//! The cautions: in words, at the foot of every screen, always in the same place.
+//! The cautions: in words, at the foot of every screen, always in the same place. Where they would take much of it, those that
+//! nobody is hurt by stand behind a line that counts them.
 
 use std::sync::Arc;
 
@@ -7,16 +8,20 @@ use egui::style::{ScrollFadeStyle, ScrollStyle};
 use egui::text::LayoutJob;
 use egui::{Frame, Galley, Label, Margin, RichText, ScrollArea, TextFormat, Ui};
 
-use crate::balance::Caution;
+use crate::balance::{Caution, CautionFact};
 use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::icons::{Icon, sign_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words::{capitalised, speaker};
 
-/// Part of the window's height that cautions take before they scroll, and the bounds of it in points.
-const MOST_PART: f32 = 0.14;
-const MOST_HEIGHT: std::ops::RangeInclusive<f32> = 84.0..=160.0;
+/// Part of the window's height that all cautions may take before some are folded.
+const MOST_UNFOLDED: f32 = 0.08;
+/// Part of the window's height that cautions take before they scroll, and the least of it in points.
+const MOST_PART: f32 = 0.3;
+const LEAST_HEIGHT: f32 = 84.0;
+/// Height of the line that counts what is folded, with the gap above it, in points.
+const FOLD: f32 = 6.0 * grid::STEP;
 /// Room left and right of the sentences, in points.
 const MARGIN: i8 = 16;
 /// Room above and below, in points.
@@ -34,17 +39,35 @@ pub(super) struct Cautions {
     /// Height that they may take together, in points.
     room: f32,
     scrolls: bool,
+    /// The line that folds and unfolds; `None` where everything has room.
+    fold: Option<String>,
     /// There is nothing yet that cautions could be about.
     is_empty_drink: bool,
 }
 
 impl Cautions {
-    pub(super) fn arrange(ui: &Ui, screen: &Screen<'_>) -> Self {
-        let most = (ui.content_rect().height() * MOST_PART)
-            .clamp(*MOST_HEIGHT.start(), *MOST_HEIGHT.end())
-            - 2.0 * f32::from(MARGIN_ABOVE);
+    /// Those that fold are among them when `is_open`.
+    pub(super) fn arrange(ui: &Ui, screen: &Screen<'_>, is_open: bool) -> Self {
+        let margins = 2.0 * f32::from(MARGIN_ABOVE);
+        let height = ui.content_rect().height();
         let width = ui.available_width() - 2.0 * f32::from(MARGIN) - SIGN;
-        let all = sentences(ui, screen, width);
+        let (firm, folding): (Vec<&Caution>, Vec<&Caution>) = screen
+            .balance
+            .cautions
+            .iter()
+            .partition(|caution| !may_fold(&caution.fact));
+        let mut shown: Vec<&Caution> = firm.iter().chain(&folding).copied().collect();
+        let mut all = sentences(ui, screen, &shown, width);
+        let has_room = height_of(&all) + margins <= height * MOST_UNFOLDED;
+        let fold =
+            (!has_room && !folding.is_empty()).then(|| fold_words(screen, &folding, is_open));
+        if fold.is_some() && !is_open {
+            shown = firm;
+            all = sentences(ui, screen, &shown, width);
+        }
+        let most = (height * MOST_PART).max(LEAST_HEIGHT)
+            - margins
+            - if fold.is_some() { FOLD } else { 0.0 };
         let is_empty_drink = screen.balance.resolved.lines().next().is_none();
         let room = height_of(&all);
         if room <= most {
@@ -52,10 +75,11 @@ impl Cautions {
                 sentences: all,
                 room,
                 scrolls: false,
+                fold,
                 is_empty_drink,
             };
         }
-        let narrow = sentences(ui, screen, width - MORE);
+        let narrow = sentences(ui, screen, &shown, width - MORE);
         // Only whole sentences, so that none is cut in half; one at least.
         let whole = (1..=narrow.len())
             .rev()
@@ -66,18 +90,21 @@ impl Cautions {
             sentences: narrow,
             room,
             scrolls: true,
+            fold,
             is_empty_drink,
         }
     }
 
     /// Height with the margins, in points.
     pub(super) fn height(&self) -> f32 {
-        self.room.max(grid::EASY + grid::NEAR) + 2.0 * f32::from(MARGIN_ABOVE)
+        let fold = if self.fold.is_some() { FOLD } else { 0.0 };
+        (self.room + fold).max(grid::EASY + grid::NEAR) + 2.0 * f32::from(MARGIN_ABOVE)
     }
 
-    pub(super) fn show(&self, ui: &mut Ui) {
+    pub(super) fn show(&self, ui: &mut Ui, is_open: &mut bool) {
         let palette = theme::palette(ui.visuals());
-        let fill = if self.sentences.is_empty() {
+        let is_empty = self.sentences.is_empty() && self.fold.is_none();
+        let fill = if is_empty {
             palette.ground
         } else {
             palette.caution_fill
@@ -88,7 +115,7 @@ impl Cautions {
         frame.show(ui, |ui| {
             ui.set_min_size(ui.available_size());
             ui.spacing_mut().item_spacing.y = GAP;
-            if self.sentences.is_empty() {
+            if is_empty {
                 let speaker = speaker(ui.ctx());
                 let words = if self.is_empty_drink {
                     speaker.word("shell-cautions-empty-drink")
@@ -104,6 +131,12 @@ impl Cautions {
                 self.scroll_ui(ui);
             } else {
                 self.sentences_ui(ui);
+            }
+            if let Some(words) = &self.fold
+                && fold_ui(ui, words, *is_open)
+            {
+                *is_open = !*is_open;
+                ui.ctx().request_repaint();
             }
         });
     }
@@ -167,19 +200,83 @@ fn height_of(sentences: &[Arc<Galley>]) -> f32 {
     sentences.iter().map(|galley| galley.size().y).sum::<f32>() + gaps
 }
 
-fn sentences(ui: &Ui, screen: &Screen<'_>, width: f32) -> Vec<Arc<Galley>> {
+/// Whether a caution may stand behind a line that counts it: not one by which somebody is burnt, chokes, or eats what they must
+/// not.
+fn may_fold(fact: &CautionFact) -> bool {
+    match fact {
+        CautionFact::TooHot(_)
+        | CautionFact::HotThroughWideStraw(_)
+        | CautionFact::Scalds(_)
+        | CautionFact::Allergens(_)
+        | CautionFact::StatementsContradict(_)
+        | CautionFact::ClaimsContradicted(_)
+        | CautionFact::Choking(_) => false,
+        CautionFact::KeptAt(_)
+        | CautionFact::UseWithin(_)
+        | CautionFact::Curdles { .. }
+        | CautionFact::MayCurdle { .. }
+        | CautionFact::Caffeine { .. }
+        | CautionFact::CaffeineNotKnown(_)
+        | CautionFact::Additives(_)
+        | CautionFact::Undissolved { .. }
+        | CautionFact::RunsOver { .. }
+        | CautionFact::NotKnown(_) => true,
+    }
+}
+
+/// "3 more cautions: caffeine, holding".
+fn fold_words(screen: &Screen<'_>, folding: &[&Caution], is_open: bool) -> String {
+    let speaker = screen.speaker;
+    if is_open {
+        return speaker.word("shell-cautions-fold").to_owned();
+    }
+    let mut kinds: Vec<&str> = Vec::new();
+    for caution in folding {
+        let kind = speaker.caution_kind(caution.kind());
+        if !kinds.contains(&kind) {
+            kinds.push(kind);
+        }
+    }
+    say!(speaker, "shell-cautions-folded", count: folding.len(), kinds: kinds.join(", "))
+}
+
+/// The line that folds and unfolds; `true` when it was pressed.
+fn fold_ui(ui: &mut Ui, words: &str, is_open: bool) -> bool {
     let palette = theme::palette(ui.visuals());
-    let of = |caution: &Caution| {
+    let icon = if is_open {
+        Icon::ChevronDown
+    } else {
+        Icon::ChevronRight
+    };
+    let line = egui::vec2(ui.available_width(), FOLD - GAP);
+    let layout = egui::Layout::left_to_right(egui::Align::Center);
+    ui.spacing_mut().interact_size.y = 0.0;
+    ui.allocate_ui_with_layout(line, layout, |ui| {
+        ui.spacing_mut().item_spacing.x = grid::NEAR;
+        ui.spacing_mut().button_padding = egui::vec2(grid::TIGHT, 1.0);
+        sign_ui(ui, icon, palette.caution);
+        let words = RichText::new(words)
+            .font(TypeStyle::Small.font_id())
+            .color(palette.caution);
+        let button = egui::Button::new(words).frame_when_inactive(false);
+        ui.add(button).clicked()
+    })
+    .inner
+}
+
+fn sentences(ui: &Ui, screen: &Screen<'_>, cautions: &[&Caution], width: f32) -> Vec<Arc<Galley>> {
+    let palette = theme::palette(ui.visuals());
+    let of = |caution: &&Caution| {
         let kind = screen.speaker.caution_kind(caution.kind());
         let text = screen.speaker.caution(&caution.fact);
         let mut job = sentence(kind, &text, palette);
         job.wrap.max_width = width;
         ui.fonts_mut(|fonts| fonts.layout_job(job))
     };
-    screen.balance.cautions.iter().map(of).collect()
+    cautions.iter().map(of).collect()
 }
 
-/// "Allergen  contains milk": the kind strong, its reason behind it.
+/// "Allergen contains milk": the kind strong, its reason behind it, with a space for those who have it read to them.
 fn sentence(kind: &str, text: &str, palette: &theme::Palette) -> LayoutJob {
     let mut job = LayoutJob::default();
     let set = |style: TypeStyle, color| TextFormat {
@@ -192,6 +289,11 @@ fn sentence(kind: &str, text: &str, palette: &theme::Palette) -> LayoutJob {
         0.0,
         set(TypeStyle::Strong, palette.caution),
     );
-    job.append(text, grid::NEAR, set(TypeStyle::Body, palette.text_strong));
+    let text = format!(" {text}");
+    job.append(
+        &text,
+        grid::TIGHT,
+        set(TypeStyle::Body, palette.text_strong),
+    );
     job
 }

@@ -1,9 +1,10 @@
 //! Which drinks the list on the left holds.
 
-use std::collections::HashSet;
+use std::collections::{BTreeSet, HashSet};
 use std::sync::Arc;
 
-use crate::book::{Recipe, RecipeId, WantedWords};
+use crate::book::{FoundBy, Recipe, RecipeId, WantedWords};
+use crate::ui::drink_menu::WordsOfDrinks;
 use crate::ui::tall_list::TallList;
 use crate::workbench::{Answers, BookQuestion, KEPT_OF_TYPED};
 
@@ -18,6 +19,8 @@ pub(super) struct DrinksFor {
 pub(super) enum Row {
     /// A drink or a batch, with its versions while it is in hand.
     Recipe(RecipeId),
+    /// The heading of drinks that are found by what is in them.
+    Within,
     /// The heading of what is made in the house.
     Batches,
 }
@@ -35,15 +38,31 @@ impl BookQuestion for DrinksFor {
             .filter_map(|ingredient| ingredient.house_made.as_ref())
             .map(|made| &made.recipe)
             .collect();
-        let (drinks, batches): (Vec<_>, Vec<_>) = book
-            .recipes
-            .iter()
-            .filter(|recipe| wanted.are_in(&recipe.name))
-            .partition(|recipe| recipe.cup.is_some() || !made_here.contains(&recipe.id));
-        let row = |recipe: &Arc<Recipe>| Row::Recipe(recipe.id.clone());
-        let heading = (!batches.is_empty()).then_some(Row::Batches);
-        let rows = drinks.into_iter().map(row).chain(heading);
-        Arc::new(rows.chain(batches.into_iter().map(row)).collect())
+        let words = (!wanted.is_empty()).then(|| answers.to(&WordsOfDrinks));
+        let found_by = |at| match &words {
+            Some(words) => words.found_by(at, &wanted),
+            None => Some(FoundBy::Name),
+        };
+        let is_batch = |recipe: &Recipe| recipe.cup.is_none() && made_here.contains(&recipe.id);
+        let (mut named, mut holding, mut batches) = (Vec::new(), Vec::new(), Vec::new());
+        for (at, recipe) in book.recipes.iter().enumerate() {
+            let Some(found_by) = found_by(at) else {
+                continue;
+            };
+            let place = match found_by {
+                _ if is_batch(recipe) => &mut batches,
+                FoundBy::Name => &mut named,
+                FoundBy::Contents => &mut holding,
+            };
+            place.push(Row::Recipe(recipe.id.clone()));
+        }
+        let headed = |heading, rows: Vec<Row>| {
+            let heading = (!rows.is_empty()).then_some(heading);
+            heading.into_iter().chain(rows)
+        };
+        named.extend(headed(Row::Within, holding));
+        named.extend(headed(Row::Batches, batches));
+        Arc::new(named)
     }
 }
 
@@ -56,11 +75,17 @@ pub(super) struct DrinkPlaces {
 }
 
 impl DrinkPlaces {
-    /// Seeks the row of the drink in hand when that has just become another one.
-    pub(super) fn seek(&mut self, rows: &[Row], shown: Option<RecipeId>) {
+    /// Seeks the row of the drink in hand when that has just become another one, and unfolds it.
+    pub(super) fn seek(
+        &mut self,
+        rows: &[Row],
+        shown: Option<RecipeId>,
+        unfolded: &mut BTreeSet<RecipeId>,
+    ) {
         if shown == self.shown {
             return;
         }
+        unfolded.extend(shown.clone());
         self.shown = shown;
         let is_shown = |row: &Row| match (row, &self.shown) {
             (Row::Recipe(id), Some(shown)) => id == shown,

@@ -14,6 +14,10 @@ use crate::ui::widgets::{cup, figure_list, level};
 use crate::ui::words::heading_ui;
 use crate::workbench::Standard;
 
+/// Part of the height of the column that the cup takes, and the bounds of it in points.
+const CUP_PART: f32 = 0.42;
+const CUP: std::ops::RangeInclusive<f32> = 232.0..=300.0;
+
 pub(super) fn level_column_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
@@ -32,6 +36,7 @@ pub(super) fn level_below_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewSt
 }
 
 fn level_and_figures_ui(ui: &mut Ui, screen: &Screen<'_>, with_cup: bool, view: &mut ViewState) {
+    let room = ui.clip_rect().height();
     match screen.standard {
         Some(standard) => {
             standard_ui(ui, screen, standard);
@@ -45,14 +50,16 @@ fn level_and_figures_ui(ui: &mut Ui, screen: &Screen<'_>, with_cup: bool, view: 
         None => nothing_approved_ui(ui, screen, view),
     }
     ui.add_space(grid::APART);
-    figure_list::figure_list_ui(ui, screen);
+    // Before the figures: behind them a low window would not show it.
     if with_cup && screen.balance.resolved.cup.is_some() {
-        ui.add_space(grid::APART);
-        let width = ui.available_width();
-        if let Some(line) = cup::cup_ui(ui, screen, vec2(width, 300.0)) {
+        let height = (room * CUP_PART).clamp(*CUP.start(), *CUP.end());
+        let size = vec2(ui.available_width(), height);
+        if let Some(line) = cup::cup_ui(ui, screen, size) {
             view.line_in_hand = Some(line);
         }
+        ui.add_space(grid::APART);
     }
+    figure_list::figure_list_ui(ui, screen);
     ui.add_space(grid::EASY);
 }
 

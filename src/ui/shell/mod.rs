@@ -1,10 +1,11 @@
-//! The frame round every area: the strip on top, the drinks on the left, the level on the right, the cautions below.
+//! The frame round every area: the strip on top, the drinks on the left, the level on the right, the cautions below, and what
+//! is told at the foot.
 
 mod book_commands;
 mod cautions;
 mod drink_rows;
+mod foot;
 mod level_column;
-mod messages;
 mod shelf_list;
 mod state;
 mod top_strip;
@@ -61,21 +62,24 @@ pub(super) fn shell_ui(
         .frame(paper(Margin::symmetric(16, 8)))
         .resizable(false)
         .show(ui, |ui| top_strip::top_strip_ui(ui, in_hand, view, actions));
-    messages::message_ui(ui, in_hand.message, actions);
-    safekeeping::strip_ui(ui, in_hand, view, actions);
+    let line = foot::foot_ui(ui, in_hand);
     if place == Place::Window {
+        let told = (line, line.top());
+        foot::told_ui(ui, in_hand, told, &mut state.told_height, view, actions);
         area.ui(ui, desk, view, actions);
         return;
     }
     if let Some(screen) = drink {
-        let cautions = Cautions::arrange(ui, screen);
+        let cautions = Cautions::arrange(ui, screen, state.cautions_open);
         Panel::bottom("cautions")
             .exact_size(cautions.height())
             .resizable(false)
             .frame(paper(Margin::ZERO))
             .show_separator_line(false)
-            .show(ui, |ui| cautions.show(ui));
+            .show(ui, |ui| cautions.show(ui, &mut state.cautions_open));
     }
+    let told = (line, ui.available_rect_before_wrap().bottom());
+    foot::told_ui(ui, in_hand, told, &mut state.told_height, view, actions);
     if view.list_open.unwrap_or(width >= SLIM) {
         Panel::left("drinks")
             .exact_size(if width < NARROW { 180.0 } else { 240.0 })

@@ -1,5 +1,6 @@
 //! The list on the left: the drinks with the versions of the one in hand, and what is made in the house.
 
+use std::collections::BTreeSet;
 use std::sync::Arc;
 
 use egui::{Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2};
@@ -39,11 +40,18 @@ pub(super) fn shelf_list_ui(
     actions: &mut Vec<Action>,
 ) {
     ui.spacing_mut().item_spacing.y = 0.0;
-    let ShellState { wanted, places } = state;
+    let ShellState {
+        wanted,
+        places,
+        unfolded,
+        buttons,
+        ..
+    } = state;
     search_ui(ui, in_hand, &mut wanted.search, view, actions);
     ui.add_space(grid::NEAR);
     let rows = in_hand.answers.to(wanted);
-    places.seek(&rows, view.shown_in(in_hand.book).map(|shown| shown.recipe));
+    let shown = view.shown_in(in_hand.book).map(|shown| shown.recipe);
+    places.seek(&rows, shown, unfolded);
     let height = ui.text_style_height(&egui::TextStyle::Body) + ROOM;
     places.list.expect(rows.len(), height);
     let mut area = ScrollArea::vertical().id_salt("drinks").auto_shrink(false);
@@ -55,13 +63,17 @@ pub(super) fn shelf_list_ui(
         places.list.rows_ui(ui, viewport, |ui, at| match &rows[at] {
             Row::Recipe(id) => {
                 if let Some(recipe) = in_hand.book.recipe(id) {
-                    recipe_ui(ui, in_hand.speaker, recipe, view, actions);
+                    let fold = (&mut *unfolded, &mut *buttons);
+                    recipe_ui(ui, in_hand.speaker, recipe, fold, view, actions);
                 }
             }
+            Row::Within => {
+                let typed = excerpt(wanted.search.trim(), NAME);
+                let words = say!(in_hand.speaker, "shell-found-within", typed: typed);
+                small_heading_row_ui(ui, &words);
+            }
             Row::Batches => {
-                ui.add_space(grid::EASY);
-                quiet_ui(ui, in_hand.speaker.word("shell-house-made"));
-                ui.add_space(grid::TIGHT);
+                small_heading_row_ui(ui, in_hand.speaker.word("shell-house-made"));
             }
         });
         let typed = wanted.search.trim();
@@ -73,6 +85,13 @@ pub(super) fn shelf_list_ui(
             );
         }
     });
+}
+
+/// The heading of a part of the list.
+fn small_heading_row_ui(ui: &mut Ui, words: &str) {
+    ui.add_space(grid::EASY);
+    quiet_ui(ui, words);
+    ui.add_space(grid::TIGHT);
 }
 
 fn search_ui(
@@ -103,6 +122,7 @@ fn recipe_ui(
     ui: &mut Ui,
     speaker: Speaker<'_>,
     recipe: &Recipe,
+    (unfolded, buttons): (&mut BTreeSet<RecipeId>, &mut f32),
     view: &mut ViewState,
     actions: &mut Vec<Action>,
 ) {
@@ -120,7 +140,13 @@ fn recipe_ui(
     let (name, state) = (name_as_shown(&recipe.name), speaker.state(recipe.state));
     let said = say!(speaker, "shell-recipe-row", recipe: &*name, state: state);
     let response = row.show(ui, speaker, &said);
+    let version_in_hand = shown.filter(|_| in_hand).and_then(|shown| shown.version);
     if response.clicked() {
+        // Pressed again, the drink in hand folds its versions away and shows them again.
+        let is_open = in_hand && version_in_hand.is_none();
+        if is_open && !unfolded.remove(&recipe.id) {
+            unfolded.insert(recipe.id.clone());
+        }
         view.show(Shown {
             recipe: recipe.id.clone(),
             version: None,
@@ -128,15 +154,14 @@ fn recipe_ui(
         leave_findings(view);
     }
     response.context_menu(|ui| recipe_menu_ui(ui, speaker, recipe, view, actions));
-    if !in_hand {
+    if !unfolded.contains(&recipe.id) {
         return;
     }
-    let version_in_hand = shown.and_then(|shown| shown.version);
     let own = ListRow {
         name: speaker.word("shell-original"),
         state: recipe.state,
         depth: 1.0,
-        selected: version_in_hand.is_none(),
+        selected: in_hand && version_in_hand.is_none(),
         quiet: true,
     };
     let said = say!(speaker, "shell-original-row", recipe: name);
@@ -161,8 +186,13 @@ fn recipe_ui(
         let version = (version, depth);
         version_ui(ui, speaker, recipe, version, in_hand, view, actions);
     }
+    if !in_hand {
+        ui.add_space(*buttons);
+        return;
+    }
     let version = version_in_hand.as_ref();
-    row_of_buttons_ui(ui, speaker, recipe, version, view, actions);
+    let drawn = ui.scope(|ui| row_of_buttons_ui(ui, speaker, recipe, version, view, actions));
+    *buttons = drawn.response.rect.height();
 }
 
 fn version_ui(
@@ -405,7 +435,14 @@ impl ListRow<'_> {
             colour,
             room,
         );
-        let height = name.size().y + if self.quiet { QUIET_ROOM } else { ROOM };
+        // Strong words may take a line more: what is below must not move when the drink comes to hand.
+        let strong = (!self.quiet).then(|| {
+            let strong = TypeStyle::Strong.font_id();
+            let words = excerpt(self.name, NAME);
+            ui.painter().layout(words, strong, colour, room).size().y
+        });
+        let text = strong.unwrap_or_default().max(name.size().y);
+        let height = text + if self.quiet { QUIET_ROOM } else { ROOM };
         let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::click());
         let (selected, enabled) = (self.selected, ui.is_enabled());
         response.widget_info(|| {

@@ -1,6 +1,9 @@
 //! What the frame round the areas remembers, and from which width on it shows what.
 
+use std::collections::BTreeSet;
+
 use super::drink_rows::{DrinkPlaces, DrinksFor};
+use crate::book::RecipeId;
 
 /// Below this width of the window, in points, the drinks are hidden until they are asked for, and the level stands below the recipe.
 pub(super) const SLIM: f32 = 860.0;
@@ -12,4 +15,13 @@ pub(in crate::ui) struct ShellState {
     pub(super) wanted: DrinksFor,
     /// Where the rows of that list are.
     pub(super) places: DrinkPlaces,
+    /// Drinks whose versions stay in the list: those that were in hand. Were they folded away when another is opened, that one
+    /// would move from under the pointer.
+    pub(super) unfolded: BTreeSet<RecipeId>,
+    /// Height of the buttons below the drink in hand, in points: what was there stays free.
+    pub(super) buttons: f32,
+    /// Height of what is told at the foot, in the last frame, in points.
+    pub(super) told_height: f32,
+    /// Whether the cautions that may be folded are shown.
+    pub(super) cautions_open: bool,
 }

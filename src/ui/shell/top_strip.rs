@@ -1,11 +1,11 @@
 //! The strip on top: the book and its menu, one step back and forth, the areas of work, day or night.
 
-use egui::{Align, Button, Layout, RichText, Sense, Ui, vec2};
+use egui::{Align, Button, Layout, RichText, Ui, vec2};
 
 use super::book_commands::carry_out;
 use super::state::SLIM;
 use crate::book::Severity;
-use crate::quantity::{TemperatureUnit, VolumeUnit, name_as_shown};
+use crate::quantity::{TemperatureUnit, VolumeUnit, cut_in_the_middle, name_as_shown};
 use crate::say::{Language, Speaker, say};
 use crate::ui::area::Area;
 use crate::ui::book_in_hand::BookInHand;
@@ -33,7 +33,6 @@ pub(super) fn top_strip_ui(
         ui.spacing_mut().item_spacing.x = grid::TIGHT;
         list_toggle_ui(ui, speaker, view);
         book_menu_ui(ui, in_hand, view, actions);
-        unsaved_ui(ui, in_hand);
         ui.add_space(grid::NEAR);
         step_button_ui(ui, speaker, Step::Undo, in_hand.undo, actions);
         step_button_ui(ui, speaker, Step::Redo, in_hand.redo, actions);
@@ -86,29 +85,6 @@ fn width_of(ui: &Ui, words: &str, font: &egui::FontId) -> f32 {
         .x
 }
 
-/// The words as far as they have room, with an ellipsis when that is not all of them.
-fn elided(ui: &Ui, words: &str, font: &egui::FontId, room: f32) -> String {
-    if width_of(ui, words, font) <= room {
-        return words.to_owned();
-    }
-    let letters: Vec<char> = words.chars().collect();
-    let shorter = |count: usize| {
-        let kept: String = letters[..count].iter().collect();
-        format!("{}…", kept.trim_end())
-    };
-    // Halving: egui keeps every text that it has measured for a while.
-    let (mut fits, mut too_long) = (0, letters.len());
-    while too_long - fits > 1 {
-        let middle = fits.midpoint(too_long);
-        if width_of(ui, &shorter(middle), font) <= room {
-            fits = middle;
-        } else {
-            too_long = middle;
-        }
-    }
-    shorter(fits)
-}
-
 fn list_toggle_ui(ui: &mut Ui, speaker: Speaker<'_>, view: &mut ViewState) {
     let open = view
         .list_open
@@ -138,12 +114,8 @@ fn book_menu_ui(
         shop.as_str()
     };
     let font = TypeStyle::Heading.font_id();
-    let name = elided(
-        ui,
-        &name_as_shown(name),
-        &font,
-        ui.available_width() * TITLE,
-    );
+    let (name, room) = (name_as_shown(name), ui.available_width() * TITLE);
+    let name = cut_in_the_middle(&name, |name| width_of(ui, name, &font) <= room);
     // Room for the sign behind the name.
     let title = RichText::new(format!("{name}\u{a0}\u{a0}\u{a0}\u{a0}\u{a0}"))
         .font(TypeStyle::Heading.font_id())
@@ -246,21 +218,6 @@ fn languages_ui(ui: &mut Ui, speaker: Speaker<'_>, view: &mut ViewState) {
 fn heading_ui(ui: &mut Ui, words: &str) {
     ui.add_space(grid::NEAR);
     small_heading_ui(ui, words);
-}
-
-fn unsaved_ui(ui: &mut Ui, in_hand: &BookInHand<'_>) {
-    if !in_hand.unsaved {
-        return;
-    }
-    let palette = theme::palette(ui.visuals());
-    let (dot, _) = ui.allocate_exact_size(vec2(grid::NEAR, grid::NEAR), Sense::hover());
-    ui.painter()
-        .circle_filled(dot.center(), 3.0, palette.caution);
-    ui.label(
-        RichText::new(in_hand.speaker.word("strip-unsaved"))
-            .font(TypeStyle::Small.font_id())
-            .color(palette.caution),
-    );
 }
 
 /// A way through the steps.

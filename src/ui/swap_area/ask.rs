@@ -12,6 +12,7 @@ use crate::swap::Question;
 use crate::ui::Screen;
 use crate::ui::icons::{self, Icon};
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::name::name_ui;
 use crate::ui::widgets::pick_list;
 use crate::ui::words::{paragraph_ui, subheading_ui};
 
@@ -235,8 +236,13 @@ fn row_ui(ui: &mut Ui, row: &Row<'_>, is_chosen: bool, accessible_name: &str) ->
             .color(palette.text_quiet);
         line.add(Label::new(quiet).selectable(false));
         line.with_layout(Layout::left_to_right(Align::Center), |ui| {
-            let name = RichText::new(name_as_shown(row.name)).color(palette.text_strong);
-            ui.add(Label::new(name).selectable(false).truncate());
+            name_ui(
+                ui,
+                row.name,
+                TypeStyle::Body,
+                palette.text_strong,
+                f32::INFINITY,
+            );
         });
     })
 }

@@ -178,6 +178,9 @@ fn asked_ui(
     actions: &mut Vec<Action>,
 ) {
     ask::chosen_ui(ui, screen, question, state);
+    // Above everything that an answer brings, so that it stays where it is whatever the answer.
+    way_ui(ui, screen.speaker, state);
+    ui.add_space(grid::TIGHT);
     let found = looks
         .swap
         .found
@@ -188,7 +191,6 @@ fn asked_ui(
     conditions::conditions_ui(ui, screen, plain, state, drafts, actions);
     ui.add_space(grid::NEAR);
     if state.way == Way::Everywhere {
-        way_ui(ui, screen.speaker, state);
         progress_ui(ui, looks.review.state, Parts::Recipes, actions);
         review::review_ui(ui, screen, question, &looks.review, state, actions);
         return;
@@ -210,13 +212,9 @@ fn asked_ui(
                 // There are no steps to nothing, and no amounts around it.
                 state.way = Way::SideBySide;
             }
-            way_ui(ui, screen.speaker, state);
-            ui.add_space(grid::NEAR);
             answer::side_by_side_ui(ui, screen, found, None, is_current, state, actions);
             return;
         };
-        way_ui(ui, screen.speaker, state);
-        ui.add_space(grid::NEAR);
         let answer = &found.answer;
         match state.way {
             Way::SideBySide | Way::Everywhere => answer::side_by_side_ui(

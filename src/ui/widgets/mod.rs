@@ -9,6 +9,7 @@ mod figure_rows;
 pub(super) mod figure_table;
 pub(super) mod form;
 pub mod level;
+pub(super) mod name;
 pub(super) mod pick_list;
 pub mod share_bar;
 pub mod why;

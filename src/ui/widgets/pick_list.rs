@@ -1,12 +1,8 @@
 //! The one list from which something is picked by typing: a field that narrows it down, arrows that go through it, Enter or
 //! a click that takes.
 
-use std::sync::Arc;
-
-use egui::text::{LayoutJob, TextFormat, TextWrapping};
 use egui::{
-    Color32, FontId, Galley, Id, Key, Rect, Response, Role as NodeRole, ScrollArea, Sense,
-    TextEdit, Ui, WidgetInfo, vec2,
+    Id, Key, Rect, Response, Role as NodeRole, ScrollArea, Sense, TextEdit, Ui, WidgetInfo, vec2,
 };
 
 use super::role_colour;
@@ -169,20 +165,4 @@ pub(in crate::ui) fn row_ui(
         .with_max_x(rect.right() - grid::NEAR);
     contents(ui, room);
     response
-}
-
-/// A text in one line, with an ellipsis where it has no room.
-pub(in crate::ui) fn elided(
-    ui: &Ui,
-    text: &str,
-    font: &FontId,
-    colour: Color32,
-    room: f32,
-) -> Arc<Galley> {
-    let mut job = LayoutJob::single_section(
-        text.replace('\n', " "),
-        TextFormat::simple(font.clone(), colour),
-    );
-    job.wrap = TextWrapping::truncate_at_width(room);
-    ui.painter().layout_job(job)
 }

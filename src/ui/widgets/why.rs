@@ -3,6 +3,7 @@
 use egui::{RichText, Ui};
 
 use super::figure_rows::row;
+use super::name::name_ui;
 use super::role_colour;
 use super::share_bar::share_bar_ui;
 use crate::balance::{Lens, Measurand};
@@ -162,7 +163,8 @@ fn share_row(ui: &mut Ui, name: &str, bar: impl FnOnce(&mut Ui)) {
             egui::Layout::left_to_right(egui::Align::Center),
             |ui| {
                 ui.set_min_width(NAME);
-                ui.add(egui::Label::new(name).truncate());
+                let colour = theme::palette(ui.visuals()).text_normal;
+                name_ui(ui, name, TypeStyle::Body, colour, NAME);
             },
         );
         bar(ui);
