@@ -67,7 +67,7 @@ pub fn begin_brew(
         Stage::Mixed,
     );
     if let Entry::Line(line) = &mut pot {
-        line.temperature = Some(method.water_celsius);
+        line.temperature = Some(method.water_celsius.into());
     }
     let leaves = line(
         "leaf",

@@ -10,7 +10,7 @@ use std::sync::Arc;
 use super::axes::slot_of;
 use super::balance::Balance;
 use crate::balance::cause::Cause;
-use crate::book::{Book, Evidence, Figure, FindingKind, IngredientId, ItemId, MeasureId};
+use crate::book::{Book, Evidence, Figure, FindingKind, IngredientId, ItemId, MeasureId, Nutrient};
 
 /// Something that a shop can weigh, read or ask for, and what that does for its drinks.
 #[derive(Clone, Debug, PartialEq)]
@@ -222,7 +222,7 @@ fn goes_by_measuring(book: &Book, cause: &Cause) -> f64 {
     match cause {
         Cause::Composition(id, nutrient) => {
             let stated = item(id).and_then(|item| item.composition.get(*nutrient));
-            by_a_sheet(stated)
+            by_a_sheet(stated, *nutrient)
         }
         Cause::Density(id) => of_figure(item(id).and_then(|item| item.density)),
         Cause::BulkDensity(id) => of_figure(item(id).and_then(|item| item.bulk_density)),
@@ -239,8 +239,16 @@ fn goes_by_measuring(book: &Book, cause: &Cause) -> f64 {
     }
 }
 
-/// What the maker's specification sheet does for a figure.
-fn by_a_sheet(stated: Option<Figure>) -> f64 {
+/// What the maker's specification sheet does for a figure. One that is taken from the kind of the ingredient because nobody prints
+/// it is in no sheet either.
+fn by_a_sheet(stated: Option<Figure>, nutrient: Nutrient) -> f64 {
+    let is_printed = !matches!(
+        nutrient,
+        Nutrient::Acid | Nutrient::TeaSolids | Nutrient::Polyols | Nutrient::Insoluble
+    );
+    if stated.is_none() && !is_printed {
+        return 0.0;
+    }
     let usual = Evidence::usual_relative_uncertainty;
     let evidence = stated.map_or(Evidence::Assumed, |figure| figure.evidence);
     match evidence {

@@ -21,7 +21,6 @@ use super::area_of_work::{AreaOfWork, Desk, Place};
 use super::book_in_hand::BookInHand;
 use super::commands::UiCommand;
 use super::dialog::Dialog;
-use super::safekeeping;
 use super::starter_kit_offer::starter_kit_ui;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;

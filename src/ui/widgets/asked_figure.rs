@@ -46,6 +46,19 @@ impl<T: Clone> Sheet<'_, T> {
         figure: Option<Figure>,
         put: impl Fn(&mut T, Option<Figure>),
     ) {
+        let usual = figure.map_or(0.0, |figure| figure.standard_uncertainty());
+        self.figure_as_sure_as(ui, asked, figure, usual, put);
+    }
+
+    /// A figure whose uncertainty, where it states none, follows from more than its evidence: `usual`, in the unit of the figure.
+    pub(in crate::ui) fn figure_as_sure_as(
+        &mut self,
+        ui: &mut Ui,
+        asked: &Asked<'_>,
+        figure: Option<Figure>,
+        usual: f64,
+        put: impl Fn(&mut T, Option<Figure>),
+    ) {
         let factor = asked.factor;
         let speaker = words::speaker(ui.ctx());
         let entry = Entry::number(asked.field.clone(), asked.name)
@@ -119,7 +132,7 @@ impl<T: Clone> Sheet<'_, T> {
             asked.field.part(FigurePart::Uncertainty),
         );
         quiet_ui(ui, "±").explained(Term::Uncertainty);
-        let usual = plain_to(figure.standard_uncertainty() * factor);
+        let usual = plain_to(figure.u.unwrap_or(usual) * factor);
         let entry = Entry::number(field, &name).width(SPREAD).hint(&usual);
         self.number(ui, &entry, figure.u.map(|u| u * factor), |item, u| {
             put(

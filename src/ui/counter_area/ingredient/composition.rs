@@ -65,7 +65,9 @@ pub(super) fn composition_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Shee
             ui.spacing_mut().item_spacing.x = grid::TIGHT;
             words_ui(ui, &indented(nutrient, word), width);
             let figure = before.composition.printed.get(&nutrient).copied();
-            sheet.figure(ui, &asked, figure, |item, figure| {
+            let usual = before.composition.standard_uncertainty(nutrient);
+            let usual = usual.unwrap_or(0.0) / before.composition.units.factor(nutrient);
+            sheet.figure_as_sure_as(ui, &asked, figure, usual, |item, figure| {
                 match figure {
                     Some(figure) => item.composition.printed.insert(nutrient, figure),
                     None => item.composition.printed.remove(&nutrient),

@@ -13,7 +13,8 @@ use crate::ui::counter_area::brewed_name;
 use crate::ui::counter_area::item::Counter;
 use crate::ui::counter_area::removal::Going;
 use crate::ui::theme::{self, TypeStyle};
-use crate::ui::widgets::form::{Asked, Entry, Sheet, WORDS, link_ui};
+use crate::ui::widgets::asked_figure::Asked;
+use crate::ui::widgets::form::{Entry, Sheet, WORDS, link_ui};
 use crate::ui::widgets::{choice_ui, word_menu_ui};
 use crate::ui::words::{capitalised, quiet_ui};
 use crate::workbench::{

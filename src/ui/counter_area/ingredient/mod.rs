@@ -24,7 +24,7 @@ use crate::ui::earlier_states::{Since, earlier_ui};
 use crate::ui::theme::grid;
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::asked_figure::Asked;
-use crate::ui::widgets::form::{Entry, Sheet, columns_ui, link_ui};
+use crate::ui::widgets::form::{Entry, Sheet, columns_ui};
 use crate::ui::words::{capitalised, quiet_ui};
 use crate::workbench::Action;
 

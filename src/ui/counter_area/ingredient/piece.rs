@@ -2,7 +2,9 @@
 
 use egui::Ui;
 
-use crate::book::{Form, Ingredient, Measure, MeasureId, MeasureKind, Reading};
+use crate::book::{
+    Form, Ingredient, Measure, MeasureId, MeasureKind, Reading, ReadingAmount,
+};
 use crate::edit::Edit;
 use crate::say::say;
 use crate::ui::counter_area::item::Counter;
@@ -58,7 +60,7 @@ pub(super) fn piece_ui(
             measure.readings.extend(grams.map(|grams| Reading {
                 ingredient: Some(before.id.clone()),
                 uses: 1,
-                grams,
+                amount: ReadingAmount::Grams(grams),
                 date: Some(today()),
             }));
         });
