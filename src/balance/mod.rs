@@ -65,9 +65,7 @@ pub use report::caution::{
     NamedWords, NotKnown, Since, UseWithin,
 };
 pub use report::every_version::VersionBalances;
-pub use report::held::{
-    held_standard, level_aims, room_of, standard_balance, without_sweeteners,
-};
+pub use report::held::{held_standard, level_aims, room_of, standard_balance, without_sweeteners};
 pub use report::margin::{Margin, margin};
 pub use report::milestones::{Cooling, CoolingLine, CoolingMilestone, cooling};
 pub use report::narrowing::{Doubtful, Narrowing, ToMeasure};

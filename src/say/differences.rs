@@ -258,8 +258,7 @@ impl Speaker<'_> {
                 )
             }
             Change::SugarLevel(to) => {
-                let said =
-                    |percent: Option<f64>| self.in_unit(percent.unwrap_or(100.0), "%", 0);
+                let said = |percent: Option<f64>| self.in_unit(percent.unwrap_or(100.0), "%", 0);
                 say!(self, "recipe-sugar-level", after: said(*to), before: said(of.before.sugar_level))
             }
             Change::MenuPrice(to) => {

@@ -57,7 +57,11 @@ pub(super) fn rung(
         .map(|line| weight(origin, line))
         .sum();
     let mut adjustable: Vec<Adjustable> = Vec::new();
-    for line in origin.resolved.lines().filter(|line| line.stage == Stage::Mixed) {
+    for line in origin
+        .resolved
+        .lines()
+        .filter(|line| line.stage == Stage::Mixed)
+    {
         let makes_up = makes_up(line);
         if line.role != Role::Sweetener && !makes_up {
             continue;

@@ -74,7 +74,11 @@ fn hot_in(origin: &Origin<'_>, cup: Option<&VesselId>) -> Result<Adapted, Unadap
             let moves = |role| matches!(role, Role::Water | Role::Tea | Role::Sweetener);
             (changed.clone(), movable(origin.book, &changed, moves))
         };
-        let from = if grows { &lines } else { &origin.standard.resolved };
+        let from = if grows {
+            &lines
+        } else {
+            &origin.standard.resolved
+        };
         match origin.bring_back(lines.clone(), adjustable, from, &Demands::default()) {
             Ok(drink)
                 if best

@@ -94,9 +94,7 @@ pub(super) fn iced_in(origin: &Origin<'_>, cup: Option<&VesselId>) -> Result<Ada
     let volume = |held: &crate::balance::Balance| held.aim_on(&crate::book::Axis::Volume);
     let now = origin.now.figures.complete(Measurand::Volume);
     let aim = volume(&origin.held(&with_ice)).or(now).unwrap_or(0.0);
-    let ratio = now
-        .filter(|now| *now > 0.0)
-        .map_or(1.0, |now| aim / now);
+    let ratio = now.filter(|now| *now > 0.0).map_or(1.0, |now| aim / now);
     let Grown {
         mut lines,
         mut adjustable,
@@ -129,9 +127,7 @@ pub(super) fn iced_in(origin: &Origin<'_>, cup: Option<&VesselId>) -> Result<Ada
 
 /// Ice goes in behind the last line that is mixed, before what is done with all of it: it is shaken and poured with the rest.
 fn add_ice(lines: &mut Resolved, ice: Line) {
-    let is_mixed = |entry: &&Entry| {
-        entry.line().is_some_and(|line| line.stage == Stage::Mixed)
-    };
+    let is_mixed = |entry: &&Entry| entry.line().is_some_and(|line| line.stage == Stage::Mixed);
     let last = lines.entries.iter().rev().find(is_mixed);
     let last = last.map(|entry| entry.id().clone());
     lines.apply(&Change::Add(last, Entry::Line(ice)));
@@ -194,10 +190,7 @@ pub fn ice_level_watched(
     Some(with_part_of_ice(&origin, percent))
 }
 
-pub(super) fn with_part_of_ice(
-    origin: &Origin<'_>,
-    percent: f64,
-) -> Result<Adapted, Unadaptable> {
+pub(super) fn with_part_of_ice(origin: &Origin<'_>, percent: f64) -> Result<Adapted, Unadaptable> {
     let mut lines = origin.resolved.lines();
     let ice = lines
         .find(|line| line.role == Role::Ice && line.stage == Stage::Mixed)
@@ -221,8 +214,7 @@ pub(super) fn with_part_of_ice(
     };
     let adjustable = movable(origin.book, &changed, |role| role != Role::Ice);
     let standard_volume = origin.standard.figures.of[Measurand::Volume.slot()];
-    let brought =
-        origin.bring_back(changed, adjustable, &origin.standard.resolved, &demands)?;
+    let brought = origin.bring_back(changed, adjustable, &origin.standard.resolved, &demands)?;
     Ok(Adapted {
         adaptation: Adaptation::IceLevel { standard_volume },
         ..brought

@@ -75,9 +75,8 @@ pub fn ladder_watched(
     let sweetness = |balance: &Balance| balance.figures.get(Measurand::Sweetness);
     let known = origin.standard.figures.missing(Measurand::Sweetness) == 0
         && ladder.floor.figures.missing(Measurand::Sweetness) == 0;
-    let is_known = known
-        && sweetness(&origin.standard).is_some()
-        && sweetness(&ladder.floor).is_some();
+    let is_known =
+        known && sweetness(&origin.standard).is_some() && sweetness(&ladder.floor).is_some();
     if !is_known {
         let missing = origin.standard.reported(Measurand::Sweetness).missing;
         ladder.reasons.push(NoLevels::SweetnessNotKnown { missing });

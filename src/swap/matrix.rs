@@ -8,8 +8,8 @@ use crate::book::{
 };
 
 use super::adapt::Origin;
-use super::iced::{iced_in, with_part_of_ice};
 use super::at_level::sweeteners;
+use super::iced::{iced_in, with_part_of_ice};
 use super::ladder::{Rung, rungs};
 use super::reason::Unadaptable;
 use super::resize::resized;

@@ -98,7 +98,10 @@ pub(super) fn grams(book: &Book, line: &Line) -> Option<f64> {
 pub(super) fn one_weighs(book: &Book, line: &Line, amount: &Amount) -> Option<f64> {
     let item = book.ingredient(&line.ingredient)?;
     let mix = per_gram(item, &mut Slots::default()).mix;
-    let celsius = line.temperature.unwrap_or(book.settings.room_temperature).celsius();
+    let celsius = line
+        .temperature
+        .unwrap_or(book.settings.room_temperature)
+        .celsius();
     let grams = portion(book, item, &mix, amount, celsius)?.grams;
     (grams > 0.0).then_some(grams)
 }

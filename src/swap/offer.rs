@@ -64,12 +64,7 @@ fn other_sweetener(origin: &Origin<'_>) -> Option<IngredientId> {
 }
 
 /// What comes near a level of sugar that whole measures miss; each comes nearer than they do, and within a noticeable step.
-pub(super) fn offers(
-    origin: &Origin<'_>,
-    percent: f64,
-    aim: f64,
-    whole: &Adapted,
-) -> Vec<Offer> {
+pub(super) fn offers(origin: &Origin<'_>, percent: f64, aim: f64, whole: &Adapted) -> Vec<Offer> {
     let book = origin.book;
     // What sweetens most is what a level is measured by.
     let sugar = |line: &&Line| {

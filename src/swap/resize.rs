@@ -37,10 +37,7 @@ pub fn resize_watched(
     resized(&origin, cup)
 }
 
-pub(super) fn resized(
-    origin: &Origin<'_>,
-    cup: &VesselId,
-) -> Option<Result<Adapted, Unadaptable>> {
+pub(super) fn resized(origin: &Origin<'_>, cup: &VesselId) -> Option<Result<Adapted, Unadaptable>> {
     let book = origin.book;
     let new = room_of(book, Some(cup))?;
     let Some(old) = room_of(book, origin.resolved.cup.as_ref()) else {
@@ -54,7 +51,9 @@ pub(super) fn resized(
     let bring_back =
         |adjustable| origin.bring_back(lines.clone(), adjustable, &lines, &Demands::default());
     // What the drink is held to follows from its ice, which stays therefore as it has grown, if it can.
-    let beside_ice = adjustable.iter().filter(|found| found.line.role != Role::Ice);
+    let beside_ice = adjustable
+        .iter()
+        .filter(|found| found.line.role != Role::Ice);
     let brought = bring_back(beside_ice.cloned().collect()).or_else(|_| bring_back(adjustable));
     Some(brought.map(|adapted| {
         let fill = adapted.balance.figures.get(Measurand::Fill);

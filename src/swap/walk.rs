@@ -2,9 +2,7 @@
 
 use std::sync::Arc;
 
-use crate::balance::{
-    AxisDifference, Balance, Difference, balance, difference, level_difference,
-};
+use crate::balance::{AxisDifference, Balance, Difference, balance, difference, level_difference};
 use crate::book::{Book, Change, IngredientId, Line, LineId, Place, Resolved, Stage};
 
 use super::changes::{LineMove, with_added_lines};

@@ -72,8 +72,7 @@ pub(super) fn worth_listing(
     if let Some(point) = &untouched {
         let choice = Choice::of(problem, point);
         let beaten = |listed: &Listed| {
-            listed.point == *point
-                || choice.equals_or_beats(&Choice::of(problem, &listed.point))
+            listed.point == *point || choice.equals_or_beats(&Choice::of(problem, &listed.point))
         };
         if all.iter().all(beaten) && !all.iter().any(|listed| listed.point == *point) {
             all.insert(
@@ -100,9 +99,7 @@ pub(super) fn worth_listing(
         let (a, b) = (rank(*a), rank(*b));
         a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)).then(a.2.cmp(&b.2))
     });
-    let plain_choice = untouched
-        .as_ref()
-        .map(|point| Choice::of(problem, point));
+    let plain_choice = untouched.as_ref().map(|point| Choice::of(problem, point));
     let mut kept: Vec<usize> = Vec::new();
     let mut handed_on: Vec<(usize, usize)> = Vec::new();
     for at in order {
@@ -111,14 +108,16 @@ pub(super) fn worth_listing(
             handed_on.push((at, by));
             continue;
         }
-        let by_plain = plain_choice
-            .is_some_and(|plain| !is_untouched(&all[at].point) && plain.equals_or_beats(&choices[at]));
+        let by_plain = plain_choice.is_some_and(|plain| {
+            !is_untouched(&all[at].point) && plain.equals_or_beats(&choices[at])
+        });
         if by_plain {
             continue;
         }
         // One that was kept because it is closer may be equalled by this one in all that is told apart.
         kept.retain(|other| {
-            let goes = !is_untouched(&all[*other].point) && choices[at].equals_or_beats(&choices[*other]);
+            let goes =
+                !is_untouched(&all[*other].point) && choices[at].equals_or_beats(&choices[*other]);
             if goes {
                 handed_on.push((*other, at));
             }
@@ -185,5 +184,9 @@ fn plain_point(problem: &Problem, plain: &Balance) -> Option<Vec<i32>> {
     let ranges = problem.ranges();
     let mut inside = point.iter().zip(&ranges);
     let is_inside = inside.all(|(at, range)| (range.low..=range.high).contains(at));
-    (is_inside && landscape.obstacle(&point, &landscape.figures(&point)).is_none()).then_some(point)
+    (is_inside
+        && landscape
+            .obstacle(&point, &landscape.figures(&point))
+            .is_none())
+    .then_some(point)
 }

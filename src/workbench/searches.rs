@@ -8,8 +8,8 @@ use super::search::Search;
 use crate::balance::{Difference, level_difference};
 use crate::book::{Book, IngredientId, Level, VesselId};
 use crate::swap::{
-    Adapted, Answer, Demands, Drifted, Ladder, Matrix, Nearby, Question, ReviewItem, Unadaptable, WalkStep,
-    walk,
+    Adapted, Answer, Demands, Drifted, Ladder, Matrix, Nearby, Question, ReviewItem, Unadaptable,
+    WalkStep, walk,
 };
 
 /// A swap with what goes with it.

@@ -65,7 +65,7 @@ impl Stated {
     fn price(pack_of_a_kilogram: f64) -> Option<Price> {
         Some(Price {
             pack: pack_of_a_kilogram,
-            grams: 1000.0,
+            content: evensip::quantity::Pack::of_grams(1000.0),
             waste_percent: 0.0,
             date: None,
         })

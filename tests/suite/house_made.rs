@@ -26,7 +26,7 @@ fn leaf() -> Ingredient {
     leaf.role = Role::Tea;
     leaf.price = Some(Price {
         pack: 13.5,
-        grams: 500.0,
+        content: evensip::quantity::Pack::of_grams(500.0),
         waste_percent: 0.0,
         date: None,
     });

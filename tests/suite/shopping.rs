@@ -192,6 +192,7 @@ fn nested(dice: &mut Dice) -> (Book, Vec<(Balance, u32)>) {
                 u: None,
             },
             extraction: None,
+            steep_minutes: None,
             shelf_life_hours: None,
             waste_percent: dice.below(20) as f64,
         });

@@ -11,15 +11,16 @@ use evensip::book_file::parse;
 use evensip::edit::apply;
 use evensip::say::Speaker;
 use evensip::swap::{
-    Adapted, MatrixIce, Question, Reason, Unadaptable, Watch, answer, iced, ladder,
-    matrix, resize, with_ice_level,
+    Adapted, MatrixIce, Question, Reason, Unadaptable, Watch, answer, iced, ladder, matrix, resize,
+    with_ice_level,
 };
 
 use crate::sample::{figure, sample};
 
 /// A shop that serves a hot drink with a pump and a spoon, and an iced large one at half its sweetness.
 fn iced_large() -> Book {
-    let path = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/instances/iced-large.ron");
+    let path =
+        std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/instances/iced-large.ron");
     let text = std::fs::read_to_string(path).unwrap();
     let (book, findings) = parse(&text).unwrap();
     let errors: Vec<_> = findings
@@ -50,13 +51,23 @@ fn steps(difference: &Difference, axis: &Axis) -> f64 {
 }
 
 /// The drink as a version of the book.
-fn kept(book: &Book, recipe: &Recipe, from: Option<&VersionId>, drink: &Adapted) -> (Book, VersionId) {
+fn kept(
+    book: &Book,
+    recipe: &Recipe,
+    from: Option<&VersionId>,
+    drink: &Adapted,
+) -> (Book, VersionId) {
     let (edit, id) = drink.accept(recipe, from, "kept");
     (apply(book, &edit).unwrap(), id)
 }
 
 /// What a kept version shows is what was promised: the figures, and how far it is from what it is held to.
-fn assert_kept_as_promised(book: &Book, recipe: &Recipe, from: Option<&VersionId>, drink: &Adapted) {
+fn assert_kept_as_promised(
+    book: &Book,
+    recipe: &Recipe,
+    from: Option<&VersionId>,
+    drink: &Adapted,
+) {
     let (after, id) = kept(book, recipe, from, drink);
     let now = after.recipe(&recipe.id).unwrap();
     let shown = balance_version(&after, now, Some(&id)).unwrap();
@@ -66,7 +77,11 @@ fn assert_kept_as_promised(book: &Book, recipe: &Recipe, from: Option<&VersionId
         return;
     };
     let shown = difference(&after.settings, &standard, &shown);
-    assert_eq!(shown, drink.difference, "{} {:?}", recipe.id, drink.adaptation);
+    assert_eq!(
+        shown, drink.difference,
+        "{} {:?}",
+        recipe.id, drink.adaptation
+    );
 }
 
 /// The recipe and its first versions.
@@ -86,16 +101,23 @@ fn cups(book: &Book) -> Vec<VesselId> {
 fn what_is_promised_is_what_the_kept_version_shows() {
     let mut checked = 0;
     for book in [iced_large(), sample()] {
-        for recipe in book.recipes.iter().filter(|recipe| recipe.cup.is_some()).take(5) {
+        for recipe in book
+            .recipes
+            .iter()
+            .filter(|recipe| recipe.cup.is_some())
+            .take(5)
+        {
             for from in first_versions(recipe) {
                 let mut drinks = Vec::new();
                 for cup in cups(&book).iter().take(2) {
                     drinks.extend(resize(&book, recipe, from, cup));
                 }
                 drinks.extend(iced(&book, recipe, from, None));
-                drinks.extend([0.0, 50.0].into_iter().filter_map(|percent| {
-                    with_ice_level(&book, recipe, from, percent)
-                }));
+                drinks.extend(
+                    [0.0, 50.0]
+                        .into_iter()
+                        .filter_map(|percent| with_ice_level(&book, recipe, from, percent)),
+                );
                 let levels = book.settings.sugar_levels();
                 let found = ladder(&book, recipe, from, &levels).unwrap();
                 for rung in found.rungs {
@@ -125,7 +147,11 @@ fn a_larger_cup_of_the_half_sweet_version_stays_half_sweet() {
         balance_version(&book, &recipe, None).unwrap(),
     );
     let sweetness = |balance: &Balance| figure(balance, Measurand::Sweetness);
-    let (large, small, full) = (sweetness(&large.balance), sweetness(&small), sweetness(&full));
+    let (large, small, full) = (
+        sweetness(&large.balance),
+        sweetness(&small),
+        sweetness(&full),
+    );
     assert!(
         (large - small).abs() < 0.25 * (full - small),
         "{large} against {small} of {full}"
@@ -136,7 +162,9 @@ fn a_larger_cup_of_the_half_sweet_version_stays_half_sweet() {
 fn a_large_cup_is_not_told_to_be_too_large() {
     let book = iced_large();
     let recipe = lantern(&book);
-    let large = resize(&book, &recipe, None, &vessel("paper-700")).unwrap().unwrap();
+    let large = resize(&book, &recipe, None, &vessel("paper-700"))
+        .unwrap()
+        .unwrap();
     let (after, id) = kept(&book, &recipe, None, &large);
     let recipe = after.recipe(&recipe.id).unwrap();
     let (standard, _) = standard_balance(&after, recipe, Some(&id)).unwrap();
@@ -156,7 +184,10 @@ fn an_iced_drink_takes_the_ice_scoop_leaves_ice_and_fills_its_cup() {
         for cup in ["clear-500", "clear-700"] {
             let drink = iced(&book, &recipe, None, Some(&vessel(cup))).unwrap();
             let drink = drink.unwrap_or_else(|reason| {
-                panic!("{left:?} {cup}: {}", Speaker::new(&book).unadaptable(&reason))
+                panic!(
+                    "{left:?} {cup}: {}",
+                    Speaker::new(&book).unadaptable(&reason)
+                )
             });
             let lines: Vec<_> = drink.balance.resolved.lines().collect();
             let ice = lines.iter().find(|line| line.role == Role::Ice).unwrap();
@@ -254,9 +285,15 @@ fn a_level_between_two_presses_is_offered_by_other_means() {
     let id = RecipeId::new("hob-and-ember").unwrap();
     let recipe = book.recipe(&id).unwrap();
     let found = ladder(&book, recipe, None, &book.settings.sugar_levels()).unwrap();
-    let half = found.rungs.iter().find(|rung| (rung.level.percent - 50.0).abs() < 1e-9);
+    let half = found
+        .rungs
+        .iter()
+        .find(|rung| (rung.level.percent - 50.0).abs() < 1e-9);
     let half = half.unwrap();
-    assert!(matches!(half.drink, Err(Unadaptable::NotInWholeMeasures { .. })));
+    assert!(matches!(
+        half.drink,
+        Err(Unadaptable::NotInWholeMeasures { .. })
+    ));
     assert!(!half.offers.is_empty());
 }
 
@@ -306,14 +343,24 @@ fn suggestions_make_sense() {
         let rows: Vec<_> = answer
             .suggestions
             .iter()
-            .map(|found| row(&found.balance, &found.difference, moved(&answer, &found.balance)))
+            .map(|found| {
+                row(
+                    &found.balance,
+                    &found.difference,
+                    moved(&answer, &found.balance),
+                )
+            })
             .collect();
         let beats = |a: &(f64, f64, f64, usize), b: &(f64, f64, f64, usize)| {
             a.0 <= b.0 && a.1 <= b.1 && a.2 <= b.2 && a.3 <= b.3
         };
         for (at, listed) in rows.iter().enumerate() {
             for (other, against) in rows.iter().enumerate() {
-                assert!(at == other || !beats(against, listed), "{:?}", answer.question);
+                assert!(
+                    at == other || !beats(against, listed),
+                    "{:?}",
+                    answer.question
+                );
             }
         }
         for reason in &answer.reasons {
@@ -336,7 +383,11 @@ fn suggestions_make_sense() {
         }
         // The plain swap, where it fits, beats none of them either.
         let fits = figure(&answer.plain, Measurand::Fill) < 97.0;
-        let plain = row(&answer.plain, &answer.plain_difference, moved(&answer, &answer.plain));
+        let plain = row(
+            &answer.plain,
+            &answer.plain_difference,
+            moved(&answer, &answer.plain),
+        );
         for (found, listed) in answer.suggestions.iter().zip(&rows) {
             let is_plain = found.balance.resolved == answer.plain.resolved;
             assert!(
@@ -376,7 +427,10 @@ fn the_matrix_holds_every_level_in_every_size_with_and_without_ice() {
     let recipe = lantern(&book);
     let found = matrix(&book, &recipe, None, &Watch::default()).unwrap();
     assert_eq!(found.levels.len(), 5);
-    let iced = found.columns.iter().filter(|column| column.ice == MatrixIce::Iced);
+    let iced = found
+        .columns
+        .iter()
+        .filter(|column| column.ice == MatrixIce::Iced);
     let own = found
         .columns
         .iter()

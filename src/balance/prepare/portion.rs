@@ -4,8 +4,7 @@ use super::densities::{PACKING, density_at, density_uncertainty};
 use crate::balance::brewing::LEAF_BULK_DENSITY;
 use crate::balance::mix::Mix;
 use crate::book::{
-    Amount, Book, Evidence, Figure, Form, Ingredient, Measure, MeasureKind, Nominal,
-    WATER_DENSITY,
+    Amount, Book, Evidence, Figure, Form, Ingredient, Measure, MeasureKind, Nominal, WATER_DENSITY,
 };
 
 /// Steps of the display of a kitchen scale, g, where the shop does not say (common practice, no source).

@@ -16,8 +16,8 @@ use crate::balance::solve::figures::{
 use crate::balance::solve::prepared::Prepared;
 use crate::balance::solve::slopes::{effects, effects_on_layers};
 use crate::book::{
-    Axis, Book, Finding, FindingKind, IngredientId, LineId, Place, Recipe, Resolved,
-    VersionId, resolve,
+    Axis, Book, Finding, FindingKind, IngredientId, LineId, Place, Recipe, Resolved, VersionId,
+    resolve,
 };
 use crate::quantity::Uncertain;
 

@@ -6,9 +6,9 @@
 
 use super::balance::{Balance, balance};
 use crate::balance::measurand::Measurand;
+use crate::balance::prepare::is_iced_drink;
 use crate::balance::prepare::per_gram::per_gram;
 use crate::balance::prepare::portion::portion;
-use crate::balance::prepare::is_iced_drink;
 use crate::balance::slots::Slots;
 use crate::balance::solve::physics::ice_volume;
 use crate::book::{
@@ -90,7 +90,10 @@ fn aims(
         return Vec::new();
     }
     let volume = volume(book, then, standard, version);
-    let mut aims: Vec<(Axis, f64)> = volume.map(|volume| (Axis::Volume, volume)).into_iter().collect();
+    let mut aims: Vec<(Axis, f64)> = volume
+        .map(|volume| (Axis::Volume, volume))
+        .into_iter()
+        .collect();
     let (of_standard, of_version) = (level(&standard.resolved), level(version));
     if of_standard > 0.0 && of_standard.to_bits() != of_version.to_bits() {
         let bare = without_sweeteners(then, &standard.resolved);
@@ -195,7 +198,10 @@ fn volume(book: &Book, then: &Book, standard: &Balance, version: &Resolved) -> O
             None => of_standard,
         }),
         (true, true) => {
-            let grams = (ice_grams(then, &standard.resolved), ice_grams(book, version));
+            let grams = (
+                ice_grams(then, &standard.resolved),
+                ice_grams(book, version),
+            );
             Some(match grams {
                 (Some(old), Some(new)) if old > 0.0 => level - displaced * new / old,
                 _ => ratio * of_standard,

@@ -7,8 +7,7 @@ use crate::balance::{Balance, Measurand};
 use crate::book::{Amount, IngredientId};
 use crate::swap::{
     Adaptation, Adapted, Answer, Bound, CapKind, ComparedDrink, Hindrance, Impossible, Means,
-    NoLevels,
-    Obstacle, Reason, Shortfall, Suggestion, Unadaptable,
+    NoLevels, Obstacle, Reason, Shortfall, Suggestion, Unadaptable,
 };
 
 /// Why nothing, or not enough, can be suggested.
@@ -60,9 +59,7 @@ pub(in crate::command_line) fn unadaptable(reason: &Unadaptable) -> Fact {
     let arguments = match reason {
         Unadaptable::Impossible(impossible) => self::impossible(impossible),
         Unadaptable::NotInWholeMeasures { sweeteners } => {
-            let step = |(id, step): &(IngredientId, Amount)| {
-                json!({ "ingredient": id.as_str(), "smallest": amount(step) })
-            };
+            let step = |(id, step): &(IngredientId, Amount)| json!({ "ingredient": id.as_str(), "smallest": amount(step) });
             json!({ "sweeteners": sweeteners.iter().map(step).collect::<Vec<_>>() })
         }
         Unadaptable::NoCup
@@ -78,17 +75,19 @@ pub(in crate::command_line) fn unadaptable(reason: &Unadaptable) -> Fact {
 /// By what a level of sugar is had that whole measures miss.
 pub(in crate::command_line) fn means(means: &Means) -> Fact {
     let (kind, arguments) = match means {
-        Means::PartOfMeasure { sweetener } => {
-            ("part-of-measure", json!({ "ingredient": sweetener.as_str() }))
-        }
+        Means::PartOfMeasure { sweetener } => (
+            "part-of-measure",
+            json!({ "ingredient": sweetener.as_str() }),
+        ),
         Means::OtherMeasure { sweetener, measure } => (
             "other-measure",
             json!({ "ingredient": sweetener.as_str(), "measure": measure.as_str() }),
         ),
         Means::Scale { sweetener } => ("scale", json!({ "ingredient": sweetener.as_str() })),
-        Means::OtherSweetener { sweetener } => {
-            ("other-sweetener", json!({ "ingredient": sweetener.as_str() }))
-        }
+        Means::OtherSweetener { sweetener } => (
+            "other-sweetener",
+            json!({ "ingredient": sweetener.as_str() }),
+        ),
     };
     Fact::new(kind, arguments)
 }

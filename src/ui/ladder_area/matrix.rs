@@ -66,7 +66,11 @@ pub(super) fn matrix_ui(
         }
         let palette = theme::palette(ui.visuals());
         let words = RichText::new(speaker.word("variations-matrix"));
-        ui.label(words.font(TypeStyle::Heading.font_id()).color(palette.text_strong));
+        ui.label(
+            words
+                .font(TypeStyle::Heading.font_id())
+                .color(palette.text_strong),
+        );
     });
     if !state.is_open {
         return;

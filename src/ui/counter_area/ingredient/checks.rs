@@ -277,7 +277,14 @@ mod tests {
                 ..labelled(&SEVEN)
             };
             // A label may leave fibre out, and flavour powders differ too much in what does not dissolve.
-            let known = ["price", "allergens", "vegan", "poured", "fibre", "insoluble"];
+            let known = [
+                "price",
+                "allergens",
+                "vegan",
+                "poured",
+                "fibre",
+                "insoluble",
+            ];
             let label = |gap: &&str| known.iter().all(|other| !gap.starts_with(other));
             let gaps: Vec<&str> = gaps_of(&item).into_iter().filter(label).collect();
             assert!(gaps.is_empty(), "{form:?} {role:?}: {gaps:?}");

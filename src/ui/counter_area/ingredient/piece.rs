@@ -2,9 +2,7 @@
 
 use egui::Ui;
 
-use crate::book::{
-    Form, Ingredient, Measure, MeasureId, MeasureKind, Reading, ReadingAmount,
-};
+use crate::book::{Form, Ingredient, Measure, MeasureId, MeasureKind, Reading, ReadingAmount};
 use crate::edit::Edit;
 use crate::say::say;
 use crate::ui::counter_area::item::Counter;
