@@ -183,10 +183,9 @@ impl Ingredient {
     /// Where it usually ends up in a drink: a foam floats, leaf is taken out again.
     pub fn usual_stage(&self) -> Stage {
         match (self.form, self.role) {
-            (Form::Foam, Role::Topping | Role::Garnish | Role::Creamer) => Stage::OnTop,
+            (Form::Foam, Role::Topping | Role::Creamer) | (_, Role::Garnish) => Stage::OnTop,
             (Form::Leaf, Role::Tea) => Stage::Steeped,
             (_, Role::Topping) => Stage::Topping,
-            (_, Role::Garnish) => Stage::OnTop,
             _ => Stage::Mixed,
         }
     }

@@ -188,9 +188,7 @@ pub(super) fn form_told(name: &str) -> Option<Form> {
             word.len() > 3 || !rest.ends_with(|c: char| c.is_alphanumeric()) || *word == "tee"
         })
     };
-    let told = FORMS
-        .iter()
-        .find(|(_, words)| words.iter().any(|word| ends(&word)));
+    let told = FORMS.iter().find(|(_, words)| words.iter().any(&ends));
     told.map(|(form, _)| *form)
 }
 

@@ -75,13 +75,12 @@ impl Rows<'_> {
         };
         let article = Article { supplier, article };
         let mut about = None;
-        let outcome = match self.not_read(line, &row, &brand, &name) {
-            Some(skip) => Outcome::Skipped(skip),
-            None => {
-                let key = format!("{}|{}", brand.to_lowercase(), name.to_lowercase());
-                self.seen.insert(key, line);
-                self.outcome(line, &mut row, (&brand, &name), &article, &mut about)
-            }
+        let outcome = if let Some(skip) = self.not_read(line, &row, &brand, &name) {
+            Outcome::Skipped(skip)
+        } else {
+            let key = format!("{}|{}", brand.to_lowercase(), name.to_lowercase());
+            self.seen.insert(key, line);
+            self.outcome(line, &mut row, (&brand, &name), &article, &mut about)
         };
         ReviewLine {
             line,

@@ -20,7 +20,7 @@ pub fn parse_readings(text: &str, unit: &str, most: f64) -> Option<Result<Uncert
         .filter(|part| !part.is_empty())
         .collect();
     let is_number = |part: &&str| part.chars().next().is_some_and(|c| c.is_ascii_digit());
-    if typed.len() < 2 || !typed.iter().all(|part| is_number(&part)) {
+    if typed.len() < 2 || !typed.iter().all(is_number) {
         return None;
     }
     let read: Result<Vec<f64>, NumberError> =
@@ -43,9 +43,10 @@ fn mean_of(values: &[f64], resolution: f64) -> Uncertain {
 fn half_of_last_place(typed: &[&str]) -> f64 {
     let decimals = |text: &&str| {
         let behind = text.split_once(['.', ',']).map_or("", |(_, behind)| behind);
-        behind.chars().filter(char::is_ascii_digit).count() as i32
+        behind.chars().filter(char::is_ascii_digit).count()
     };
-    0.5 * 10_f64.powi(-typed.iter().map(|text| decimals(&text)).max().unwrap_or(0))
+    let most = typed.iter().map(decimals).max().unwrap_or(0);
+    0.5 * 0.1_f64.powf(most as f64)
 }
 
 #[cfg(test)]

@@ -102,7 +102,7 @@ mod tests {
             cut_in_the_middle(name, fits).into_owned()
         };
         assert_eq!(in_room("Barley Lantern, iced", 20), "Barley Lantern, iced");
-        assert_eq!(in_room("Barley Lantern, iced", 11), "Barle…iced");
+        assert_eq!(in_room("Barley Lantern, iced", 11), "Barley…iced");
         assert_eq!(in_room("Barley Lantern, iced", 1), "…");
         assert_eq!(in_room("", 0), "");
         for name in [

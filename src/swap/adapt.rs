@@ -153,7 +153,7 @@ impl<'book> Origin<'book> {
     }
 
     /// The same with something made of it already, which is changed further.
-    pub(super) fn from_lines(&self, lines: &Balance) -> Self {
+    pub(super) fn made_further(&self, lines: &Balance) -> Self {
         Self {
             base: self.base.clone(),
             resolved: lines.resolved.clone(),

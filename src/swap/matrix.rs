@@ -93,7 +93,7 @@ pub fn matrix(
         }
         let sized = in_size(&origin, cup.as_ref());
         let made = sized.and_then(|lines| with_ice(&origin, &lines, cup.as_ref(), &ice));
-        let rungs = made.map(|lines| rungs(&origin.from_lines(&lines), &levels));
+        let rungs = made.map(|lines| rungs(&origin.made_further(&lines), &levels));
         columns.push(MatrixColumn { cup, ice, rungs });
     }
     Some(Matrix { levels, columns })
@@ -118,8 +118,8 @@ fn with_ice(
 ) -> Result<Balance, Unadaptable> {
     let drink = match ice {
         MatrixIce::AsItStands => return Ok(sized.clone()),
-        MatrixIce::Iced => iced_in(&origin.from_lines(sized), cup)?,
-        MatrixIce::Level(level) => with_part_of_ice(&origin.from_lines(sized), level.percent)?,
+        MatrixIce::Iced => iced_in(&origin.made_further(sized), cup)?,
+        MatrixIce::Level(level) => with_part_of_ice(&origin.made_further(sized), level.percent)?,
     };
     Ok(drink.balance.as_ref().clone())
 }

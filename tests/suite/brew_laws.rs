@@ -62,13 +62,13 @@ impl Stated {
         self.liquor() * self.ready_part
     }
 
-    fn price(pack_of_a_kilogram: f64) -> Option<Price> {
-        Some(Price {
+    fn price(pack_of_a_kilogram: f64) -> Price {
+        Price {
             pack: pack_of_a_kilogram,
             content: evensip::quantity::Pack::of_grams(1000.0),
             waste_percent: 0.0,
             date: None,
-        })
+        }
     }
 
     /// A shop that brews it, and has a drink of so many grams of it.
@@ -77,9 +77,9 @@ impl Stated {
         leaf.composition = Composition::default();
         let caffeine = Figure::new(100.0 * self.caffeine, Evidence::Label);
         leaf.composition.state(Nutrient::Caffeine, caffeine);
-        leaf.price = Self::price(1000.0 * self.price_per_gram);
+        leaf.price = Some(Self::price(1000.0 * self.price_per_gram));
         let water = Ingredient {
-            price: Self::price(1000.0 * self.water_price),
+            price: Some(Self::price(1000.0 * self.water_price)),
             ..water()
         };
         let tea = Ingredient {
@@ -241,7 +241,7 @@ fn a_cup_of_water_on_six_grams_is_the_brew_that_the_shop_weighed() {
         (house.method.retention.value - 4.37).abs() < 0.01,
         "{house:?}"
     );
-    assert_eq!(house.method.steep_minutes, 6.0);
+    assert!((house.method.steep_minutes - 6.0).abs() < 1e-9);
     let no_doubt = BrewMethod {
         retention: Uncertain::exact(house.method.retention.value),
         ..house.method

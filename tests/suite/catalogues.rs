@@ -517,15 +517,7 @@ fn facts_hold_no_sentences() {
             for literal in literals(&without_panics(&lines.join("\n"))) {
                 // A unit such as "kcal/100 ml".
                 let is_unit = literal.ends_with("/100 ml") && !literal.starts_with(' ');
-                let known = [
-                    &READ[..],
-                    &FOR_PROGRAMS,
-                    &KEYS,
-                    &PLACES,
-                    &FONTS,
-                    &[NO_DIGITS],
-                ]
-                .concat();
+                let known = [READ, &FOR_PROGRAMS, &KEYS, &PLACES, &FONTS, &[NO_DIGITS]].concat();
                 let is_known = known.contains(&literal.as_str());
                 if is_unit || is_known {
                     continue;

@@ -298,8 +298,9 @@ fn what_does_most_for_the_drinks_comes_first_and_less_of_it_is_left_once_it_is_m
     assert!(
         matches!(
             &first.what,
-            Doubtful::Cause(evensip::balance::Cause::BulkDensity(_))
-                | Doubtful::Cause(evensip::balance::Cause::Calibration(..))
+            Doubtful::Cause(
+                evensip::balance::Cause::BulkDensity(_) | evensip::balance::Cause::Calibration(..)
+            )
         ),
         "{:?}",
         first.what

@@ -165,7 +165,7 @@ fn nested(dice: &mut Dice) -> (Book, Vec<(Balance, u32)>) {
         let mut item = Ingredient::new(id(&name), name.clone());
         item.form = dice.pick(&[Form::Powder, Form::Syrup, Form::Liquid]);
         item.role = dice.pick(&[Role::Flavour, Role::Sweetener, Role::Water, Role::Tea]);
-        item.supplier = dice.pick(&["", "Wexcombe"]).to_owned();
+        dice.pick(&["", "Wexcombe"]).clone_into(&mut item.supplier);
         item.price = (dice.below(5) > 0).then(|| Price {
             pack: 4.5,
             content: Pack::of_grams(amount(dice)),
@@ -200,10 +200,10 @@ fn nested(dice: &mut Dice) -> (Book, Vec<(Balance, u32)>) {
         known.push(name);
     }
     let mut drinks = Vec::new();
-    for at in 0..1 + dice.below(3) {
+    for at in 0..=dice.below(3) {
         let drink = recipe(&format!("drink-{at}"), &parts(dice, &known));
         book.recipes.put(drink.clone());
-        drinks.push((drink, dice.below(60) as u32));
+        drinks.push((drink, u32::try_from(dice.below(60)).unwrap()));
     }
     let drinks = drinks.into_iter().map(|(recipe, count)| {
         let balance = balance_version(&book, &recipe, None).unwrap();

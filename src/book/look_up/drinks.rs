@@ -25,7 +25,7 @@ impl DrinkWords {
     pub fn of(book: &Book) -> Self {
         let words = book.recipes.iter().map(|recipe| {
             let brought = recipe.versions.iter();
-            let brought = brought.flat_map(|version| version.ingredients_brought());
+            let brought = brought.flat_map(super::super::recipe::Version::ingredients_brought);
             let ids = recipe.ingredients().chain(brought);
             (folded(&recipe.name), folded(&words_of_contents(book, ids)))
         });

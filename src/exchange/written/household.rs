@@ -38,14 +38,13 @@ impl Household {
     /// practice, no source.
     pub fn millilitres(self) -> f64 {
         match self {
-            Self::Teaspoon => 5.0,
+            Self::Teaspoon | Self::Splash => 5.0,
             Self::Tablespoon => 15.0,
             Self::Cup => 240.0,
             Self::Tasse => 200.0,
             Self::Pinch => 0.3,
             Self::KnifeTip => 0.4,
             Self::Dash => 0.6,
-            Self::Splash => 5.0,
         }
     }
 

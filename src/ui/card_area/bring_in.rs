@@ -125,7 +125,7 @@ fn table_ui(ui: &mut Ui, frame: &CardFrame, state: &mut CardState, actions: &mut
     }
     match reviewed.filter(|_| table.is_some()) {
         Some(reviewed) => {
-            list_review::list_ui(ui, &frame.review, reviewed, &mut state.review, actions)
+            list_review::list_ui(ui, &frame.review, reviewed, &mut state.review, actions);
         }
         None => away_ui(ui, speaker.word("cards-screen-back"), actions),
     }

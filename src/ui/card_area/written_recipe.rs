@@ -122,15 +122,12 @@ fn now_words(after: Speaker<'_>, speaker: Speaker<'_>, line: &ArrivedLine) -> Op
         Becomes::LeftOut => Some(match_words(speaker, &RowMatch::LeftOut)),
         Becomes::Line {
             ingredient, why, ..
-        } => Some(match why {
-            Some(why) => {
-                let name = match_words(after, &RowMatch::Ours(ingredient.clone()));
-                say!(speaker, "cards-screen-match-why", ingredient: name, why: speaker.why_alike(*why))
-            }
-            None => {
-                let new = after.book.ingredient(ingredient)?;
-                match_words(after, &RowMatch::New(new.form))
-            }
+        } => Some(if let Some(why) = why {
+            let name = match_words(after, &RowMatch::Ours(ingredient.clone()));
+            say!(speaker, "cards-screen-match-why", ingredient: name, why: speaker.why_alike(*why))
+        } else {
+            let new = after.book.ingredient(ingredient)?;
+            match_words(after, &RowMatch::New(new.form))
         }),
     }
 }

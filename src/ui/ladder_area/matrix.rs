@@ -34,12 +34,11 @@ pub(super) struct MatrixState {
 
 /// The drink of a cell, and by what it is had where whole measures miss the level.
 fn drink_of(rung: &Rung) -> Option<(&Adapted, Option<&Means>)> {
-    match &rung.drink {
-        Ok(drink) => Some((drink, None)),
-        Err(_) => {
-            let offer = rung.offers.first()?;
-            Some((&offer.drink, Some(&offer.means)))
-        }
+    if let Ok(drink) = &rung.drink {
+        Some((drink, None))
+    } else {
+        let offer = rung.offers.first()?;
+        Some((&offer.drink, Some(&offer.means)))
     }
 }
 

@@ -110,7 +110,7 @@ fn batch_of_ui(
                 u: Some(plan.method.extraction.u),
             });
         }
-        if plan.method.steep_minutes != house.method.steep_minutes {
+        if (plan.method.steep_minutes - house.method.steep_minutes).abs() > 0.0 {
             made.steep_minutes = Some(plan.method.steep_minutes);
         }
     }

@@ -85,8 +85,8 @@ fn rests_on(component: Component) -> &'static [Component] {
         | C::Fructose
         | C::Lactose
         | C::Maltose
-        | C::OtherSugar => &[C::Sugars],
-        C::Polyols => &[C::Sugars],
+        | C::OtherSugar
+        | C::Polyols => &[C::Sugars],
         C::PolyolSweetness => &[C::Sugars, C::Polyols],
         C::Water | C::EnergyKj | C::EnergyKcal => &[
             C::Sugars,
@@ -266,7 +266,7 @@ mod tests {
             (Form::Powder, Role::Creamer),
             (Form::Crystals, Role::Sweetener),
             (Form::Powder, Role::Sweetener),
-            (Form::Syrup, Role::Flavour),
+            // A flavour syrup may be of a sour fruit: that is asked.
             (Form::Syrup, Role::Sweetener),
         ] {
             let item = Ingredient {
