@@ -251,10 +251,22 @@ fn all_four_kinds_of_answer_are_what_looking_at_every_candidate_finds() {
                     "{name}, {what}: {found} suggested, {best} by looking at all"
                 );
             };
+            // What nobody tells apart is not listed twice: a twentieth of a step, a hundredth of the currency, a tenth of a gram.
+            let told = |found: f64, best: f64, apart: f64, what: &str| {
+                assert!(
+                    (found - best).abs() <= apart,
+                    "{name}, {what}: {found} suggested, {best} by looking at all"
+                );
+            };
             let closest = suggested(SuggestionKind::ClosestTaste)
                 .unwrap_or_else(|| panic!("{name}: nothing: {:?}", answer.reasons));
             let best = least(all.iter().map(Candidate::closeness));
-            same(closest.closeness(), best, "closest taste");
+            told(
+                closest.closeness().sqrt(),
+                best.sqrt(),
+                0.05,
+                "closest taste",
+            );
             held[0] += 1;
             // Within one step of every axis or, where nothing is, as far as the closest taste goes.
             let within = |limit: &dyn Fn(usize) -> f64| -> Vec<&Candidate> {
@@ -276,22 +288,28 @@ fn all_four_kinds_of_answer_are_what_looking_at_every_candidate_finds() {
             let (moves, taste) =
                 least_of(allowed.iter().copied(), |one| one.moves, |one| one.taste);
             same(fewest.moves, moves, "lines that move");
-            same(fewest.taste, taste, "taste of the fewest changes");
+            told(
+                fewest.taste.sqrt(),
+                taste.sqrt(),
+                0.05,
+                "taste of the fewest changes",
+            );
             held[1] += 1;
-            for (at, kind, of) in [
+            for (at, kind, of, apart) in [
                 (
                     2,
                     SuggestionKind::Cheapest,
                     (|one| one.cost) as fn(&Candidate) -> f64,
+                    0.01,
                 ),
-                (3, SuggestionKind::LeastSugar, |one| one.sugar),
+                (3, SuggestionKind::LeastSugar, |one| one.sugar, 0.1),
             ] {
                 let found = suggested(kind);
-                assert_eq!(found.is_none(), is_moot, "{name}: {kind:?}");
+                assert!(found.is_none() || !is_moot, "{name}: {kind:?}");
+                // One that the plain swap equals is not listed.
                 let Some(found) = found else { continue };
-                let (first, taste) = least_of(allowed.iter().copied(), of, Candidate::closeness);
-                same(of(&found), first, &format!("{kind:?}"));
-                same(found.closeness(), taste, &format!("taste of {kind:?}"));
+                let first = least(allowed.iter().map(|one| of(one)));
+                told(of(&found), first, apart, &format!("{kind:?}"));
                 held[at] += 1;
             }
         }

@@ -100,7 +100,7 @@ impl Statement {
             }
             Self::Figure(nutrient) => assumed == Assumed::Figure(nutrient),
             Self::Density => assumed == Assumed::Density,
-            Self::BulkDensity => assumed == Assumed::Packing,
+            Self::BulkDensity => matches!(assumed, Assumed::Packing | Assumed::PouredDensity),
             Self::Flavour => assumed == Assumed::Flavour(0),
             Self::Sweetener | Self::SweetenerAmount => assumed == Assumed::NoSweetener,
             Self::SugarProfile => assumed == Assumed::SugarSplit,

@@ -408,7 +408,7 @@ fn a_confirmation_is_given_and_withdrawn_beside_the_language_of_the_card() {
 
 #[test]
 fn an_ingredient_is_declared_free_of_what_a_list_of_the_shop_names() {
-    let mut window = window_of([1500.0, 1600.0]);
+    let mut window = window_of([1500.0, 3200.0]);
     window.state_mut().view_mut().area = Area::Counter;
     window.run();
     window.state_mut().areas_mut().counter.look_at(Kind::Shop);
