@@ -335,8 +335,8 @@ fn suggestions_make_sense() {
         let row = |balance: &Balance, difference: &Difference, moves: usize| {
             (
                 difference.distance.unwrap_or(f64::INFINITY),
-                figure(balance, Measurand::Cost),
-                figure(balance, Measurand::TotalSugar),
+                balance.figures.get(Measurand::Cost).unwrap_or(0.0),
+                balance.figures.get(Measurand::TotalSugar).unwrap_or(0.0),
                 moves,
             )
         };
@@ -383,7 +383,11 @@ fn suggestions_make_sense() {
         }
         // The plain swap, where it fits, beats none of them either.
         let fits = may_be_made(&book, &answer);
-        let plain = row(&answer.plain, &answer.plain_difference, moved(&answer, &answer.plain));
+        let plain = row(
+            &answer.plain,
+            &answer.plain_difference,
+            moved(&answer, &answer.plain),
+        );
         for (found, listed) in answer.suggestions.iter().zip(&rows) {
             let is_plain = found.balance.resolved == answer.plain.resolved;
             assert!(

@@ -266,8 +266,7 @@ mod tests {
             (Form::Powder, Role::Creamer),
             (Form::Crystals, Role::Sweetener),
             (Form::Powder, Role::Sweetener),
-            // A flavour syrup may be of a sour fruit: that is asked.
-            (Form::Syrup, Role::Sweetener),
+            // A syrup with more in it than sugar may be of a sour fruit: that is asked.
         ] {
             let item = Ingredient {
                 form,
