@@ -245,12 +245,6 @@ fn all_four_kinds_of_answer_are_what_looking_at_every_candidate_finds() {
                 let found = candidate(&book, &answer, &one.balance);
                 Some(found.unwrap_or_else(|| panic!("{name}: {kind:?} is not allowed")))
             };
-            let same = |found: f64, best: f64, what: &str| {
-                assert!(
-                    (found - best).abs() <= 1e-8 * best.abs().max(1.0),
-                    "{name}, {what}: {found} suggested, {best} by looking at all"
-                );
-            };
             // What nobody tells apart is not listed twice: a twentieth of a step, a hundredth of the currency, a tenth of a gram.
             let told = |found: f64, best: f64, apart: f64, what: &str| {
                 assert!(
@@ -296,7 +290,7 @@ fn all_four_kinds_of_answer_are_what_looking_at_every_candidate_finds() {
                 .unwrap_or_else(|| panic!("{name}: no fewest changes"));
             let (moves, taste) =
                 least_of(allowed.iter().copied(), |one| one.moves, |one| one.taste);
-            same(fewest.moves, moves, "lines that move");
+            told(fewest.moves, moves, 0.0, "lines that move");
             told(
                 fewest.taste.sqrt(),
                 taste.sqrt(),

@@ -408,7 +408,11 @@ fn may_be_made(book: &Book, answer: &evensip::swap::Answer) -> bool {
         let line = answer.plain.resolved.line(&found.line.id);
         let number = line.and_then(|line| line.amount.number()).unwrap_or(0.0);
         let whole = (number / found.step).round();
-        let steps = i32::try_from(whole as i64).unwrap();
+        #[expect(
+            clippy::cast_possible_truncation,
+            reason = "a whole number of steps of a line"
+        )]
+        let steps = whole as i32;
         let is_whole = (number / found.step - whole).abs() < 1e-6;
         let is_inside = (found.range.low..=found.range.high).contains(&steps);
         (is_whole && is_inside).then_some(steps)
