@@ -75,6 +75,7 @@ mod numbers;
 mod one_yardstick;
 mod opening;
 mod own_words;
+mod owner_day;
 mod packs;
 mod page_laws;
 mod picture;
