@@ -63,6 +63,7 @@ mod labels;
 mod ladder_screen;
 mod limits;
 mod list_laws;
+mod listed_suggestions;
 mod long_texts;
 mod look_up;
 mod merge_laws;
