@@ -50,8 +50,8 @@ impl Preparation<'_> {
             }
             return from_label;
         };
-        let kept = 1.0 - made.waste_percent / 100.0;
-        let cost = from_recipe.mix.get(Component::Cost) / kept.max(0.01);
+        let kept = made.usable_part().max(0.01);
+        let cost = from_recipe.mix.get(Component::Cost) / kept;
         let cost_known = from_recipe.mix.knows(Component::Cost);
         if item.composition.printed.is_empty() {
             for slot in Component::ALL.len()..COMPONENTS {
