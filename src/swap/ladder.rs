@@ -5,7 +5,7 @@
 
 use std::sync::Arc;
 
-use crate::balance::{Balance, Measurand, balance, without_sweeteners};
+use crate::balance::{Balance, Measurand};
 use crate::book::{Amount, Axis, Book, IngredientId, Level, LineId, Recipe, Resolved, VersionId};
 
 use super::adapt::{Adapted, Origin};
@@ -63,12 +63,10 @@ pub fn ladder_watched(
     let origin = Origin::new(book, recipe, version, watch)?;
     let sweeteners: Vec<_> = sweeteners(&origin.resolved).collect();
     // A sweetener that fills the cup, or whose measure nobody knows, is no sweetener that a level takes out.
-    let bare = without_sweeteners(book, &origin.resolved);
-    let is_movable = bare != origin.resolved;
-    let floor = balance(book, bare, &origin.place());
+    let is_movable = origin.bare().resolved != origin.resolved;
     let mut ladder = Ladder {
         standard: Arc::new(origin.standard.clone()),
-        floor: Arc::new(floor),
+        floor: Arc::new(origin.bare().clone()),
         rungs: Vec::new(),
         reasons: Vec::new(),
     };
