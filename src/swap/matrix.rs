@@ -8,9 +8,8 @@ use crate::book::{
 };
 
 use super::adapt::Origin;
-use super::at_level::sweeteners;
 use super::iced::{iced_in, with_part_of_ice};
-use super::ladder::{Rung, rungs};
+use super::ladder::{Rung, no_levels, rungs};
 use super::reason::Unadaptable;
 use super::resize::resized;
 use super::watch::Watch;
@@ -55,8 +54,8 @@ pub fn matrix(
 ) -> Option<Matrix> {
     let origin = Origin::new(book, recipe, version, watch)?;
     let mut levels = book.settings.sugar_levels();
-    if sweeteners(&origin.resolved).next().is_none() {
-        // Nothing is there to be made less: the sizes and the ice remain.
+    if no_levels(&origin).is_some() {
+        // Nothing is there that could be made less: the sizes and the ice remain.
         levels = vec![Level {
             name: LevelName::Percent,
             percent: origin.resolved.sugar_level.unwrap_or(100.0),

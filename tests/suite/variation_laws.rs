@@ -338,6 +338,51 @@ fn the_matrix_holds_every_level_in_every_size_with_and_without_ice() {
     }
 }
 
+/// A drink that can't be made at another level of sugar is made at its own, in every size.
+#[test]
+fn a_drink_without_levels_has_one_row_in_the_matrix() {
+    let mut seen = Vec::new();
+    for fault in ["not known", "fills", "none"] {
+        let mut book = iced_large();
+        let mut recipe = lantern(&book);
+        let sweeteners: Vec<_> = recipe
+            .entries
+            .iter_mut()
+            .filter_map(|entry| match entry {
+                Entry::Line(line) if line.role == Role::Sweetener => Some(line),
+                _ => None,
+            })
+            .collect();
+        assert!(!sweeteners.is_empty());
+        for line in sweeteners {
+            match fault {
+                "not known" => {
+                    let mut item = book.ingredient(&line.ingredient).unwrap().as_ref().clone();
+                    item.composition = evensip::book::Composition::default();
+                    book.ingredients.put(item);
+                }
+                "fills" => line.amount = Amount::FillToRim,
+                _ => line.role = Role::Flavour,
+            }
+        }
+        recipe.approvals.clear();
+        book.recipes.put(recipe.clone());
+        let levels = book.settings.sugar_levels();
+        let ladder = ladder(&book, &recipe, None, &levels).unwrap();
+        assert!(ladder.rungs.is_empty(), "{fault}");
+        seen.push(std::mem::discriminant(&ladder.reasons[0]));
+        let found = matrix(&book, &recipe, None, &Watch::default()).unwrap();
+        assert_eq!(found.levels.len(), 1, "{fault}");
+        let rungs = |rungs: &Vec<evensip::swap::Rung>| rungs.len() == 1;
+        let mut columns = found.columns.iter();
+        assert!(
+            columns.all(|column| column.rungs.as_ref().is_ok_and(rungs) || column.rungs.is_err())
+        );
+    }
+    seen.dedup();
+    assert_eq!(seen.len(), 3, "each for a reason of its own");
+}
+
 #[test]
 fn the_demo_of_the_iced_large_half_sweet_drink_is_held_to_its_own_size_ice_and_level() {
     let book = iced_large();
