@@ -71,10 +71,13 @@ pub fn matrix(
         ices.push(MatrixIce::Iced);
     }
     let own = origin.resolved.cup.clone();
+    let served = CupsServed::of(book);
+    let (hot, cold) = (served.fitting(book, false), served.fitting(book, true));
     let mut places: Vec<(Option<VesselId>, MatrixIce)> = Vec::new();
     for ice in ices {
         let iced = is_iced || ice == MatrixIce::Iced;
-        let mut cups: Vec<Option<VesselId>> = cups_for(book, iced).into_iter().map(Some).collect();
+        let cups = if iced { &cold } else { &hot };
+        let mut cups: Vec<Option<VesselId>> = cups.iter().cloned().map(Some).collect();
         if iced == is_iced && !cups.contains(&own) {
             cups.insert(0, own.clone());
         }
@@ -123,42 +126,70 @@ fn with_ice(
     Ok(drink.balance.as_ref().clone())
 }
 
-/// The cups that a drink may be put in: those in which the shop serves such drinks, and those in which it serves none yet.
-fn cups_for(book: &Book, iced: bool) -> BTreeSet<VesselId> {
-    let mut cups = cups_in_use(book, iced);
-    let others = cups_in_use(book, !iced);
-    let is_free = |id: &VesselId| !others.contains(id);
-    let all = book.vessels.iter();
-    let all = all.filter(|vessel| vessel.kind == VesselKind::Cup);
-    cups.extend(all.map(|vessel| vessel.id.clone()).filter(is_free));
-    cups
-}
-
 /// The cups in which the shop serves iced drinks, or hot ones; every cup where it serves none yet.
 pub fn cups_in_use(book: &Book, iced: bool) -> BTreeSet<VesselId> {
-    let mut cups = BTreeSet::new();
-    let mut note = |lines: &Resolved| {
-        if has_ice(lines) == iced
-            && let Some(cup) = lines.cup.as_ref().filter(|cup| book.vessel(cup).is_some())
-        {
-            cups.insert(cup.clone());
+    CupsServed::of(book).in_use(book, iced)
+}
+
+/// The cups in which the shop serves its drinks.
+#[derive(Default)]
+struct CupsServed {
+    hot: BTreeSet<VesselId>,
+    iced: BTreeSet<VesselId>,
+}
+
+impl CupsServed {
+    fn of(book: &Book) -> Self {
+        let mut served = Self::default();
+        let mut note = |lines: &Resolved| {
+            if let Some(cup) = lines.cup.as_ref().filter(|cup| book.vessel(cup).is_some()) {
+                let of_kind = if has_ice(lines) {
+                    &mut served.iced
+                } else {
+                    &mut served.hot
+                };
+                of_kind.insert(cup.clone());
+            }
+        };
+        for recipe in &book.recipes {
+            note(&recipe.plain());
+            let in_circles = recipe.each_resolved(|_, lines, _| note(lines));
+            for version in in_circles {
+                note(&resolve(recipe, Some(&version.id)).0);
+            }
         }
-    };
-    for recipe in &book.recipes {
-        note(&recipe.plain());
-        let in_circles = recipe.each_resolved(|_, lines, _| note(lines));
-        for version in in_circles {
-            note(&resolve(recipe, Some(&version.id)).0);
+        served
+    }
+
+    fn kind(&self, iced: bool) -> &BTreeSet<VesselId> {
+        if iced { &self.iced } else { &self.hot }
+    }
+
+    /// The cups of a kind of drink; every cup where the shop serves none yet.
+    fn in_use(&self, book: &Book, iced: bool) -> BTreeSet<VesselId> {
+        let cups = self.kind(iced);
+        if cups.is_empty() {
+            every_cup(book).collect()
+        } else {
+            cups.clone()
         }
     }
-    if cups.is_empty() {
-        let all = book.vessels.iter();
-        return all
-            .filter(|vessel| vessel.kind == VesselKind::Cup)
-            .map(|vessel| vessel.id.clone())
-            .collect();
+
+    /// The cups that a drink may be put in: those in which the shop serves such drinks, and those in which it serves none of
+    /// the other kind.
+    fn fitting(&self, book: &Book, iced: bool) -> BTreeSet<VesselId> {
+        let others = self.kind(!iced);
+        let free = every_cup(book).filter(|id| !others.contains(id));
+        let mut cups = self.in_use(book, iced);
+        cups.extend(free);
+        cups
     }
-    cups
+}
+
+fn every_cup(book: &Book) -> impl Iterator<Item = VesselId> {
+    let cups = book.vessels.iter();
+    cups.filter(|vessel| vessel.kind == VesselKind::Cup)
+        .map(|vessel| vessel.id.clone())
 }
 
 /// Whether there is loose ice in a drink.

@@ -338,6 +338,32 @@ fn the_matrix_holds_every_level_in_every_size_with_and_without_ice() {
     }
 }
 
+/// A shop that serves no iced drink yet has every cup free, a new one among them, for hot drinks and for iced ones.
+#[test]
+fn a_shop_of_hot_drinks_alone_is_shown_all_of_its_cups() {
+    let mut book = iced_large();
+    let all: Vec<RecipeId> = book
+        .recipes
+        .iter()
+        .map(|recipe| recipe.id.clone())
+        .collect();
+    for id in all {
+        let mut recipe = book.recipe(&id).unwrap().as_ref().clone();
+        recipe.versions.clear();
+        recipe.approvals.clear();
+        let is_ice = |entry: &Entry| entry.line().is_some_and(|line| line.role == Role::Ice);
+        recipe.entries.retain(|entry| !is_ice(entry));
+        book.recipes.put(recipe);
+    }
+    let recipe = lantern(&book);
+    let found = matrix(&book, &recipe, None, &Watch::default()).unwrap();
+    for ice in [MatrixIce::AsItStands, MatrixIce::Iced] {
+        let columns = found.columns.iter().filter(|column| column.ice == ice);
+        let shown: Vec<_> = columns.filter_map(|column| column.cup.clone()).collect();
+        assert_eq!(shown, cups(&book), "{ice:?}");
+    }
+}
+
 /// A drink that can't be made at another level of sugar is made at its own, in every size.
 #[test]
 fn a_drink_without_levels_has_one_row_in_the_matrix() {
