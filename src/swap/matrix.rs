@@ -1,6 +1,6 @@
 //! A drink in every size, with every amount of ice, at every level of sugar: what a menu of sizes and levels is made by.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::balance::Balance;
 use crate::book::{
@@ -89,12 +89,15 @@ pub fn matrix(
     }
     watch.expect(places.len() * levels.len());
     let mut columns = Vec::new();
+    let mut sizes: BTreeMap<Option<VesselId>, Result<Balance, Unadaptable>> = BTreeMap::new();
     for (cup, ice) in places {
         if watch.is_stopped() {
             break;
         }
-        let sized = in_size(&origin, cup.as_ref());
-        let made = sized.and_then(|lines| with_ice(&origin, &lines, cup.as_ref(), &ice));
+        let sized = sizes.entry(cup.clone());
+        let sized = sized.or_insert_with(|| in_size(&origin, cup.as_ref()));
+        let made = sized.as_ref().map_err(Clone::clone);
+        let made = made.and_then(|lines| with_ice(&origin, lines, cup.as_ref(), &ice));
         let rungs = made.map(|lines| rungs(&origin.made_further(&lines), &levels));
         columns.push(MatrixColumn { cup, ice, rungs });
     }
