@@ -97,6 +97,10 @@ pub(super) fn offers(origin: &Origin<'_>, percent: f64, aim: f64, whole: &Adapte
     means.extend(other_sweetener(origin).map(|sweetener| Means::OtherSweetener { sweetener }));
     let mut offers: Vec<Offer> = Vec::new();
     for means in means {
+        // The scale is for a shop that has no measure for it.
+        if matches!(means, Means::Scale { .. }) && !offers.is_empty() {
+            continue;
+        }
         let measured = Whole {
             means: Some((&means, &line.id)),
         };
@@ -107,9 +111,7 @@ pub(super) fn offers(origin: &Origin<'_>, percent: f64, aim: f64, whole: &Adapte
         let is_known = offers
             .iter()
             .any(|offer| offer.drink.balance.resolved == drink.balance.resolved);
-        // The scale is for a shop that has no measure for it.
-        let is_needless = matches!(means, Means::Scale { .. }) && !offers.is_empty();
-        if is_near && !is_known && !is_needless {
+        if is_near && !is_known {
             offers.push(Offer { means, drink });
         }
     }
