@@ -91,10 +91,10 @@ pub(super) fn rung(
         }
         adjustable.push(found);
     }
-    if let Some(added) = whole.added(origin, &lines) {
-        adjustable.push(added);
-    }
-    adjustable.truncate(crate::optimiser::MOST_VARIABLES - 1);
+    // The sweetener that comes beside the others is what is asked for, so the others make room for it.
+    let added = whole.added(origin, &lines);
+    adjustable.truncate(crate::optimiser::MOST_VARIABLES - 1 - usize::from(added.is_some()));
+    adjustable.extend(added);
     let from = &origin.standard.resolved;
     let adapted = origin.bring_back(lines, adjustable, from, &Demands::default())?;
     let floor_sugar = bare.figures.complete(Measurand::TotalSugar);
