@@ -680,7 +680,7 @@ impl<N: Number> Figures<N> {
         let drinking = N::from(setup.drinking);
         let minutes = || {
             let curve = setup.cooling?;
-            curve.minutes_between(celsius.max(drinking), setup.drinking, setup.room)
+            curve.minutes_between(celsius, setup.drinking, setup.room)
         };
         if celsius.value() <= setup.drinking {
             let bend = if setup.iced {
