@@ -416,11 +416,9 @@ impl FilledIn<'_> {
             effects.push((cause, scaled(portion.grams * relative), Scaling::PerUnit));
         }
         // The rim is a mark like any other.
-        let rim = prepared
-            .setup
-            .capacity
-            .map(|capacity| capacity - prepared.setup.head_room)
-            .filter(|_| *self.amount == Amount::FillToRim)
+        let at_rim = entry.fill.filter(|fill| *fill == Fill::Rim);
+        let rim = at_rim
+            .and_then(|fill| fill.mark(&prepared.setup))
             .unwrap_or(0.0);
         let offset = portion.offset + self.mark * rim * portion.grams;
         if offset > 0.0 {

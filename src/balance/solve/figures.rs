@@ -394,10 +394,7 @@ fn fill_count(
     let (Some(fill), true) = (line.fill, line.grams_per_unit > 0.0) else {
         return None;
     };
-    let target = match fill {
-        Fill::Volume(millilitres) => millilitres,
-        Fill::Rim => setup.capacity? - setup.head_room,
-    };
+    let target = fill.mark(setup)?;
     let nothing_yet = Filled {
         line: filling,
         count: 0.0,
