@@ -103,15 +103,10 @@ impl Preparation<'_> {
             // As unsure as it is in a drink: what is doubted twice over would not cancel out.
             with_doubt_of_composition(portion, item, gram, OF_PACKS)
         });
-        if let Some((relative, is_bulk)) = poured.and_then(|portion| portion.density) {
+        let density = poured.and_then(|portion| portion.density_cause(&item.id));
+        if let Some((relative, cause)) = density {
             let mut change = Mix::EMPTY;
             change.set(Component::Cost, cost / (1.0 + relative) - cost);
-            let id = item.id.clone();
-            let cause = if is_bulk {
-                Cause::BulkDensity(id)
-            } else {
-                Cause::Density(id)
-            };
             gram.sensitivities.push(Sensitivity { cause, change });
         }
     }

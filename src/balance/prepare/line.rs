@@ -393,9 +393,8 @@ impl FilledIn<'_> {
             unknown: 0,
             ..gram.times(grams)
         };
-        let id = || self.item.id.clone();
         if let Amount::Count(_, measure) = self.amount {
-            let with = portion.is_weighed_with_it.then(id);
+            let with = portion.is_weighed_with_it.then(|| self.item.id.clone());
             effects.push((
                 Cause::Calibration(measure.clone(), with),
                 scaled(portion.grams * portion.calibration),
@@ -407,12 +406,7 @@ impl FilledIn<'_> {
                 Scaling::PerRootUnit,
             ));
         }
-        if let Some((relative, is_bulk)) = portion.density {
-            let cause = if is_bulk {
-                Cause::BulkDensity(id())
-            } else {
-                Cause::Density(id())
-            };
+        if let Some((relative, cause)) = portion.density_cause(&self.item.id) {
             effects.push((cause, scaled(portion.grams * relative), Scaling::PerUnit));
         }
         // The rim is a mark like any other.

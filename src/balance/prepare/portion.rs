@@ -2,9 +2,11 @@
 
 use super::densities::{PACKING, density_at, density_uncertainty};
 use crate::balance::brewing::LEAF_BULK_DENSITY;
+use crate::balance::cause::Cause;
 use crate::balance::mix::Mix;
 use crate::book::{
-    Amount, Book, Evidence, Figure, Form, Ingredient, Measure, MeasureKind, Nominal, WATER_DENSITY,
+    Amount, Book, Evidence, Figure, Form, Ingredient, IngredientId, Measure, MeasureKind, Nominal,
+    WATER_DENSITY,
 };
 
 /// Steps of the display of a kitchen scale, g, where the shop does not say (common practice, no source).
@@ -39,6 +41,20 @@ pub struct Portion {
     pub offset: f64,
     /// What the figure rests on.
     pub evidence: Evidence,
+}
+
+impl Portion {
+    /// What is uncertain in its density, for an ingredient; `None` where none is needed.
+    pub(super) fn density_cause(&self, ingredient: &IngredientId) -> Option<(f64, Cause)> {
+        let (relative, is_bulk) = self.density?;
+        let id = ingredient.clone();
+        let cause = if is_bulk {
+            Cause::BulkDensity(id)
+        } else {
+            Cause::Density(id)
+        };
+        Some((relative, cause))
+    }
 }
 
 /// What one unit of an amount weighs; `None` when a dry ingredient is measured by volume and its bulk density is not known,
