@@ -1,9 +1,11 @@
 //! From an amount to grams: what one unit of it weighs, and how sure that is.
 
 use super::densities::{PACKING, density_at, density_uncertainty};
+use super::per_gram::per_gram;
 use crate::balance::brewing::LEAF_BULK_DENSITY;
 use crate::balance::cause::Cause;
 use crate::balance::mix::Mix;
+use crate::balance::slots::Slots;
 use crate::book::{
     Amount, Book, Evidence, Figure, Form, Ingredient, IngredientId, Measure, MeasureKind, Nominal,
     WATER_DENSITY,
@@ -86,6 +88,13 @@ pub fn portion(
             counted(book, book.measure(measure)?, ingredient, per_gram, celsius)
         }
     }
+}
+
+/// What one unit of an amount weighs of an ingredient as its label states it, g; `None` where nobody knows, or it weighs nothing.
+pub fn one_weighs(book: &Book, item: &Ingredient, amount: &Amount, celsius: f64) -> Option<f64> {
+    let mix = per_gram(item, &mut Slots::default()).mix;
+    let grams = portion(book, item, &mix, amount, celsius)?.grams;
+    (grams > 0.0).then_some(grams)
 }
 
 /// Standard uncertainty of one reading of the scale, g: half of its step, as a rectangular distribution.

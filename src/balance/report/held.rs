@@ -9,9 +9,7 @@ use std::cell::OnceCell;
 use super::balance::{Balance, balance};
 use crate::balance::measurand::Measurand;
 use crate::balance::prepare::is_iced_drink;
-use crate::balance::prepare::per_gram::per_gram;
-use crate::balance::prepare::portion::portion;
-use crate::balance::slots::Slots;
+use crate::balance::prepare::portion::one_weighs;
 use crate::balance::solve::physics::ice_volume;
 use crate::book::{
     Amount, Approval, Axis, Book, Change, IngredientId, Line, Place, Recipe, RecipeId, Resolved,
@@ -245,9 +243,8 @@ fn ice_grams(book: &Book, lines: &Resolved) -> Option<f64> {
         let amount = &line.amount;
         let number = amount.number().filter(|_| !amount.fills())?;
         let item = book.ingredient(&line.ingredient)?;
-        let mix = per_gram(item, &mut Slots::default()).mix;
         let celsius = book.settings.ice_temperature;
-        Some(number * portion(book, item, &mix, amount, celsius)?.grams)
+        Some(number * one_weighs(book, item, amount, celsius)?)
     };
     ice(lines).map(grams).sum()
 }
