@@ -57,6 +57,7 @@ mod import_rule;
 #[path = "../instances/mod.rs"]
 mod instances;
 mod jobs;
+mod kept_batches;
 mod kept_changes;
 mod kept_work;
 mod labels;

@@ -165,7 +165,7 @@ fn recipe(name: &str, parts: &[(String, f64)]) -> Recipe {
 }
 
 /// A shop whose batches go into drinks and into one another.
-fn nested(dice: &mut Dice) -> (Book, Vec<(Balance, u32)>) {
+pub(crate) fn nested(dice: &mut Dice) -> (Book, Vec<(Balance, u32)>) {
     let mut book = Book::default();
     let cup = VesselId::new("cup").unwrap();
     let vessel = Vessel::new(cup.clone(), "Cup".to_owned(), VesselKind::Cup, 500.0);

@@ -23,7 +23,7 @@ use crate::quantity::{PackUnit, Uncertain};
 const YIELD_SLACK: f64 = 1e-9;
 
 /// So many batches in each other are worked out from the outside; what is deeper is worked out first.
-const IN_EACH_OTHER: usize = 24;
+pub(super) const IN_EACH_OTHER: usize = 24;
 
 /// So deep are only circles in circles, in which nothing is known.
 const DEEPEST: usize = 48;
@@ -41,6 +41,9 @@ impl Preparation<'_> {
         }
         if let Some(known) = self.made.get(&item.id) {
             return known.clone();
+        }
+        if let Some(kept) = self.kept(item, slots) {
+            return kept;
         }
         let Some(mut from_recipe) = self.one_gram_made(item, made, slots) else {
             // A circle, or a recipe that is gone: what nobody states is not known, whatever its kind.
