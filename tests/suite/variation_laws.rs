@@ -4,15 +4,14 @@ use evensip::balance::{
     Balance, Difference, Measurand, balance_version, difference, room_of, standard_balance,
 };
 use evensip::book::{
-    Amount, Axis, Book, Entry, IngredientId, MeasureKind, Recipe, RecipeId, Role, Stage, VersionId,
-    VesselId, VesselKind, resolve,
+    Amount, Axis, Book, Entry, MeasureKind, Recipe, RecipeId, Role, Stage, VersionId, VesselId,
+    VesselKind, resolve,
 };
 use evensip::book_file::parse;
 use evensip::edit::apply;
 use evensip::say::Speaker;
 use evensip::swap::{
-    Adapted, MatrixIce, Question, Reason, Unadaptable, Watch, answer, iced, ladder, matrix, resize,
-    with_ice_level,
+    Adapted, MatrixIce, Unadaptable, Watch, iced, ladder, matrix, resize, with_ice_level,
 };
 
 use crate::sample::{figure, sample};
