@@ -99,6 +99,8 @@ impl Stated {
         };
         let drink = recipe(vec![line("tea", "tea", drunk, 20.0, Role::Tea)]);
         let mut book = book(vec![water, leaf, tea], Vec::new(), drink);
+        // A fifth of a gram of leaf is weighed on no scale that shows whole grams.
+        book.settings.instruments.scale_grams = Some(0.01);
         let mut leaf = line("leaf", "leaf", self.leaf, 20.0, Role::Tea);
         if let Entry::Line(line) = &mut leaf {
             line.stage = Stage::Steeped;
