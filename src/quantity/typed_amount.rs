@@ -1,8 +1,8 @@
 //! An amount as it is typed into a line: a number and a unit or the word of a measure.
 
 use super::number_text::{LARGEST, NumberError, REPEATED, parse_number};
+use super::unit_words::{PackUnit, mass_or_volume_called};
 use super::visible_text::excerpt;
-use super::{GRAMS_PER_OUNCE, GRAMS_PER_POUND, MILLILITRES_PER_US_FLUID_OUNCE};
 
 /// A typed amount before its word has been looked up among the shop's measures.
 #[derive(Clone, Debug, PartialEq)]
@@ -141,35 +141,27 @@ fn parse_fill(target: &str, whole: &str) -> Result<TypedAmount, AmountTextError>
 }
 
 fn typed_amount(number: f64, unit: &str) -> TypedAmount {
-    let grams = |factor: f64| TypedAmount {
-        number: number * factor,
-        unit: TypedUnit::Grams,
+    if unit.is_empty() {
+        let unit = TypedUnit::None;
+        return TypedAmount { number, unit };
+    }
+    // Behind a number that is typed "fl" is short for fluid ounces; on a pack it is a bottle.
+    let called = match unit {
+        "fl" | "oz fl" => "fl oz",
+        unit => unit,
     };
-    let millilitres = |factor: f64| TypedAmount {
-        number: number * factor,
-        unit: TypedUnit::Millilitres,
-    };
-    match unit {
-        "" => TypedAmount {
-            number,
-            unit: TypedUnit::None,
+    match mass_or_volume_called(called) {
+        Some((PackUnit::Grams, factor)) => TypedAmount {
+            number: number * factor,
+            unit: TypedUnit::Grams,
         },
-        "g" | "gr" | "gram" | "grams" | "gramme" | "grammes" => grams(1.0),
-        "kg" => grams(1000.0),
-        "mg" => grams(0.001),
-        "oz" | "ounce" | "ounces" => grams(GRAMS_PER_OUNCE),
-        "lb" | "lbs" | "pound" | "pounds" => grams(GRAMS_PER_POUND),
-        "ml" | "millilitre" | "millilitres" | "milliliter" | "milliliters" | "cc" => {
-            millilitres(1.0)
-        }
-        "cl" => millilitres(10.0),
-        "dl" => millilitres(100.0),
-        "l" | "litre" | "litres" | "liter" | "liters" => millilitres(1000.0),
-        "fl oz" | "fl. oz" | "fl. oz." | "floz" | "fl" | "oz fl" | "fluid ounce"
-        | "fluid ounces" => millilitres(MILLILITRES_PER_US_FLUID_OUNCE),
-        word => TypedAmount {
+        Some((PackUnit::Millilitres, factor)) => TypedAmount {
+            number: number * factor,
+            unit: TypedUnit::Millilitres,
+        },
+        None => TypedAmount {
             number,
-            unit: TypedUnit::Word(word.to_owned()),
+            unit: TypedUnit::Word(unit.to_owned()),
         },
     }
 }

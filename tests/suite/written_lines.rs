@@ -109,6 +109,8 @@ const LINES: &[(&str, Asks, &str)] = &[
     ("1 t salt", Spoons(1.0, Teaspoon), "salt"),
     ("8 fl oz milk", Ml(8.0 * 29.573_529_562_5), "milk"),
     ("2 lb plums", G(2.0 * 453.592_37), "plums"),
+    ("1 quart milk", Ml(32.0 * 29.573_529_562_5), "milk"),
+    ("½ gallon of water", Ml(64.0 * 29.573_529_562_5), "water"),
     (
         "1 14-oz can coconut cream",
         G(14.0 * OUNCE),

@@ -1,6 +1,6 @@
 //! A sentence in numbers, words and signs.
 
-use crate::quantity::{NumberError, parse_number};
+use crate::quantity::{NumberError, is_fraction, parse_number};
 
 /// A piece of a sentence, with where it begins and ends in it.
 #[derive(Clone, Debug, PartialEq)]
@@ -19,10 +19,6 @@ pub(super) enum Kind {
     TwoCounts(String, String),
     Word(String),
     Sign(char),
-}
-
-fn is_fraction(c: char) -> bool {
-    "½¼¾⅓⅔⅛⅜⅝⅞".contains(c)
 }
 
 fn is_space(c: char) -> bool {
