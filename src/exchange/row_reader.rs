@@ -45,7 +45,7 @@ impl<'table> RowReader<'table> {
 
     /// Whether a cell states anything.
     pub(super) fn states(&self, field: Field) -> bool {
-        !is_empty(&self.text(field))
+        !self.text(field).is_empty()
     }
 
     /// The decimal sign of a column.
@@ -54,6 +54,7 @@ impl<'table> RowReader<'table> {
         column.and_then(|column| self.signs.in_column(column))
     }
 
+    /// What stands in a cell; empty where it states nothing, also where a dash or "n/a" says so.
     pub(super) fn text(&self, field: Field) -> String {
         let column = self.mapping.column(field);
         let cell = column.and_then(|column| self.cells.get(column));
@@ -62,7 +63,8 @@ impl<'table> RowReader<'table> {
         let formula = text
             .strip_prefix('\'')
             .filter(|rest| rest.starts_with(['=', '+', '-', '@']));
-        formula.unwrap_or(text).to_owned()
+        let text = formula.unwrap_or(text);
+        if states_nothing(text) { "" } else { text }.to_owned()
     }
 
     /// The heading of a field and what stands below it, shortened.
@@ -108,7 +110,8 @@ impl<'table> RowReader<'table> {
     }
 
     fn number_in(&mut self, field: Field, text: &str) -> Option<(f64, String)> {
-        if is_empty(text) {
+        // What is left of "– /100 g" is a dash again.
+        if states_nothing(text) {
             return None;
         }
         // "<0.5" on a label is a bound, and no number that adds up.
@@ -231,7 +234,9 @@ impl<'table> RowReader<'table> {
     }
 }
 
-/// Whether a cell states nothing.
-fn is_empty(text: &str) -> bool {
-    text.is_empty() || ["-", "–", "—", "n/a", "na", "?"].contains(&text)
+/// Whether a text says that nothing is stated.
+fn states_nothing(text: &str) -> bool {
+    let signs = ["", "-", "–", "—", "−", "--", "?"];
+    let words = ["n/a", "na", "n.a.", "k.a.", "k. a."];
+    signs.contains(&text) || words.contains(&text.to_lowercase().as_str())
 }

@@ -315,6 +315,40 @@ fn a_content_or_price_that_is_not_read_leaves_the_other_alone() {
     assert!(review.lines[0].is_change() && !review.lines[0].is_sure());
 }
 
+/// The review of a list with these lines, of which nobody has said anything.
+fn review_of(book: &Book, text: &str) -> Review {
+    let table = read_table(text.as_bytes(), None, None).unwrap();
+    let mapping = guess_mapping(&table.headings);
+    let signs = DecimalSigns::of(&table, &mapping, None);
+    review_price_list(book, &table, &mapping, &signs, &ListChoices::default())
+}
+
+#[test]
+fn a_dash_states_nothing_in_any_column() {
+    let book = millrace();
+    for nothing in ["-", "–", "—", "n/a", "N/A", "k. A.", "?"] {
+        let text = format!(
+            "Artikel;Artikelnr;Marke;Lieferant;Inhalt;Preis;Zutaten;Note\n\
+             Figs;{nothing};Velm;{nothing};1 kg;9,90;{nothing};{nothing}\n\
+             {nothing};7;Velm;Tarn;1 kg;9,90;Figs;dried\n\
+             Quince syrup;{nothing};Pellow;{nothing};{nothing};{nothing};{nothing};{nothing}\n"
+        );
+        let review = review_of(&book, &text);
+        let Outcome::New(new) = &review.lines[0].outcome else {
+            panic!("{nothing}: {review:?}");
+        };
+        assert_eq!(new.articles, [], "{nothing}");
+        for stated in [&new.supplier, &new.statement, &new.note] {
+            assert_eq!(stated, "", "{nothing}");
+        }
+        // Matched by hand it is remembered by its name, not by a dash that the next row has, too.
+        assert_eq!(review.lines[0].article.article, "Velm Figs", "{nothing}");
+        assert_eq!(review.lines[1].outcome, Outcome::Skipped(Skip::NoName));
+        assert_eq!(review.lines[2].outcome, Outcome::Skipped(Skip::NoPrice));
+        assert_eq!(review.lines[2].doubts, [], "{nothing}");
+    }
+}
+
 #[test]
 fn what_was_matched_is_recognised_in_the_next_list_of_the_supplier_and_kept_in_the_book() {
     let book = millrace();
