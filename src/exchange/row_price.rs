@@ -1,11 +1,15 @@
 //! What a row says of the price: a price and what it buys are of one text, so both are taken or neither is.
 
+use super::basis::LEADS;
 use super::doubt::{CellFault, UnitsOf};
 use super::field::Field;
 use super::row_reader::RowReader;
 use crate::balance::{Slots, pack_grams, per_gram};
 use crate::book::{Book, Day, Ingredient, Price, is_same_content};
-use crate::quantity::{Pack, PackError, parse_pack};
+use crate::quantity::{Pack, PackError, mass_or_volume_called, parse_pack};
+
+/// What large amounts are sold by and no pack holds.
+const TONNE: [&str; 3] = ["t", "tonne", "tonnes"];
 
 /// Signs and codes of currencies; those of a row are one.
 const CURRENCIES: [&[&str]; 6] = [
@@ -15,22 +19,6 @@ const CURRENCIES: [&[&str]; 6] = [
     &["chf", "fr", "sfr"],
     &["¥", "jpy"],
     &["zł", "pln"],
-];
-
-/// Units that a price may be for instead of for a pack.
-const AMOUNTS: [&str; 12] = [
-    "kg",
-    "g",
-    "l",
-    "ml",
-    "lb",
-    "oz",
-    "liter",
-    "litre",
-    "kilo",
-    "kilogramm",
-    "100 ml",
-    "100 g",
 ];
 
 impl RowReader<'_> {
@@ -175,11 +163,19 @@ pub(super) fn dearer_by(
     change.is_finite().then_some(change)
 }
 
-/// "€/kg", "je kg".
+/// Whether a price is for so much instead of for a pack, as its unit or heading says: "€/kg", "je Liter", "per 100 g", and not
+/// "€/Karton".
 fn is_for_an_amount(beside: &str) -> bool {
-    let beside = beside.trim().trim_end_matches(')').to_lowercase();
-    let last = beside.rsplit(['/', ' ', '\u{a0}']).next().unwrap_or("");
-    beside.contains('/') || AMOUNTS.contains(&last) || AMOUNTS.contains(&beside.as_str())
+    let beside = beside.to_lowercase().replace(['/', '(', '['], " / ");
+    let apart = |c: char| c.is_whitespace() || matches!(c, ')' | ']' | ',' | '_');
+    let is_number = |word: &&str| word.chars().all(|c| c.is_ascii_digit());
+    let words = beside.split(apart).filter(|word| !word.is_empty());
+    let words: Vec<&str> = words.filter(|word| !is_number(word)).collect();
+    let is_unit = |word: &str| mass_or_volume_called(word).is_some() || TONNE.contains(&word);
+    words.iter().enumerate().any(|(at, word)| {
+        let is_behind_lead = at > 0 && LEADS.contains(&words[at - 1]);
+        is_unit(word) && (is_behind_lead || at + 1 == words.len())
+    })
 }
 
 /// Whether a sign beside a price is of another currency than that of the book.
@@ -239,10 +235,32 @@ mod tests {
 
     #[test]
     fn a_price_for_an_amount_or_in_another_currency_is_told() {
-        for beside in ["€/kg", "/kg", "kg", "je kg", "€ per l", "€/100 g"] {
+        for beside in [
+            "€/kg",
+            "/kg",
+            "kg",
+            "je kg",
+            "€ per l",
+            "€/100 g",
+            "€ / Ltr.",
+            "EUR/kg netto",
+            "per fl oz",
+            "€/quart",
+            "€/t",
+            "(pro 100\u{a0}ml)",
+        ] {
             assert!(is_for_an_amount(beside), "{beside}");
         }
-        for beside in ["", "€", "EUR", "netto", "$"] {
+        for beside in [
+            "",
+            "€",
+            "EUR",
+            "netto",
+            "$",
+            "EUR/Karton",
+            "€/Stk",
+            "€/VE netto",
+        ] {
             assert!(!is_for_an_amount(beside), "{beside}");
         }
         assert!(is_another_currency("USD", "€") && is_another_currency("Fr.", "€"));
