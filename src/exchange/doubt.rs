@@ -50,6 +50,8 @@ pub enum CellFault {
     Unit(UnitsOf),
     /// A pack without a unit.
     NoPackUnit,
+    /// The weight of a pack with its packing instead of its content.
+    WithPacking,
     /// A letter beside a price, which may be meant as a digit.
     LetterBesideNumber,
     /// A price, and no content of the pack.
@@ -58,6 +60,8 @@ pub enum CellFault {
     PackOfBook,
     /// A price for a kilogram or a litre instead of for a pack.
     PricePerAmount,
+    /// A price with sales tax: those of the book are without.
+    WithSalesTax,
     /// A price in another currency than that of the book.
     AnotherCurrency,
     /// It is no day.

@@ -240,14 +240,23 @@ pub fn guess_mapping(headings: &[String]) -> Mapping {
             (field, _) => field,
         };
         // A price with sales tax is none of the book's, which are without.
-        let with_tax = ["brutto", "gross", "incl", "inkl"];
-        let has_tax = with_tax.iter().any(|word| words.contains(word));
+        let has_tax = names_gross(&words) || names_gross(&unit);
         let field = field.filter(|field| *field != Field::PackPrice || !has_tax);
         let field = field.filter(|field| !mapping.columns.contains(&Some(*field)));
         mapping.columns.push(field);
         mapping.units.push(unit);
     }
     mapping
+}
+
+/// Words for a price with sales tax, or for a weight with the packing.
+const GROSS: [&str; 9] = [
+    "brutto", "gross", "incl", "inkl", "inc. ", "inc vat", "with vat", "mit mwst", "ttc",
+];
+
+/// Whether a text in small letters says that sales tax or packing is part of a figure.
+pub(super) fn names_gross(text: &str) -> bool {
+    GROSS.iter().any(|word| text.contains(word))
 }
 
 /// "Fat (g)" is "fat" and "g"; "Energy kcal" is "energy" and "kcal"; "price, €" is "price" and "€"; "sodium mg/100 g" is "sodium"

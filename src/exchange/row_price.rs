@@ -1,12 +1,21 @@
 //! What a row says of the price: a price and what it buys are of one text, so both are taken or neither is.
 
-use super::basis::LEADS;
+use super::basis::{Basis, LEADS, without_basis};
 use super::doubt::{CellFault, UnitsOf};
-use super::field::Field;
+use super::field::{Field, names_gross};
 use super::row_reader::RowReader;
 use crate::balance::{Slots, pack_grams, per_gram};
 use crate::book::{Book, Day, Ingredient, Price, is_same_content};
 use crate::quantity::{Pack, PackError, mass_or_volume_called, parse_pack};
+
+/// German headings of prices for a kilogram or a litre.
+const UNIT_PRICES: [&str; 5] = [
+    "grundpreis",
+    "kilopreis",
+    "literpreis",
+    "kg-preis",
+    "l-preis",
+];
 
 /// What large amounts are sold by and no pack holds.
 const TONNE: [&str; 3] = ["t", "tonne", "tonnes"];
@@ -24,13 +33,29 @@ const CURRENCIES: [&[&str]; 6] = [
 impl RowReader<'_> {
     /// What a pack costs. One letter beside the number is a slip ("8,5O") sooner than a currency.
     fn pack_price(&mut self, book: &Book) -> Option<f64> {
+        // "1,20 €/100 g" is no number any more: it is told what it is before it is read.
+        let text = self.text(Field::PackPrice).to_lowercase();
+        let of_cell = if without_basis(&text).1 != Basis::Unstated {
+            Some(CellFault::PricePerAmount)
+        } else if names_gross(&text) {
+            Some(CellFault::WithSalesTax)
+        } else {
+            None
+        };
+        if let Some(fault) = of_cell {
+            self.doubt(Field::PackPrice, fault);
+            return None;
+        }
         let (pack, beside) = self.number(Field::PackPrice)?;
+        let heading = self.heading(Field::PackPrice).to_lowercase();
         let mut letters = beside.chars();
         let fault = if let (Some(letter), None) = (letters.next(), letters.next())
             && letter.is_alphabetic()
         {
             Some(CellFault::LetterBesideNumber)
-        } else if is_for_an_amount(&beside) || is_for_an_amount(self.heading_unit(Field::PackPrice))
+        } else if [&beside, &heading]
+            .into_iter()
+            .any(|text| is_for_an_amount(text))
         {
             Some(CellFault::PricePerAmount)
         } else if is_another_currency(&beside, &book.settings.currency) {
@@ -63,6 +88,11 @@ impl RowReader<'_> {
             return None;
         }
         let text = self.text(Field::PackContent);
+        let heading = self.heading(Field::PackContent).to_lowercase();
+        if names_gross(&text.to_lowercase()) || names_gross(&heading) {
+            self.doubt(Field::PackContent, CellFault::WithPacking);
+            return None;
+        }
         let usual = self.heading_unit(Field::PackContent).to_owned();
         match parse_pack(&text, self.sign(Field::PackContent), &usual) {
             Ok(pack) => return Some(pack),
@@ -172,10 +202,11 @@ fn is_for_an_amount(beside: &str) -> bool {
     let words = beside.split(apart).filter(|word| !word.is_empty());
     let words: Vec<&str> = words.filter(|word| !is_number(word)).collect();
     let is_unit = |word: &str| mass_or_volume_called(word).is_some() || TONNE.contains(&word);
-    words.iter().enumerate().any(|(at, word)| {
-        let is_behind_lead = at > 0 && LEADS.contains(&words[at - 1]);
-        is_unit(word) && (is_behind_lead || at + 1 == words.len())
-    })
+    words.iter().any(|word| UNIT_PRICES.contains(word))
+        || words.iter().enumerate().any(|(at, word)| {
+            let is_behind_lead = at > 0 && LEADS.contains(&words[at - 1]);
+            is_unit(word) && (is_behind_lead || at + 1 == words.len())
+        })
 }
 
 /// Whether a sign beside a price is of another currency than that of the book.
@@ -248,6 +279,9 @@ mod tests {
             "€/quart",
             "€/t",
             "(pro 100\u{a0}ml)",
+            "Preis je Liter",
+            "Preis (€/kg, netto)",
+            "Grundpreis in EUR",
         ] {
             assert!(is_for_an_amount(beside), "{beside}");
         }

@@ -67,10 +67,17 @@ impl<'table> RowReader<'table> {
         if states_nothing(text) { "" } else { text }.to_owned()
     }
 
+    /// The heading of a field as it stands in the list; empty where there is no such column.
+    pub(super) fn heading(&self, field: Field) -> &str {
+        let column = self.mapping.column(field);
+        let heading = column.and_then(|column| self.table.headings.get(column));
+        heading.map_or("", String::as_str)
+    }
+
     /// The heading of a field and what stands below it, shortened.
     fn heading_and_cell(&self, field: Field) -> (String, String) {
         let column = self.mapping.column(field).unwrap_or(0);
-        let heading = self.table.headings.get(column).map_or("", String::as_str);
+        let heading = self.heading(field);
         let cell = self.cells.get(column).map_or("", String::as_str);
         (excerpt(heading, NAME), excerpt(cell, NAME))
     }

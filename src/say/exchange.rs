@@ -274,10 +274,12 @@ impl Speaker<'_> {
             CellFault::Unit(UnitsOf::Share) => "cell-unit-of-share",
             CellFault::Unit(UnitsOf::Pack) => "cell-unit-of-pack",
             CellFault::NoPackUnit => "cell-no-pack-unit",
+            CellFault::WithPacking => "cell-with-packing",
             CellFault::LetterBesideNumber => "cell-letter-beside-number",
             CellFault::NoPackContent => "cell-no-pack-content",
             CellFault::PackOfBook => "cell-pack-of-book",
             CellFault::PricePerAmount => "cell-price-per-amount",
+            CellFault::WithSalesTax => "cell-with-sales-tax",
             CellFault::AnotherCurrency => "cell-another-currency",
             CellFault::NotADay => "cell-not-a-day",
         };

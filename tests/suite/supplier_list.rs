@@ -324,6 +324,57 @@ fn review_of(book: &Book, text: &str) -> Review {
 }
 
 #[test]
+fn a_price_with_tax_or_for_an_amount_is_never_the_price_of_a_pack() {
+    let book = millrace();
+    for (heading, cell, why) in [
+        ("Preis", "9,20 € brutto", Some(CellFault::WithSalesTax)),
+        ("Preis", "9,20 inkl. MwSt.", Some(CellFault::WithSalesTax)),
+        ("Preis", "9,20 €/100 ml", Some(CellFault::PricePerAmount)),
+        ("Preis (€/100 g)", "9,20", Some(CellFault::PricePerAmount)),
+        ("Preis je 100 g", "9,20", Some(CellFault::PricePerAmount)),
+        ("Preis pro 100 ml", "9,20", Some(CellFault::PricePerAmount)),
+        ("Preis je Liter", "9,20", Some(CellFault::PricePerAmount)),
+        ("Literpreis", "9,20", Some(CellFault::PricePerAmount)),
+        // The column is left out.
+        ("Preis (brutto)", "9,20", None),
+        ("Preis € (inkl. 19 %)", "9,20", None),
+        ("Bruttopreis", "9,20", None),
+        ("Price [gross]", "9,20", None),
+        ("Prix (€ TTC)", "9,20", None),
+    ] {
+        let review = review_of(
+            &book,
+            &format!("Artikel;Marke;Inhalt;{heading}\nQuince syrup;Pellow;750 ml;{cell}\n"),
+        );
+        let line = &review.lines[0];
+        let faults = line.doubts.iter().map(|doubt| match doubt {
+            Doubt::Cell { why, .. } => Some(*why),
+            _ => None,
+        });
+        assert_eq!(faults.flatten().next(), why, "{heading} {cell}: {line:?}");
+        assert!(!line.is_change(), "{heading} {cell}: {line:?}");
+    }
+    // The weight with the bottle buys no syrup, and its price is not that of the pack in the book.
+    for (heading, cell) in [("Inhalt (brutto)", "1,2 kg"), ("Inhalt", "1,2 kg brutto")] {
+        let list = format!("Artikel;Marke;{heading};Preis\nQuince syrup;Pellow;{cell};9,20\n");
+        let review = review_of(&book, &list);
+        let why = match &review.lines[0].doubts[..] {
+            [Doubt::Cell { why, .. }] => *why,
+            other => panic!("{other:?}"),
+        };
+        assert_eq!(why, CellFault::WithPacking, "{list}");
+        assert!(!review.lines[0].is_change(), "{list}");
+    }
+    for heading in ["Preis netto", "Preis (EUR/Karton)", "Preis €/Stk"] {
+        let review = review_of(
+            &book,
+            &format!("Artikel;Marke;Inhalt;{heading}\nQuince syrup;Pellow;750 ml;9,20\n"),
+        );
+        assert!(review.lines[0].is_sure(), "{heading}: {review:?}");
+    }
+}
+
+#[test]
 fn a_dash_states_nothing_in_any_column() {
     let book = millrace();
     for nothing in ["-", "–", "—", "n/a", "N/A", "k. A.", "?"] {
