@@ -47,6 +47,7 @@ impl Speaker<'_> {
                     UnclearAmount::TwoCounts { first, second } => {
                         say!(self, "amount-two-counts", first: first, second: second)
                     }
+                    UnclearAmount::TooLong => self.word("amount-too-long").to_owned(),
                 };
                 say!(self, "question-unclear-amount", why: why)
             }

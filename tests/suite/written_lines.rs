@@ -4,12 +4,13 @@ use std::collections::BTreeMap;
 
 use evensip::balance::{Measurand, balance_version};
 use evensip::book::{
-    Amount, Book, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, Nominal, Role,
+    Amount, Book, Entry, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, Nominal,
+    Role,
 };
 use evensip::edit::apply;
 use evensip::exchange::{
-    Becomes, Household, ReadRecipe, RecipeQuestion, RowMatch, Span, WrittenAmount, WrittenArrival,
-    read_json_ld, read_line,
+    Becomes, Household, ReadRecipe, RecipeQuestion, RowMatch, Span, UnclearAmount, WrittenAmount,
+    WrittenArrival, read_json_ld, read_line,
 };
 use evensip::say::{Language, Speaker};
 use proptest::prelude::*;
@@ -382,6 +383,57 @@ fn pieces_that_nobody_has_weighed_weigh_something_that_is_not_known() {
     let recipe = arrived.after.recipes.iter().next().unwrap();
     let balance = balance_version(&arrived.after, recipe, None).unwrap();
     assert_eq!(balance.figures.complete(Measurand::Mass), None);
+}
+
+#[test]
+fn a_sentence_that_no_recipe_has_stays_as_it_stands_and_costs_no_time() {
+    let before = std::time::Instant::now();
+    for piece in [
+        "1g+", "1 g and ", "(", "1(", "2 x ", "about ", "½", "1/", "(1 oz, ", "to fill ",
+    ] {
+        let text = piece.repeat(1_000_000 / piece.len());
+        let read = read_line(&text);
+        assert_eq!(read.amount, WrittenAmount::Unclear(UnclearAmount::TooLong));
+        assert_eq!(read.name, text.trim_start_matches(['•', '*', '-']).trim());
+        // The longest that is read at all.
+        read_line(&text[..text.floor_char_boundary(500)]);
+    }
+    assert!(before.elapsed().as_secs() < 20, "{:?}", before.elapsed());
+    let long = format!("2 Tbsp honey {}", "and more of it ".repeat(40));
+    let arrived = arrive(&recipe(&[&long, "1 g salt"]), &shop(), &nothing());
+    assert_eq!(arrived.lines[0].becomes, Becomes::Instruction);
+    assert_eq!(
+        arrived.lines[0].questions,
+        [RecipeQuestion::UnclearAmount(UnclearAmount::TooLong)]
+    );
+    let recipe = arrived.after.recipes.iter().next().unwrap();
+    assert!(
+        recipe
+            .entries
+            .iter()
+            .any(|entry| { matches!(entry, Entry::Instruction(step) if step.text == long.trim()) })
+    );
+}
+
+#[test]
+fn letters_whose_small_form_is_longer_or_shorter_shift_nothing() {
+    // The small form of "İ" takes a byte more, that of the Kelvin sign two bytes less.
+    for (text, name) in [
+        ("İİ ice to fill \u{212a}", "İİ ice"),
+        ("ice İİ to fill\u{212a}", ""),
+        ("Top up with İİ\u{212a} water", "İİ\u{212a} water"),
+        ("ẞẞ Eis zum Auffüllen", "ẞẞ Eis"),
+    ] {
+        let read = read_line(text);
+        if name.is_empty() {
+            assert_eq!(read.amount, WrittenAmount::NotStated, "{text}: {read:?}");
+        } else {
+            assert_eq!(
+                (read.amount, read.name.as_str()),
+                (WrittenAmount::Fill, name)
+            );
+        }
+    }
 }
 
 #[test]

@@ -147,6 +147,7 @@ question-household = { $legal ->
 question-not-weighed = noch nie gewogen: unter „Tresen“ wiegen, bis dahin ist das Gewicht nicht bekannt
 question-not-in-file = in der Datei fehlen Becher, Shaker, Temperaturen und die Plätze im Getränk: diese festlegen
 amount-two-counts = „{ $first } { $second }“ kann { $first }{ $second } oder { $first } mal { $second } bedeuten
+amount-too-long = der Satz ist zu lang für eine Zutat
 
 # What a sentence of a recipe becomes.
 becomes-instruction = eine Anweisung

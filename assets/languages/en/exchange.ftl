@@ -147,6 +147,7 @@ question-household = { $legal ->
 question-not-weighed = nobody has weighed one of these: weigh it in Counter, until then its weight is not known
 question-not-in-file = the file does not state cup, shaker, temperatures and stages: set them
 amount-two-counts = “{ $first } { $second }” can be read as { $first }{ $second } or as { $first } times { $second }
+amount-too-long = the sentence is too long for an ingredient
 
 # What a sentence of a recipe becomes.
 becomes-instruction = an instruction

@@ -1,9 +1,13 @@
 //! A sentence of a recipe as an amount and a name.
 
-use super::amount::{WrittenAmount, times};
+use super::amount::{UnclearAmount, WrittenAmount, times};
 use super::reader::Reader;
 use super::tokens::tokens;
 use super::units::{Unit, unit_called};
+
+/// Longest sentence that is read for its amount, in bytes. A longer one names no ingredient, and what adds up amounts within one
+/// needs time that grows with its square.
+const LONGEST: usize = 500;
 
 /// An ingredient as a recipe names it.
 #[derive(Clone, Debug, PartialEq)]
@@ -26,6 +30,15 @@ pub fn read_line(text: &str) -> WrittenLine {
         .trim()
         .trim_start_matches(['•', '*', '-', '–', '·'])
         .trim();
+    if text.len() > LONGEST {
+        return WrittenLine {
+            text: text.to_owned(),
+            amount: WrittenAmount::Unclear(UnclearAmount::TooLong),
+            name: text.to_owned(),
+            full_name: text.to_owned(),
+            note: String::new(),
+        };
+    }
     let tokens = tokens(text);
     let reader = Reader {
         text,

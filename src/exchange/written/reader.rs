@@ -283,11 +283,7 @@ impl Reader<'_> {
 
     /// "Ice to fill", "top up with soda water": the name.
     fn filled(&self) -> Option<String> {
-        let lower = self.text.to_lowercase();
-        // Letters whose small form is longer would shift what is cut out.
-        if lower.len() != self.text.len() {
-            return None;
-        }
+        let lower = in_small_letters(self.text);
         let is_apart = |at: usize, end: usize| {
             let before = lower[..at].chars().next_back();
             let after = lower[end..].chars().next();
@@ -302,7 +298,7 @@ impl Reader<'_> {
         let name = if before.is_empty() { after } else { before };
         let mut name = name.trim_matches([',', ';', ' ', '-', '–', '.', '(', ')']);
         for first in ["enough ", "with ", "mit ", "some ", "etwas "] {
-            if name.to_lowercase().starts_with(first) {
+            if in_small_letters(name).starts_with(first) {
                 name = &name[first.len()..];
             }
         }
@@ -340,4 +336,17 @@ impl Reader<'_> {
         let word = String::new();
         (!rest.is_empty()).then_some((WrittenAmount::Counted { count, word }, name))
     }
+}
+
+/// The text in small letters, each where it was: one whose small form takes more or fewer bytes stays, so that what is found here
+/// can be cut out of the text.
+fn in_small_letters(text: &str) -> String {
+    let small = |c: char| {
+        let mut lower = c.to_lowercase();
+        match (lower.next(), lower.next()) {
+            (Some(one), None) if one.len_utf8() == c.len_utf8() => one,
+            _ => c,
+        }
+    };
+    text.chars().map(small).collect()
 }
