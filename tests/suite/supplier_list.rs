@@ -460,6 +460,50 @@ fn the_effect_on_the_drinks_is_told_before_anything_is_taken() {
 }
 
 #[test]
+fn a_difference_is_told_where_the_same_lines_of_the_drink_are_priced() {
+    let mut book = millrace();
+    let mut unpriced = |name: &str| {
+        let item = book.ingredient(&id(name)).unwrap();
+        let item = Ingredient {
+            price: None,
+            ..(**item).clone()
+        };
+        put(&mut book.ingredients, item);
+    };
+    // A line of the drink, and something that is in no drink.
+    unpriced("Ostley Creamer powder");
+    unpriced("Ostley Oat creamer powder");
+    let priced = |name: &str, pack: f64| {
+        let item = book.ingredient(&id(name)).unwrap();
+        Ingredient {
+            price: Some(Price {
+                pack,
+                content: Pack::of_grams(1000.0),
+                waste_percent: 0.0,
+                date: None,
+            }),
+            ..(**item).clone()
+        }
+    };
+    let dearer = [
+        priced("Thornby Roasted barley powder", 11.40),
+        priced("Ostley Oat creamer powder", 7.0),
+    ];
+    let mut after = book.clone();
+    for item in dearer {
+        put(&mut after.ingredients, item);
+    }
+    let effects = cost_effects(&book, &after);
+    assert!(effects[0].before.unwrap().is_partial, "{effects:?}");
+    let difference = effects[0].difference.unwrap();
+    assert!((difference - 0.018).abs() < 1e-9, "{effects:?}");
+    // What was not priced before makes nothing dearer.
+    put(&mut after.ingredients, priced("Ostley Creamer powder", 6.0));
+    let effects = cost_effects(&book, &after);
+    assert_eq!(effects[0].difference, None, "{effects:?}");
+}
+
+#[test]
 fn the_command_takes_what_is_sure_and_says_what_it_leaves_out() {
     let folder = tempfile::tempdir().unwrap();
     let (book, list) = (
