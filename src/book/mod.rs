@@ -84,7 +84,7 @@ pub use measure::{
 pub use merge::{Conflict, Merge, MergeNote, Part, merge};
 pub use nutrient::{Evidence, Figure, Nutrient};
 pub use price::{Article, EarlierPrice, Price};
-pub use price_change::{PriceInTime, is_same_content};
+pub use price_change::{PriceInTime, dearer_by, is_same_content, is_same_figure};
 pub use recipe::{Approval, MOST_LINES, Recipe, State, Version};
 pub use resolve::resolve;
 pub use resolved::Resolved;

@@ -3,10 +3,11 @@
 use super::doubt::{CellFault, Doubt, Skip};
 use super::field::Field;
 use super::review::{FieldChange, Outcome};
-use super::row_price::{dearer_by, is_same};
+use super::row_price::grams_per_millilitre;
 use super::row_reader::{NAME, RowReader};
 use crate::book::{
-    Article, Book, Composition, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient, Role,
+    Article, Book, Composition, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient, Price,
+    Role, dearer_by, is_same_figure,
 };
 use crate::quantity::excerpt;
 
@@ -34,7 +35,7 @@ impl RowReader<'_> {
                 continue;
             };
             let before = known.composition.get(nutrient).map(|figure| figure.value);
-            let same = before.is_some_and(|before| is_same(before, value));
+            let same = before.is_some_and(|before| is_same_figure(before, value));
             if same {
                 continue;
             }
@@ -61,7 +62,12 @@ impl RowReader<'_> {
         {
             let before = known.price.as_ref();
             changes.push(FieldChange::Price {
-                percent: before.and_then(|before| dearer_by(book, &ingredient, before, &price)),
+                percent: before.and_then(|before| {
+                    let of = |price: &Price| (price.pack, price.content);
+                    let is_asked = before.content.unit != price.content.unit;
+                    let weighs = is_asked.then(|| grams_per_millilitre(book, &ingredient));
+                    dearer_by(of(before), of(&price), weighs.flatten())
+                }),
                 before: known.price.clone(),
                 after: price.clone(),
             });

@@ -5,7 +5,7 @@ use super::doubt::{CellFault, UnitsOf};
 use super::field::{Field, names_gross};
 use super::row_reader::RowReader;
 use crate::balance::{Slots, pack_grams, per_gram};
-use crate::book::{Book, Day, Ingredient, Price, is_same_content};
+use crate::book::{Book, Day, Ingredient, Price, is_same_content, is_same_figure};
 use crate::quantity::{Pack, PackError, mass_or_volume_called, parse_pack};
 
 /// German headings of prices for a kilogram or a litre.
@@ -145,7 +145,8 @@ impl RowReader<'_> {
         // A price that did not change keeps the day on which it was looked up.
         match before {
             Some(before)
-                if is_same(before.pack, pack) && is_same_content(before.content, content) =>
+                if is_same_figure(before.pack, pack)
+                    && is_same_content(before.content, content) =>
             {
                 Some(Price {
                     date: before.date.clone().or(price.date),
@@ -171,26 +172,12 @@ impl RowReader<'_> {
     }
 }
 
-/// How much dearer a gram is at another price, in percent; `None` after one of nothing, and where packs are told in weight and in
-/// volume and nobody knows what the volume weighs.
-pub(super) fn dearer_by(
-    book: &Book,
-    of: &Ingredient,
-    before: &Price,
-    after: &Price,
-) -> Option<f64> {
-    let amount = |content: Pack| {
-        if before.content.unit == after.content.unit {
-            return Some(content.whole());
-        }
-        // What nothing is stated of weighs nothing that is known.
-        let is_known = of.density.is_some() || !of.composition.printed.is_empty();
-        let mix = per_gram(of, &mut Slots::default()).mix;
-        pack_grams(book, of, &mix, content).filter(|_| is_known)
-    };
-    let each = |price: &Price| Some(price.pack / amount(price.content)?);
-    let change = 100.0 * (each(after)? / each(before)? - 1.0);
-    change.is_finite().then_some(change)
+/// What a millilitre weighs, g; `None` where nothing is stated that tells it.
+pub(super) fn grams_per_millilitre(book: &Book, of: &Ingredient) -> Option<f64> {
+    // What nothing is stated of weighs nothing that is known.
+    let is_known = of.density.is_some() || !of.composition.printed.is_empty();
+    let mix = per_gram(of, &mut Slots::default()).mix;
+    pack_grams(book, of, &mix, Pack::of_millilitres(1.0)).filter(|_| is_known)
 }
 
 /// Whether a price is for so much instead of for a pack, as its unit or heading says: "€/kg", "je Liter", "per 100 g", and not
@@ -238,11 +225,6 @@ fn written_day(text: &str) -> Option<String> {
     }
     let written = format!("{year}-{month:0>2}-{day:0>2}");
     Day::from_text(&written).map(|_| written)
-}
-
-/// Whether two numbers are one, but for the last digits of the arithmetic.
-pub(super) fn is_same(one: f64, two: f64) -> bool {
-    (one - two).abs() <= 1e-9 * two.abs()
 }
 
 #[cfg(test)]
