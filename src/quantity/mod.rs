@@ -28,7 +28,7 @@ pub use rounding::{Beside, Rounded, rounded, rounded_at_most, rounded_beside};
 pub use several_readings::parse_readings;
 pub use temperature::Temperature;
 pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount, parse_amounts};
-pub use uncertain::Uncertain;
+pub use uncertain::{RECTANGULAR, Uncertain};
 pub use unit_text::{parse_in_unit, parse_in_unit_up_to};
 pub use unit_words::{PackUnit, mass_or_volume_called};
 pub use visible_text::{cut_in_the_middle, excerpt, is_hidden, name_as_shown, visible};

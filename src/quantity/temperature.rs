@@ -1,9 +1,7 @@
 //! A temperature as somebody states it: one figure, or a range that it stays in.
 
+use super::uncertain::RECTANGULAR;
 use super::{NumberError, ShownUnit};
-
-/// A half-range of equal probability as a standard uncertainty: 1/√3 (JCGM 100:2008, 4.3.7).
-const RECTANGULAR: f64 = 0.577_350_269_189_625_8;
 
 /// Between the two ends of a range that is shown.
 const TO: char = '–';
