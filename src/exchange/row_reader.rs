@@ -5,11 +5,8 @@ use super::doubt::{CellFault, Doubt, MOST_IN_CELL, UnitsOf};
 use super::field::{Field, Mapping};
 use super::number::{DecimalSigns, number_and_unit};
 use super::table::TextTable;
-use crate::book::Nutrient;
+use crate::book::{Nutrient, SALT_PER_SODIUM};
 use crate::quantity::{DecimalSign, KILOJOULES_PER_KILOCALORIE, NumberError, excerpt};
-
-/// Salt in a gram of sodium, g/g (Regulation (EU) 1169/2011, Annex I).
-const SALT_PER_SODIUM: f64 = 2.5;
 
 /// Longest name in a sentence, in characters.
 pub(super) const NAME: usize = 60;
