@@ -138,6 +138,13 @@ const LINES: &[(&str, Asks, &str)] = &[
     ("top up with sparkling water", Fill, "sparkling water"),
     ("enough water to fill", Fill, "water"),
     ("Milk: 200 ml", Ml(200.0), "Milk"),
+    (
+        "1\u{a0}½ tablespoons honey",
+        Spoons(1.5, Tablespoon),
+        "honey",
+    ),
+    ("1\u{202f}1/2 cups tea", Spoons(1.5, Cup), "tea"),
+    ("1  ½ cups tea", Spoons(1.5, Cup), "tea"),
     ("• 2 Tbsp honey", Spoons(2.0, Tablespoon), "honey"),
     ("salt to taste", Nothing, "salt to taste"),
     (
@@ -167,6 +174,8 @@ const LINES: &[(&str, Asks, &str)] = &[
     ("0,5 l Milch", Ml(500.0), "Milch"),
     ("1 Dose Kokoscreme (400 ml)", Ml(400.0), "Kokoscreme"),
     ("2 Dosen (je 400 ml) Kokoscreme", Ml(800.0), "Kokoscreme"),
+    ("2 x 400-g-Dosen Pflaumen", G(800.0), "Pflaumen"),
+    ("1 400-ml-Dose Kokoscreme", Ml(400.0), "Kokoscreme"),
     ("1 Glas Pflaumenmus", Pieces(1.0, "Glas"), "Pflaumenmus"),
     (
         "2 Messlöffel Gerstenpulver",

@@ -255,9 +255,9 @@ impl Reader<'_> {
         {
             return (times(each, count), behind);
         }
-        // "2 x 400 g cans".
-        if is_metric && matches!(self.unit(at), Some(((Unit::Container, ..), _))) {
-            return (amount, at + 1);
+        // "2 x 400 g cans", "2 x 400-g-Dosen".
+        if is_metric && let Some(((Unit::Container, ..), behind)) = self.unit(at) {
+            return (amount, behind);
         }
         let adds = self.is_sign(at, '+') || self.is_word(at, &["plus", "und", "and"]);
         if adds

@@ -36,6 +36,14 @@ pub(super) fn tokens(text: &str) -> Vec<Token> {
         }
         at
     };
+    // A blank of any width, and several of them, but no end of a line.
+    let is_blank = |c: char| is_space(c) && !c.is_control();
+    let blanks_end = |mut at: usize| {
+        while letter(at).is_some_and(is_blank) {
+            at += 1;
+        }
+        at
+    };
     let mut tokens = Vec::new();
     let mut at = 0;
     while let Some(c) = letter(at) {
@@ -51,7 +59,7 @@ pub(super) fn tokens(text: &str) -> Vec<Token> {
             }
             let whole_end = at;
             // "1½", "1 ½".
-            let fraction = at + usize::from(letter(at) == Some(' '));
+            let fraction = blanks_end(at);
             // "1/2", and "1 1/2".
             let over = |from: usize| {
                 let end = digits_end(from);
@@ -63,8 +71,8 @@ pub(super) fn tokens(text: &str) -> Vec<Token> {
                 at = fraction + 1;
             } else if let Some(end) = over(begin) {
                 at = end;
-            } else if letter(at) == Some(' ')
-                && let Some(end) = over(at + 1)
+            } else if fraction > at
+                && let Some(end) = over(fraction)
             {
                 at = end;
             }
