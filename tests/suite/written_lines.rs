@@ -85,6 +85,15 @@ const LINES: &[(&str, Asks, &str)] = &[
         "lime juice",
     ),
     ("about 200 ml water", Ml(200.0), "water"),
+    ("c. 200 ml water", Ml(200.0), "water"),
+    (
+        "2 to c. 3 tablespoons honey",
+        SpoonRange(2.0, 3.0, Tablespoon),
+        "honey",
+    ),
+    ("1 c. milk", Spoons(1.0, Cup), "milk"),
+    ("2 c milk", Spoons(2.0, Cup), "milk"),
+    ("vitamin C 200 mg", G(0.2), "vitamin C"),
     ("~150ml milk", Ml(150.0), "milk"),
     (
         "1/4 teaspoon ground cinnamon",

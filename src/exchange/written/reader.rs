@@ -80,10 +80,17 @@ impl Reader<'_> {
 
     /// Behind "about", "ca.", "~".
     fn behind_about(&self, mut at: usize) -> usize {
-        while self.is_word(at, ABOUT) || self.is_sign(at, '~') {
+        while self.is_word(at, ABOUT) || self.is_sign(at, '~') || self.is_circa(at) {
             at += 1;
         }
         at
+    }
+
+    /// "c. 200 ml". Behind a number it is a cup, and without a stop part of a name: "vitamin C 200 mg".
+    fn is_circa(&self, at: usize) -> bool {
+        let token = self.tokens.get(at);
+        token.is_some_and(|token| self.text[token.begin..].starts_with("c."))
+            && matches!(self.kind(at + 1), Some(Kind::Number(_)))
     }
 
     fn number(&self, at: usize) -> Read<f64> {

@@ -2,12 +2,11 @@
 
 use crate::quantity::{NumberError, is_fraction, parse_number};
 
-/// A piece of a sentence, with where it begins and ends in it.
+/// A piece of a sentence, with where it begins in it.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Token {
     pub(super) kind: Kind,
     pub(super) begin: usize,
-    pub(super) end: usize,
 }
 
 #[derive(Clone, Debug, PartialEq)]
@@ -114,7 +113,6 @@ pub(super) fn tokens(text: &str) -> Vec<Token> {
         tokens.push(Token {
             kind,
             begin: byte(begin),
-            end: byte(at),
         });
     }
     tokens

@@ -216,7 +216,6 @@ pub(super) const ABOUT: &[&str] = &[
     "roughly",
     "circa",
     "ca",
-    "c.",
     "etwa",
     "ungefähr",
     "rund",
