@@ -531,6 +531,48 @@ fn the_command_takes_what_is_sure_and_says_what_it_leaves_out() {
     assert_eq!(after.ingredients.len(), millrace().ingredients.len());
 }
 
+#[test]
+fn the_command_refuses_a_line_that_the_file_has_not() {
+    let folder = tempfile::tempdir().unwrap();
+    let in_folder = |name: &str| folder.path().join(name);
+    let (book, list, recipe) = (in_folder("b.ron"), in_folder("l.csv"), in_folder("r.json"));
+    std::fs::write(&book, write(&millrace())).unwrap();
+    std::fs::write(&list, windows_1252(LIST)).unwrap();
+    let written =
+        r#"{"@type":"Recipe","name":"Lantern","recipeIngredient":["1 g salt","2 g figs"]}"#;
+    std::fs::write(&recipe, written).unwrap();
+    let before = std::fs::read_to_string(&book).unwrap();
+    let salt = "1=thornby-roasted-barley-powder";
+    for (file, arguments, line, is_there) in [
+        (&list, ["--tick", "12"], "12", false),
+        (&list, ["--tick", "3"], "3", false),
+        (&list, ["--tick", "11"], "", true),
+        (&list, ["--map", "400="], "400", false),
+        (&list, ["--map", "11="], "", true),
+        (&list, ["--headings", "40"], "40", false),
+        (&list, ["--headings", "0"], "0", false),
+        (&list, ["--headings", "3"], "", true),
+        (&recipe, ["--map", "3="], "3", false),
+        (&recipe, ["--map", "0="], "0", false),
+        (&recipe, ["--map", salt], "", true),
+    ] {
+        let output = Command::new(env!("CARGO_BIN_EXE_evensip"))
+            .args(["bring-in", book.to_str().unwrap(), file.to_str().unwrap()])
+            .args(arguments)
+            .output()
+            .unwrap();
+        let said = String::from_utf8(output.stderr).unwrap();
+        assert_eq!(
+            output.status.code(),
+            Some(if is_there { 0 } else { 2 }),
+            "{arguments:?}: {said}"
+        );
+        let names_line = said.contains(&format!("there is no row in line {line} of the file"));
+        assert!(is_there || names_line, "{arguments:?}: {said}");
+        assert_eq!(std::fs::read_to_string(&book).unwrap(), before);
+    }
+}
+
 /// A cell as lists have them, with slips.
 fn cell(dice: &mut Dice, column: usize) -> String {
     let cells: &[&str] = match column {
