@@ -81,7 +81,7 @@ impl From<f64> for Temperature {
 }
 
 impl ShownUnit<'_> {
-    /// Reads a temperature that may be a range, as °C: "77", "75–80 °C", "75-80", "-18 - -16", "165 to 175 °F".
+    /// Reads a temperature that may be a range, as °C: "77", "75–80 °C", "75-80", "-18 - -16", "165 to 175 °F", "75 bis 80".
     pub fn read_stated(&self, text: &str) -> Result<Temperature, NumberError> {
         let whole = text.trim();
         let Some((first, last)) = ends_of(whole) else {
@@ -119,7 +119,9 @@ fn ends_of(text: &str) -> Option<(&str, &str)> {
         let is_dash = matches!(c, '-' | '–' | '—' | '−' | '‑' | '…');
         (is_dash && ends_a_figure(&text[..at])).then(|| (&text[..at], &text[at + c.len_utf8()..]))
     });
-    let (first, last) = dash.or_else(|| text.split_once(" to "))?;
+    let (first, last) = dash
+        .or_else(|| text.split_once(" to "))
+        .or_else(|| text.split_once(" bis "))?;
     Some((first.trim(), last.trim()))
 }
 
@@ -140,6 +142,8 @@ mod tests {
             ("80 - 75°", 75.0, 80.0),
             ("75 °C – 80 °C", 75.0, 80.0),
             ("75 to 80", 75.0, 80.0),
+            ("75 bis 80", 75.0, 80.0),
+            ("75 °C bis 80 °C", 75.0, 80.0),
             ("-18 - -16", -18.0, -16.0),
             ("−2–4", -2.0, 4.0),
             ("167–176 °F", 75.0, 80.0),
