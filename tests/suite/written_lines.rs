@@ -455,6 +455,19 @@ fn letters_whose_small_form_is_longer_or_shorter_shift_nothing() {
 }
 
 #[test]
+fn a_match_is_said_by_the_name_of_its_measure() {
+    let book = shop();
+    let said = |text: &str| {
+        let arrived = arrive(&recipe(&[text]), &book, &nothing());
+        let speaker = Speaker::new(&arrived.after);
+        speaker.becomes(&arrived.lines[0])
+    };
+    assert_eq!(said("½ cup milk"), "½ × cup (240 ml): Milk");
+    assert_eq!(said("2 Tbsp honey"), "2 × Tablespoon of the bar: Honey");
+    assert_eq!(said("200 ml milk"), "200 ml Milk");
+}
+
+#[test]
 fn what_a_person_says_of_a_sentence_is_what_comes_in() {
     let book = shop();
     let honey = IngredientId::new("honey").unwrap();

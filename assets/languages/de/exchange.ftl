@@ -153,7 +153,7 @@ amount-too-long = der Satz ist zu lang für eine Zutat
 becomes-instruction = eine Anweisung
 becomes-left-out = ausgelassen, wie gewählt
 becomes-line = { $amount } { $ingredient }
-becomes-line-measured = { $amount } { $ingredient } ({ $measure })
+becomes-line-measured = { $count } × { $measure }: { $ingredient }
 # Why an ingredient of the book is chosen for one that a recipe names.
 alike-same-name = derselbe Name
 alike-nearly = fast derselbe Name

@@ -153,7 +153,8 @@ amount-too-long = the sentence is too long for an ingredient
 becomes-instruction = an instruction
 becomes-left-out = left out, as you chose
 becomes-line = { $amount } { $ingredient }
-becomes-line-measured = { $amount } { $ingredient } ({ $measure })
+# { $measure } is the name of a measure, which may end with its size in brackets: "½ × cup (240 ml): milk".
+becomes-line-measured = { $count } × { $measure }: { $ingredient }
 # Why an ingredient of the book is chosen for one that a recipe names.
 alike-same-name = the same name
 alike-nearly = nearly the same name
