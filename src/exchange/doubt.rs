@@ -1,7 +1,7 @@
 //! What is doubtful about a row, and why a row is left out: facts, of which `say` makes the sentences.
 
 use super::row_fault::RowFault;
-use crate::book::{FindingKind, IngredientId};
+use crate::book::{FindingKind, Form, IngredientId};
 use crate::quantity::DecimalSign;
 
 /// A cell that is left out of what is taken, or an assumption about its row.
@@ -27,8 +27,8 @@ pub enum Doubt {
         /// The number with decimals.
         decimals: String,
     },
-    /// A new ingredient whose form nobody states: it decides what the rest to 100 g is.
-    NoForm,
+    /// A new ingredient whose form only its name tells: it decides what the rest to 100 g is.
+    FormByName(Form),
 }
 
 /// What is wrong with a cell.
@@ -99,6 +99,8 @@ pub enum Skip {
     LeftOut,
     /// The list has a column of prices, and the row states none and nothing else that is new.
     NoPrice,
+    /// It is about a new ingredient whose form nothing tells.
+    NoForm,
     /// Nothing of it could be read.
     NothingRead,
     /// An earlier row is about the same ingredient.

@@ -159,7 +159,7 @@ impl Rows<'_> {
                 self.taken.insert(id.clone());
                 let date = &self.choices.date;
                 let new = row.new_ingredient(self.book, id, (brand, name), article, form, date);
-                Outcome::New(Box::new(new))
+                new.map_or_else(Outcome::Skipped, |new| Outcome::New(Box::new(new)))
             }
             Found::Several(ingredients) => Outcome::Skipped(Skip::Several { ingredients }),
         }

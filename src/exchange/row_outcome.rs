@@ -2,6 +2,7 @@
 
 use super::doubt::{CellFault, Doubt, Skip};
 use super::field::Field;
+use super::likely::form_told;
 use super::review::{FieldChange, Outcome};
 use super::row_price::grams_per_millilitre;
 use super::row_reader::{NAME, RowReader};
@@ -108,7 +109,8 @@ impl RowReader<'_> {
         Outcome::Same
     }
 
-    /// A row about an ingredient that the book does not have: with what the row states.
+    /// A row about an ingredient that the book does not have: with what the row states, and of a form that it, a person or its name
+    /// tells.
     pub(super) fn new_ingredient(
         &mut self,
         book: &Book,
@@ -117,12 +119,17 @@ impl RowReader<'_> {
         article: &Article,
         form: Option<Form>,
         date: &str,
-    ) -> Ingredient {
+    ) -> Result<Ingredient, Skip> {
         let stated = self.word(Field::Form, &Form::ALL, Form::word, CellFault::NotAForm);
-        if stated.is_none() && form.is_none() && !self.states(Field::Form) {
-            // Said, so that a person looks at it: the form decides what the rest to 100 g is.
-            self.doubts.push(Doubt::NoForm);
-        }
+        let form = match (stated.or(form), form_told(name)) {
+            (Some(form), _) => form,
+            (None, Some(form)) => {
+                // Said, so that a person looks at it: the form decides what the rest to 100 g is.
+                self.doubts.push(Doubt::FormByName(form));
+                form
+            }
+            (None, None) => return Err(Skip::NoForm),
+        };
         let role = self.word(Field::Role, &Role::ALL, Role::word, CellFault::NotARole);
         let mut composition = Composition::default();
         for nutrient in Nutrient::ALL {
@@ -136,7 +143,7 @@ impl RowReader<'_> {
         let mut new = Ingredient {
             brand: brand.to_owned(),
             supplier: article.supplier.clone(),
-            form: stated.or(form).unwrap_or(empty.form),
+            form,
             role: role.unwrap_or(empty.role),
             composition,
             density: density.map(|density| Figure::new(density, Evidence::SpecSheet)),
@@ -148,6 +155,6 @@ impl RowReader<'_> {
             new.articles.push(article.clone());
         }
         new.price = self.price(book, &new, date);
-        new
+        Ok(new)
     }
 }

@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 
 use evensip::balance::{Measurand, balance_version, standard_balance};
 use evensip::book::{
-    Amount, Book, Carried, Change, Entry, IngredientId, Line, LineId, MeasureId, Nominal, Nutrient,
-    Recipe, RecipeId,
+    Amount, Book, Carried, Change, Entry, Form, IngredientId, Line, LineId, MeasureId, Nominal,
+    Nutrient, Recipe, RecipeId,
 };
 use evensip::book_file;
 use evensip::cards::{CardOptions, json_ld};
@@ -221,7 +221,10 @@ fn told(text: &str) -> Review {
         &table,
         &mapping,
         &signs,
-        &ListChoices::of_day(""),
+        &ListChoices {
+            form: Some(Form::Powder),
+            ..ListChoices::default()
+        },
     )
 }
 

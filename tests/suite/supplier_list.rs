@@ -275,15 +275,18 @@ fn nothing_is_ticked_that_was_read_by_half_or_moves_a_price_far() {
     };
     assert!(new.composition.printed.is_empty() && new.allergens.is_none());
     assert_eq!(new.form, Form::Syrup);
-    // Nobody has said anything yet: names that the book has not are new, of no form that is stated.
+    // Nobody has said anything yet: names that the book has not are new, of a form that is not stated. It is taken for what the
+    // name says, and asked for where it says nothing.
     let review = reviewed(&book, &of_supplier(BTreeMap::new()));
-    for line in [4, 5, 9, 10] {
-        let line = review.lines.iter().find(|one| one.line == line).unwrap();
-        assert!(
-            matches!(line.outcome, Outcome::New(_)) && !line.is_sure(),
-            "{line:?}"
-        );
+    let at = |line: u64| review.lines.iter().find(|one| one.line == line).unwrap();
+    for (line, form) in [(4, Form::Powder), (5, Form::Powder), (9, Form::Syrup)] {
+        let line = at(line);
+        let is_of_form = matches!(&line.outcome, Outcome::New(new) if new.form == form);
+        assert!(is_of_form && !line.is_sure(), "{line:?}");
+        assert_eq!(line.doubts, [Doubt::FormByName(form)]);
     }
+    assert_eq!(at(10).outcome, Outcome::Skipped(Skip::NoForm));
+    assert!(!Speaker::new(&book).outcome_details(at(10)).is_empty());
     let skipped = |at: usize| review.lines[at].outcome.clone();
     assert!(matches!(skipped(7), Outcome::Skipped(Skip::NothingRead)));
 }
@@ -380,7 +383,7 @@ fn a_dash_states_nothing_in_any_column() {
     for nothing in ["-", "–", "—", "n/a", "N/A", "k. A.", "?"] {
         let text = format!(
             "Artikel;Artikelnr;Marke;Lieferant;Inhalt;Preis;Zutaten;Note\n\
-             Figs;{nothing};Velm;{nothing};1 kg;9,90;{nothing};{nothing}\n\
+             Fig powder;{nothing};Velm;{nothing};1 kg;9,90;{nothing};{nothing}\n\
              {nothing};7;Velm;Tarn;1 kg;9,90;Figs;dried\n\
              Quince syrup;{nothing};Pellow;{nothing};{nothing};{nothing};{nothing};{nothing}\n"
         );
@@ -393,7 +396,10 @@ fn a_dash_states_nothing_in_any_column() {
             assert_eq!(stated, "", "{nothing}");
         }
         // Matched by hand it is remembered by its name, not by a dash that the next row has, too.
-        assert_eq!(review.lines[0].article.article, "Velm Figs", "{nothing}");
+        assert_eq!(
+            review.lines[0].article.article, "Velm Fig powder",
+            "{nothing}"
+        );
         assert_eq!(review.lines[1].outcome, Outcome::Skipped(Skip::NoName));
         assert_eq!(review.lines[2].outcome, Outcome::Skipped(Skip::NoPrice));
         assert_eq!(review.lines[2].doubts, [], "{nothing}");

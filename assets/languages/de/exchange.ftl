@@ -63,6 +63,7 @@ row-no-name-column = keine Spalte ist der Name: oben eine wählen
 row-no-name = der Name ist leer
 row-left-out = ausgelassen, wie gewählt
 row-no-price = kein Preis angegeben, der Preis im Buch bleibt
+row-no-form = neu, und nichts sagt, welche Form es hat: wählen, was es ist
 row-nothing-read = nichts daraus kann übernommen werden
 row-same-ingredient = in Zeile { $line } geht es um dieselbe Zutat: wählen, was hier gemeint ist
 row-again = dieselbe Marke mit demselben Namen steht in Zeile { $line }
@@ -83,7 +84,7 @@ row-too-narrow = { $cells ->
 # A cell that is left out: its heading, what stands in it, and a clause that begins with "cell-".
 doubt-cell = { $heading } „{ $cell }“: { $why }
 doubt-ambiguous = { $heading } „{ $cell }“: { $thousands } oder { $decimals }; das Dezimalzeichen der Liste wählen
-doubt-no-form = keine Form angegeben: wählen, was es ist, sonst wird es als Pulver hinzugefügt
+doubt-form-by-name = keine Form angegeben: der Name sagt { $form }
 cell-not-a-number = keine Zahl
 # { $sign } is "point" or "comma".
 cell-not-a-number-with = keine Zahl mit dem Dezimalzeichen { $sign }

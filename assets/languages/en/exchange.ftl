@@ -63,6 +63,7 @@ row-no-name-column = no column is the name: choose one above
 row-no-name = the name is empty
 row-left-out = left out, as you chose
 row-no-price = no price is stated, so the one in the book stays
+row-no-form = it is new, and nothing tells its form: choose what it is
 row-nothing-read = nothing in it can be taken
 row-same-ingredient = line { $line } is about the same ingredient: choose what this one is
 row-again = the same brand and name are in line { $line }
@@ -83,7 +84,7 @@ row-too-narrow = { $cells ->
 # A cell that is left out: its heading, what stands in it, and a clause that begins with "cell-".
 doubt-cell = { $heading } “{ $cell }”: { $why }
 doubt-ambiguous = { $heading } “{ $cell }”: { $thousands } or { $decimals }? choose the decimal sign of the list
-doubt-no-form = no form is stated: choose what it is, or it is added as a powder
+doubt-form-by-name = no form is stated: its name says { $form }
 cell-not-a-number = not a number
 # { $sign } is "point" or "comma".
 cell-not-a-number-with = not a number with a decimal { $sign }
