@@ -101,8 +101,9 @@ pub use vessel::{
     VesselKind,
 };
 pub use well_formed::{
-    CalledSize, EnergyRange, Held, LARGEST_AMOUNT, Miscalled, NamedUnit, energy_of_composition,
-    findings, millilitres_in_name, miscalled, nearest, new_errors, new_errors_of,
+    CalledSize, EnergyRange, FOOD_TEMPERATURE, Held, LARGEST_AMOUNT, Miscalled, NamedUnit,
+    energy_of_composition, findings, millilitres_in_name, miscalled, nearest, new_errors,
+    new_errors_of,
 };
 
 pub use crate::quantity::Temperature;

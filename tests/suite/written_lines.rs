@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use evensip::balance::{Measurand, balance_version};
 use evensip::book::{
     Amount, Book, Entry, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, Nominal,
-    Role,
+    Role, Temperature,
 };
 use evensip::edit::apply;
 use evensip::exchange::{
@@ -452,6 +452,32 @@ fn letters_whose_small_form_is_longer_or_shorter_shift_nothing() {
             );
         }
     }
+}
+
+#[test]
+fn what_a_sentence_says_of_its_temperature_weighs_what_it_pours() {
+    let book = shop();
+    let line = |text: &str| {
+        let arrived = arrive(&recipe(&[text]), &book, &nothing());
+        let recipe = arrived.after.recipes.iter().next().unwrap().clone();
+        let balance = balance_version(&arrived.after, &recipe, None).unwrap();
+        let line = recipe.entries[0].line().unwrap().clone();
+        (line, balance.figures.complete(Measurand::Mass).unwrap())
+    };
+    // Water weighs 961.9 g a litre at 95 °C and 998.2 g at 20 °C (CIPM 2001).
+    let (hot, grams) = line("125 ml hot water (95 °C)");
+    assert_eq!(hot.temperature, Some(95.0.into()));
+    assert!((grams - 120.2).abs() < 0.2, "{grams}");
+    let (range, grams) = line("125 ml Wasser, 75 bis 80 °C");
+    assert_eq!(range.temperature.map(Temperature::ends), Some([75.0, 80.0]));
+    assert!((grams - 121.7).abs() < 0.2, "{grams}");
+    // Nobody says how hot: it is weighed as the shop's water, and the word stays beside the line.
+    let (plain, grams) = line("125 ml hot water");
+    assert_eq!(
+        (plain.temperature, plain.note.as_str()),
+        (None, "125 ml hot water")
+    );
+    assert!((grams - 124.8).abs() < 0.2, "{grams}");
 }
 
 #[test]

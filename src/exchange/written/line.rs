@@ -1,9 +1,11 @@
 //! A sentence of a recipe as an amount and a name.
 
 use super::amount::{UnclearAmount, WrittenAmount, times};
+use super::degrees::without_temperature;
 use super::reader::Reader;
 use super::tokens::tokens;
 use super::units::{Unit, unit_called};
+use crate::quantity::Temperature;
 
 /// Longest sentence that is read for its amount, in bytes. A longer one names no ingredient, and what adds up amounts within one
 /// needs time that grows with its square.
@@ -20,6 +22,8 @@ pub struct WrittenLine {
     pub name: String,
     /// The same with what is said behind a comma, which may belong to the name: "black tea, brewed".
     pub full_name: String,
+    /// How warm it is, where that is said.
+    pub temperature: Option<Temperature>,
     /// What else is said: "chilled", "optional".
     pub note: String,
 }
@@ -36,12 +40,15 @@ pub fn read_line(text: &str) -> WrittenLine {
             amount: WrittenAmount::Unclear(UnclearAmount::TooLong),
             name: text.to_owned(),
             full_name: text.to_owned(),
+            temperature: None,
             note: String::new(),
         };
     }
-    let tokens = tokens(text);
+    let (temperature, without) = without_temperature(text).unzip();
+    let sentence = without.as_deref().unwrap_or(text);
+    let tokens = tokens(sentence);
     let reader = Reader {
-        text,
+        text: sentence,
         tokens: &tokens,
     };
     let (amount, name) = reader.line();
@@ -58,6 +65,7 @@ pub fn read_line(text: &str) -> WrittenLine {
         amount,
         name,
         full_name,
+        temperature,
         note,
     }
 }
