@@ -110,10 +110,11 @@ impl ShownUnit<'_> {
 
 /// The texts of both ends of a range: what stands between a figure and another is no sign of the second.
 fn ends_of(text: &str) -> Option<(&str, &str)> {
+    let first_digit = text.find(char::is_numeric)?;
     let ends_a_figure = |before: &str| {
         let last = before.trim_end().chars().next_back();
         last.is_some_and(|c| c.is_numeric() || c.is_alphabetic() || c == '°')
-            && before.contains(char::is_numeric)
+            && before.len() > first_digit
     };
     let dash = text.char_indices().find_map(|(at, c)| {
         let is_dash = matches!(c, '-' | '–' | '—' | '−' | '‑' | '…');
