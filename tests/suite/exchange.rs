@@ -415,6 +415,42 @@ fn json_ld_of_others_is_read_in_its_many_shapes() {
 }
 
 #[test]
+fn nothing_of_a_recipe_in_parts_is_dropped_in_silence() {
+    let text = r#"{"@type":"Recipe","name":"Plum cooler",
+        "recipeIngredient":[["200 ml plum juice","1 g salt"],{"@type":"HowToItem","text":"2 g tea"},{"@value":"3 g figs"},
+            {"amount":{"value":3}},true,null," ","1 cup\n  water"],
+        "recipeInstructions":[{"@type":"HowToSection","name":"For the tea","itemListElement":[
+            {"@type":"HowToStep","name":"Steep","text":"Pour on the water."},{"@type":"HowToStep","name":"Stir…","text":"Stir it well."}]}]}"#;
+    let read = read_json_ld(text).unwrap();
+    let texts: Vec<&str> = read
+        .ingredients
+        .iter()
+        .map(|line| line.text.as_str())
+        .collect();
+    assert_eq!(
+        texts,
+        [
+            "200 ml plum juice",
+            "1 g salt",
+            "2 g tea",
+            "3 g figs",
+            "1 cup   water"
+        ]
+    );
+    assert_eq!(read.ingredients[4].name, "water");
+    assert_eq!(read.left_out, [r#"{"amount":{"value":3}}"#, "true"]);
+    assert_eq!(
+        read.instructions,
+        [
+            "For the tea",
+            "Steep",
+            "Pour on the water.",
+            "Stir it well."
+        ]
+    );
+}
+
+#[test]
 fn a_recipe_for_another_shop_is_a_book_of_grams_without_measures_and_prices() {
     let book = sample();
     let id = RecipeId::new("hob-and-ember").unwrap();
