@@ -114,6 +114,12 @@ const LINES: &[(&str, Asks, &str)] = &[
     ("1 cup/240 ml cream", Ml(240.0), "cream"),
     ("240 ml (1 cup) cream", Ml(240.0), "cream"),
     ("100 g (½ cup) sugar", G(100.0), "sugar"),
+    (
+        "1 cup (packed) brown sugar",
+        Spoons(1.0, Cup),
+        "brown sugar",
+    ),
+    ("2 (large) plums", Pieces(2.0, ""), "plums"),
     ("60 g brown sugar (packed), sifted", G(60.0), "brown sugar"),
     ("2 T honey", Spoons(2.0, Tablespoon), "honey"),
     ("1 t salt", Spoons(1.0, Teaspoon), "salt"),
@@ -536,34 +542,50 @@ proptest! {
 
     /// Pieces of sentences in any order: never a panic, never an error in the book, and never less than what was written.
     #[test]
-    fn any_sentence_comes_in_whole_or_as_it_stands(seed in any::<u64>()) {
+    fn any_sentence_comes_in_whole_or_as_it_stands(seed in any::<u64>(), letters in ".{0,12}") {
         let mut dice = Dice(seed);
-        let pieces = [
+        let amounts = [
             "2", "½", "1 1/2", "200–250", "1,000", "2 500", "ml", "g", "Tbsp", "cup", "EL", "can", "(14 oz)", "(240 ml)", "(",
-            ")", "/", "-", "x", "of", "a", "half", "plus", "to fill", "Prise", "honey", "Quittensirup", ", chilled", "1/0", "½½",
-            "999999999", "÷", "ß", "İ", "•",
+            ")", "/", "-", "x", "of", "a", "half", "plus", "to fill", "Prise", "1/0", "½½", "999999999", "÷", "•", "c.", "quart",
+            "95 °C", "75 bis 80 Grad", "°", "-18 °F", "400-g-Dosen", "+", ",", "(,)",
         ];
+        let names = ["honey", "Quittensirup", "chilled", "packed", "hot", "water", "brewed", "ß", "İ", "\u{212a}", "Ice"];
         let mut text = String::new();
         for _ in 0..=dice.below(7) {
-            text.push_str(dice.pick(&pieces));
-            text.push_str(dice.pick(&[" ", " ", "", "\u{a0}"]));
+            match dice.below(8) {
+                0..5 => text.push_str(dice.pick(&amounts)),
+                5 | 6 => text.push_str(dice.pick(&names)),
+                _ => text.push_str(&letters),
+            }
+            text.push_str(dice.pick(&[" ", " ", "", "\u{a0}", " (", ") ", ", "]));
         }
         let read = read_line(&text);
+        prop_assert!(text.contains(&read.text));
         // What is read is of the text: no word of a name comes from elsewhere.
         for word in read.name.split_whitespace() {
             prop_assert!(text.contains(word), "{text:?}: {read:?}");
         }
         let book = shop();
         let speaker = Speaker::new(&book);
-        let written = recipe(&[text.as_str()]);
+        let written = recipe(&[text.as_str(), "1 g salt"]);
         let arrived = written.arrive(&book, "Written", &nothing(), &|new| speaker.new_measure(new));
-        if let Ok(arrived) = arrived {
-            prop_assert_eq!(new_errors(&book, &arrived.after), Vec::<String>::new(), "{}", text);
-            for line in &arrived.lines {
-                if let Becomes::Line { amount, .. } = &line.becomes {
+        // One sentence never keeps the others out.
+        let arrived = arrived.map_err(|error| TestCaseError::fail(format!("{text:?}: {error:?}")))?;
+        prop_assert_eq!(new_errors(&book, &arrived.after), Vec::<String>::new(), "{}", text);
+        let recipe = arrived.after.recipes.iter().next().unwrap();
+        for (line, entry) in arrived.lines.iter().zip(&recipe.entries) {
+            let kept = match (&line.becomes, entry) {
+                (Becomes::Line { amount, ingredient, .. }, Entry::Line(kept)) => {
                     let number = amount.number().unwrap_or(0.0);
                     prop_assert!(number.is_finite() && number >= 0.0, "{text:?}: {amount:?}");
+                    format!("{} {}", arrived.after.ingredient(ingredient).unwrap().name, kept.note)
                 }
+                (Becomes::Instruction, Entry::Instruction(step)) => step.text.clone(),
+                other => return Err(TestCaseError::fail(format!("{text:?}: {other:?}"))),
+            };
+            let kept = kept.to_lowercase();
+            for name in names.iter().filter(|name| name.len() > 3 && line.text.contains(**name)) {
+                prop_assert!(kept.contains(&name.to_lowercase()), "{text:?}: {name} of {line:?} is not in {kept:?}");
             }
         }
     }

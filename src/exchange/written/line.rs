@@ -35,14 +35,7 @@ pub fn read_line(text: &str) -> WrittenLine {
         .trim_start_matches(['•', '*', '-', '–', '·'])
         .trim();
     if text.len() > LONGEST {
-        return WrittenLine {
-            text: text.to_owned(),
-            amount: WrittenAmount::Unclear(UnclearAmount::TooLong),
-            name: text.to_owned(),
-            full_name: text.to_owned(),
-            temperature: None,
-            note: String::new(),
-        };
+        return WrittenLine::unread(text, WrittenAmount::Unclear(UnclearAmount::TooLong));
     }
     let (temperature, without) = without_temperature(text).unzip();
     let sentence = without.as_deref().unwrap_or(text);
@@ -52,22 +45,60 @@ pub fn read_line(text: &str) -> WrittenLine {
         tokens: &tokens,
     };
     let (amount, name) = reader.line();
+    if matches!(amount, WrittenAmount::NotStated | WrittenAmount::Unclear(_)) {
+        return WrittenLine::unread(text, amount);
+    }
+    let (aside, name) = without_brackets_before(&name);
     let full_name = name
         .split(" (")
         .next()
         .unwrap_or_default()
         .trim()
         .to_owned();
-    let (name, note) = name_and_note(&name);
+    let (name, note) = name_and_note(name);
+    if name.is_empty() {
+        return WrittenLine::unread(text, WrittenAmount::NotStated);
+    }
     let amount = of_each(amount, &note);
+    let notes = aside.into_iter().chain((!note.is_empty()).then_some(note));
     WrittenLine {
         text: text.to_owned(),
         amount,
         name,
         full_name,
         temperature,
-        note,
+        note: notes.collect::<Vec<String>>().join(", "),
     }
+}
+
+impl WrittenLine {
+    /// A sentence that stays as it stands.
+    fn unread(text: &str, amount: WrittenAmount) -> Self {
+        Self {
+            text: text.to_owned(),
+            amount,
+            name: text.to_owned(),
+            full_name: text.to_owned(),
+            temperature: None,
+            note: String::new(),
+        }
+    }
+}
+
+/// What stands in brackets before a name, and the name: "(packed) brown sugar".
+fn without_brackets_before(text: &str) -> (Vec<String>, &str) {
+    let mut asides = Vec::new();
+    let mut name = text.trim_start_matches(is_sign);
+    while let Some((aside, rest)) = name.strip_prefix('(').and_then(|rest| rest.split_once(')'))
+        && !rest.trim_matches(is_sign).is_empty()
+    {
+        let aside = aside.trim_matches(is_sign);
+        if !aside.is_empty() {
+            asides.push(aside.to_owned());
+        }
+        name = rest.trim_start_matches(is_sign);
+    }
+    (asides, name)
 }
 
 /// Cans of which what stands behind the name says what each holds: "2 cans plums (400 ml)".
@@ -94,9 +125,12 @@ fn name_and_note(text: &str) -> (String, String) {
     let ends = [" (", ", ", "; ", " – ", " - ", "("];
     let end = ends.iter().filter_map(|sign| text.find(sign)).min();
     let (name, note) = text.split_at(end.unwrap_or(text.len()));
-    let is_sign =
-        |c: char| c.is_whitespace() || matches!(c, ',' | ';' | ':' | '-' | '–' | '.' | '*');
     let note = note.replace(['(', ')'], "");
     let note = note.trim_matches(is_sign);
     (name.trim_matches(is_sign).to_owned(), note.to_owned())
+}
+
+/// Signs around a name that are no part of it.
+fn is_sign(c: char) -> bool {
+    c.is_whitespace() || matches!(c, ',' | ';' | ':' | '-' | '–' | '.' | '*')
 }
