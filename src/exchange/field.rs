@@ -1,5 +1,7 @@
 //! What a column of a foreign table may mean, guessed from its heading and set by a person.
 
+use std::collections::BTreeMap;
+
 use super::basis::{Basis, without_basis};
 use crate::book::Nutrient;
 
@@ -89,6 +91,14 @@ pub struct Mapping {
 }
 
 impl Mapping {
+    /// The columns by their fields, each field by the first that has it.
+    pub(super) fn by_field(&self) -> BTreeMap<Field, usize> {
+        let columns = self.columns.iter().enumerate().rev();
+        columns
+            .filter_map(|(at, field)| Some(((*field)?, at)))
+            .collect()
+    }
+
     /// The column of a field.
     pub fn column(&self, field: Field) -> Option<usize> {
         self.columns

@@ -34,8 +34,9 @@ pub fn review_price_list(
         matched: BTreeMap::new(),
         taken: BTreeSet::new(),
     };
+    let columns = mapping.by_field();
     let lines = table.rows.iter().map(|(line, cells)| {
-        let row = RowReader::new(table, mapping, cells, signs);
+        let row = RowReader::new(table, mapping, &columns, cells, signs);
         rows.line(*line, row)
     });
     Review {

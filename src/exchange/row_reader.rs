@@ -1,5 +1,7 @@
 //! The cells of a row: their words, numbers and figures, and what in them can't be read.
 
+use std::collections::BTreeMap;
+
 use super::basis::{Basis, without_basis};
 use super::doubt::{CellFault, Doubt, MOST_IN_CELL, UnitsOf};
 use super::field::{Field, Mapping};
@@ -14,30 +16,38 @@ pub(super) const NAME: usize = 60;
 pub(super) struct RowReader<'table> {
     table: &'table TextTable,
     mapping: &'table Mapping,
+    columns: &'table BTreeMap<Field, usize>,
     cells: &'table [String],
     signs: &'table DecimalSigns,
     pub(super) doubts: Vec<Doubt>,
 }
 
 impl<'table> RowReader<'table> {
+    /// A row of a table; `columns` has the column of each field, so that a row of few cells is looked up in few steps.
     pub(super) fn new(
         table: &'table TextTable,
         mapping: &'table Mapping,
+        columns: &'table BTreeMap<Field, usize>,
         cells: &'table [String],
         signs: &'table DecimalSigns,
     ) -> Self {
         Self {
             table,
             mapping,
+            columns,
             cells,
             signs,
             doubts: Vec::new(),
         }
     }
 
+    fn column(&self, field: Field) -> Option<usize> {
+        self.columns.get(&field).copied()
+    }
+
     /// Whether the list has a column of this.
     pub(super) fn has_column(&self, field: Field) -> bool {
-        self.mapping.column(field).is_some()
+        self.column(field).is_some()
     }
 
     /// Whether a cell states anything.
@@ -47,13 +57,13 @@ impl<'table> RowReader<'table> {
 
     /// The decimal sign of a column.
     pub(super) fn sign(&self, field: Field) -> Option<DecimalSign> {
-        let column = self.mapping.column(field);
+        let column = self.column(field);
         column.and_then(|column| self.signs.in_column(column))
     }
 
     /// What stands in a cell; empty where it states nothing, also where a dash or "n/a" says so.
     pub(super) fn text(&self, field: Field) -> String {
-        let column = self.mapping.column(field);
+        let column = self.column(field);
         let cell = column.and_then(|column| self.cells.get(column));
         let text = cell.map_or("", |cell| cell.trim());
         // An export that made a formula harmless put an apostrophe in front.
@@ -66,14 +76,14 @@ impl<'table> RowReader<'table> {
 
     /// The heading of a field as it stands in the list; empty where there is no such column.
     pub(super) fn heading(&self, field: Field) -> &str {
-        let column = self.mapping.column(field);
+        let column = self.column(field);
         let heading = column.and_then(|column| self.table.headings.get(column));
         heading.map_or("", String::as_str)
     }
 
     /// The heading of a field and what stands below it, shortened.
     fn heading_and_cell(&self, field: Field) -> (String, String) {
-        let column = self.mapping.column(field).unwrap_or(0);
+        let column = self.column(field).unwrap_or(0);
         let heading = self.heading(field);
         let cell = self.cells.get(column).map_or("", String::as_str);
         (excerpt(heading, NAME), excerpt(cell, NAME))
@@ -108,7 +118,7 @@ impl<'table> RowReader<'table> {
 
     /// The unit in the heading of a field; empty where none stands.
     pub(super) fn heading_unit(&self, field: Field) -> &str {
-        let column = self.mapping.column(field);
+        let column = self.column(field);
         let unit = column.and_then(|column| self.mapping.units.get(column));
         unit.map_or("", String::as_str)
     }
@@ -171,12 +181,7 @@ impl<'table> RowReader<'table> {
                 .or_else(|| self.energy(Field::EnergyKcal, KILOJOULES_PER_KILOCALORIE));
         }
         let (field, factor) = match nutrient {
-            Nutrient::Salt
-                if self
-                    .mapping
-                    .column(Field::Nutrient(Nutrient::Salt))
-                    .is_none() =>
-            {
+            Nutrient::Salt if !self.has_column(Field::Nutrient(Nutrient::Salt)) => {
                 (Field::Sodium, SALT_PER_SODIUM)
             }
             _ => (Field::Nutrient(nutrient), 1.0),
