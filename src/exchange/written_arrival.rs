@@ -202,6 +202,7 @@ impl Arriving<'_> {
             _ => Stage::Mixed,
         };
         let is_called_so = why.is_none_or(|why| why == WhyAlike::SameName);
+        let is_held = written.note.is_empty() && !written.says_more && is_called_so;
         let is_range = written.amount.span().is_some_and(Span::is_range);
         self.entries.push(Entry::Line(Line {
             id,
@@ -212,7 +213,7 @@ impl Arriving<'_> {
             stage,
             carried: None,
             // What the line can't hold stays beside it, and so does "hot" of "hot water" that is taken for water.
-            note: if written.note.is_empty() && !is_range && is_called_so {
+            note: if is_held && !is_range {
                 String::new()
             } else {
                 written.text.clone()

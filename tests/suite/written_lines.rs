@@ -477,6 +477,8 @@ fn what_a_sentence_says_of_its_temperature_weighs_what_it_pours() {
     let (range, grams) = line("125 ml Wasser, 75 bis 80 °C");
     assert_eq!(range.temperature.map(Temperature::ends), Some([75.0, 80.0]));
     assert!((grams - 121.7).abs() < 0.2, "{grams}");
+    let (large, _) = line("200 g (2 large) honey");
+    assert_eq!(large.note, "200 g (2 large) honey");
     // Nobody says how hot: it is weighed as the shop's water, and the word stays beside the line.
     let (plain, grams) = line("125 ml hot water");
     assert_eq!(

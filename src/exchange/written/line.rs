@@ -3,8 +3,8 @@
 use super::amount::{UnclearAmount, WrittenAmount, times};
 use super::degrees::without_temperature;
 use super::reader::Reader;
-use super::tokens::tokens;
-use super::units::{Unit, unit_called};
+use super::tokens::{Kind, tokens};
+use super::units::{Unit, is_of_amount, unit_called};
 use crate::quantity::Temperature;
 
 /// Longest sentence that is read for its amount, in bytes. A longer one names no ingredient, and what adds up amounts within one
@@ -26,6 +26,8 @@ pub struct WrittenLine {
     pub temperature: Option<Temperature>,
     /// What else is said: "chilled", "optional".
     pub note: String,
+    /// Whether the sentence says more than amount, name and note hold: "200 g (2 large) plums".
+    pub says_more: bool,
 }
 
 /// Reads a sentence of a recipe.
@@ -61,13 +63,22 @@ pub fn read_line(text: &str) -> WrittenLine {
     }
     let amount = of_each(amount, &note);
     let notes = aside.into_iter().chain((!note.is_empty()).then_some(note));
+    let note = notes.collect::<Vec<String>>().join(", ");
+    let is_said = |word: &str| name.contains(word) || note.contains(word) || is_of_amount(word);
+    let says_more = super::tokens::tokens(text)
+        .iter()
+        .any(|token| match &token.kind {
+            Kind::Word(word) => word.chars().count() > 2 && !is_said(word),
+            _ => false,
+        });
     WrittenLine {
         text: text.to_owned(),
         amount,
         name,
         full_name,
         temperature,
-        note: notes.collect::<Vec<String>>().join(", "),
+        note,
+        says_more,
     }
 }
 
@@ -81,6 +92,7 @@ impl WrittenLine {
             full_name: text.to_owned(),
             temperature: None,
             note: String::new(),
+            says_more: false,
         }
     }
 }

@@ -301,15 +301,19 @@ impl Reader<'_> {
             let at = lower.find(words)?;
             is_apart(at, at + words.len()).then_some((at, at + words.len()))
         })?;
-        let (before, after) = (self.text[..at].trim(), self.text[end..].trim());
-        let name = if before.is_empty() { after } else { before };
-        let mut name = name.trim_matches([',', ';', ' ', '-', '–', '.', '(', ')']);
+        let is_around = [',', ';', ' ', '-', '–', '.', '(', ')'];
+        let (before, after) = (&self.text[..at], &self.text[end..]);
+        let [mut name, mut more] = [before, after].map(|part| part.trim().trim_matches(is_around));
+        if name.is_empty() {
+            (name, more) = (more, "");
+        }
         for first in ["enough ", "with ", "mit ", "some ", "etwas "] {
             if in_small_letters(name).starts_with(first) {
                 name = &name[first.len()..];
             }
         }
-        (!name.is_empty()).then(|| name.to_owned())
+        let parts = [name, more].into_iter().filter(|part| !part.is_empty());
+        (!name.is_empty()).then(|| parts.collect::<Vec<&str>>().join(", "))
     }
 
     /// "Milk: 200 ml", "Zucker 20 g".

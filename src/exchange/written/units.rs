@@ -279,6 +279,50 @@ pub(super) const FILLS: &[&str] = &[
     "bis oben",
 ];
 
+/// Little words between an amount and a name.
+const BETWEEN: &[&str] = &[
+    "and",
+    "bei",
+    "bis",
+    "celsius",
+    "dem",
+    "der",
+    "each",
+    "enough",
+    "etwas",
+    "fahrenheit",
+    "degree",
+    "degrees",
+    "grad",
+    "jeweils",
+    "mit",
+    "oder",
+    "per",
+    "plus",
+    "some",
+    "the",
+    "und",
+    "vom",
+    "von",
+    "with",
+];
+
+/// Whether a word only says how much there is of something.
+pub(super) fn is_of_amount(word: &str) -> bool {
+    let lower = word.to_lowercase();
+    let lower = lower.as_str();
+    let is_part = |words: &[&str]| {
+        let mut words = words.iter().flat_map(|words| words.split(' '));
+        words.any(|known| known == lower)
+    };
+    unit_called(word).is_some()
+        || number_called(word).is_some()
+        || [ABOUT, HEAPED, LEVELLED, FILLS, PIECES, BETWEEN]
+            .into_iter()
+            .any(is_part)
+        || ["fluid", "ounce", "ounces"].contains(&lower)
+}
+
 /// Whether a measure of a shop is called like one of kitchens: "tablespoon", "Esslöffel (gross)".
 pub(in super::super) fn is_called(name: &str, of: Household) -> bool {
     let mut words = name.split(|c: char| !c.is_alphabetic());
