@@ -102,6 +102,18 @@ pub struct HouseMade {
     pub waste_percent: f64,
 }
 
+impl HouseMade {
+    /// What one batch leaves to use, g.
+    pub fn usable_grams(&self) -> f64 {
+        self.yield_grams.value * self.usable_part()
+    }
+
+    /// Part of a batch that is not thrown away, 0 to 1.
+    pub fn usable_part(&self) -> f64 {
+        1.0 - self.waste_percent / 100.0
+    }
+}
+
 /// Anything that goes into a drink.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Ingredient {

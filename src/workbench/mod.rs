@@ -53,7 +53,7 @@ pub use exporting::{
     SharedFonts, WrittenCard,
 };
 pub use house_made::{
-    Begun, begin_batch, begin_brew, brew_otherwise, brew_with_amount, reference_brew,
+    Begun, begin_batch, begin_brew, brew_otherwise, brew_with_amount, by_its_batch, reference_brew,
 };
 pub use keeper::RecoveryState;
 pub use left_work::OfferedRecovery;

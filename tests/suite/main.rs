@@ -58,12 +58,14 @@ mod import_rule;
 #[path = "../instances/mod.rs"]
 mod instances;
 mod jobs;
+mod kept_batches;
 mod kept_changes;
 mod kept_work;
 mod labels;
 mod ladder_screen;
 mod limits;
 mod list_laws;
+mod listed_suggestions;
 mod long_texts;
 mod look_up;
 mod merge_laws;

@@ -68,6 +68,7 @@ card-stage-mixed-strained = Mischen ({ $shaker }), in den Becher abseihen
 card-stage-in-cup = Im Becher
 card-stage-on-top = Obenauf
 card-stage-steeped = Ziehen lassen und herausnehmen
+card-stage-steeped-for = { $minutes } min ziehen lassen und herausnehmen
 line-at-temperature = mit { $temperature }
 line-brings = bringt { $mass } { $ingredient } mit
 

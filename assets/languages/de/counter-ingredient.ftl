@@ -32,6 +32,8 @@ ingredient-brewed-from = neuer Aufguss aus { $leaf }
 ingredient-see-recipe = Rezept öffnen
 # Under what an ingredient comes from, when its label overrules what the recipe gives.
 ingredient-label-before-batch = Unter „Angaben auf dem Etikett“ stehen Werte: Sie gelten anstelle der Werte des Ansatzes.
+# A link below it: removes the stated figures.
+ingredient-by-its-batch = die Werte des Ansatzes verwenden
 # A brew: amounts of its recipe, the steeping time in minutes, and what comes of it.
 ingredient-brew-water = Wasser
 ingredient-brew-water-named = Wasser für den Aufguss

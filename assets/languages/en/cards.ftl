@@ -68,6 +68,7 @@ card-stage-mixed-strained = Mixed in the { $shaker }, strained into the cup
 card-stage-in-cup = In the cup
 card-stage-on-top = On top
 card-stage-steeped = Steeped and taken out
+card-stage-steeped-for = Steeped for { $minutes } min and taken out
 line-at-temperature = at { $temperature }
 line-brings = brings { $mass } of { $ingredient }
 

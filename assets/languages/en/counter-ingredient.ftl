@@ -32,6 +32,8 @@ ingredient-brewed-from = a new brew of { $leaf }
 ingredient-see-recipe = see it
 # Under what an ingredient comes from, when its label overrules what the recipe gives.
 ingredient-label-before-batch = Figures are stated under “The label as printed”: they are used instead of those of the batch.
+# A link below it: removes the stated figures.
+ingredient-by-its-batch = use the figures of the batch
 # A brew: amounts of its recipe, the steeping time in minutes, and what comes of it.
 ingredient-brew-water = water
 ingredient-brew-water-named = Water of the brew

@@ -68,6 +68,7 @@ card-stage-mixed-strained = Mezclar ({ $shaker }) y colar en el vaso
 card-stage-in-cup = En el vaso
 card-stage-on-top = Por encima
 card-stage-steeped = Infusionar y retirar
+card-stage-steeped-for = Infusionar { $minutes } min y retirar
 line-at-temperature = a { $temperature }
 line-brings = aporta { $mass } de { $ingredient }
 

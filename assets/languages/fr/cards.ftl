@@ -68,6 +68,7 @@ card-stage-mixed-strained = Mélanger ({ $shaker }), filtrer dans le gobelet
 card-stage-in-cup = Dans le gobelet
 card-stage-on-top = Sur le dessus
 card-stage-steeped = Infuser, puis retirer
+card-stage-steeped-for = Infuser { $minutes } min, puis retirer
 line-at-temperature = à { $temperature }
 line-brings = apporte aussi { $ingredient } : { $mass }
 

@@ -66,6 +66,7 @@ card-stage-mixed-strained = { $shaker }에서 섞어 컵에 걸러 붓기
 card-stage-in-cup = 컵에 담기
 card-stage-on-top = 위에 올리기
 card-stage-steeped = 우린 뒤 건져 내기
+card-stage-steeped-for = { $minutes }분 우린 뒤 건져 내기
 line-at-temperature = 온도 { $temperature }
 line-brings = { $ingredient } { $mass } 함께 들어감
 

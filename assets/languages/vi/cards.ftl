@@ -66,6 +66,7 @@ card-stage-mixed-strained = Pha trong { $shaker }, lọc ra ly
 card-stage-in-cup = Trong ly
 card-stage-on-top = Trên mặt
 card-stage-steeped = Ngâm rồi vớt ra
+card-stage-steeped-for = Ngâm { $minutes } phút rồi vớt ra
 line-at-temperature = ở { $temperature }
 line-brings = kèm { $mass } { $ingredient }
 

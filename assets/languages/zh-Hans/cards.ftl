@@ -66,6 +66,7 @@ card-stage-mixed-strained = 在 { $shaker } 中混合，滤入杯中
 card-stage-in-cup = 杯中
 card-stage-on-top = 最上层
 card-stage-steeped = 浸泡后取出
+card-stage-steeped-for = 浸泡 { $minutes } 分钟后取出
 line-at-temperature = 温度 { $temperature }
 line-brings = 带入 { $ingredient } { $mass }
 

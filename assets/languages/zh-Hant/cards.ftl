@@ -66,6 +66,7 @@ card-stage-mixed-strained = 在 { $shaker } 中混合，濾入杯中
 card-stage-in-cup = 杯中
 card-stage-on-top = 最上層
 card-stage-steeped = 浸泡後取出
+card-stage-steeped-for = 浸泡 { $minutes } 分鐘後取出
 line-at-temperature = 溫度 { $temperature }
 line-brings = 帶入 { $ingredient } { $mass }
 

@@ -2,6 +2,7 @@
 
 mod batch;
 mod densities;
+mod kept;
 pub(super) mod kind;
 mod label;
 mod line;
@@ -27,6 +28,18 @@ pub(super) use setup::is_iced_drink;
 /// `slots` gives flavours and sweeteners their places; two versions that will be compared are prepared with the same.
 pub fn prepare(book: &Book, resolved: &Resolved, slots: &mut Slots, place: &Place) -> Prepared {
     prepared(&mut Preparation::of(book), resolved, slots, place)
+}
+
+/// The same, with every brew and batch worked out anew: what those that are kept are held to.
+pub fn prepare_afresh(
+    book: &Book,
+    resolved: &Resolved,
+    slots: &mut Slots,
+    place: &Place,
+) -> Prepared {
+    let mut preparation = Preparation::of(book);
+    preparation.remembers = false;
+    prepared(&mut preparation, resolved, slots, place)
 }
 
 /// The recipes of a house, one after the other: what one batch is made of is worked out once for all of them.
