@@ -2,6 +2,7 @@
 
 #![allow(clippy::unwrap_used, reason = "a test may panic")]
 
+mod any_text;
 mod arbitrary_book;
 mod arbitrary_document;
 mod at_the_window;
