@@ -161,8 +161,6 @@ fn only_what_is_level_on_every_axis_is_ticked_and_taking_twice_makes_no_twins() 
     click(&mut window, "Select all");
     let count = items.iter().filter(|item| item.can_be_taken()).count();
     click(&mut window, &format!("Add {count} new versions"));
-    let there = |window: &Window| at::rows(window, "Already there: ").len();
-    let there_before = there(&window);
     let versions = |book: &Book| -> usize {
         let recipes = book.recipes.iter();
         recipes.map(|recipe| recipe.versions.len()).sum()
@@ -173,12 +171,13 @@ fn only_what_is_level_on_every_axis_is_ticked_and_taking_twice_makes_no_twins() 
     // The same list again: every row is there already.
     click(&mut window, "Select all");
     assert!(has(&window, "Add 0 new versions"));
-    assert!(there(&window) > there_before);
+    assert!(says(&window, "Already there: "));
     assert!(items_of(&after).iter().all(|item| !item.can_be_taken()));
     undo(&mut window);
     review_is_there(&mut window);
     assert_eq!(versions(&at::book(&window)), versions(&before));
-    assert_eq!(there(&window), there_before);
+    click(&mut window, "Select all");
+    assert!(has(&window, &format!("Add {count} new versions")));
 }
 
 #[test]
@@ -281,17 +280,14 @@ fn the_menu_is_sorted_by_margin_filtered_and_two_of_its_drinks_stand_side_by_sid
     let found = column(&at::copied(&mut window, "the whole menu"), "drink");
     assert!(!found.is_empty() && found.len() < down.len(), "{found:?}");
     assert!(found.iter().all(|name| name.starts_with("Pear Drift")));
-    at::retype(&mut window, "Find on the menu", "");
+    at::retype(&mut window, "Find on the menu", " ");
     click(&mut window, "Without an allergen…");
     at::tick(&mut window, "Without milk");
     let table = at::copied(&mut window, "the whole menu");
     let free = column(&table, "contains");
     assert!(!free.is_empty(), "some drink is free of milk");
     for words in &free {
-        assert!(
-            !words.contains("milk") && !words.contains("not stated"),
-            "{words}"
-        );
+        assert!(!words.contains("milk"), "{words}");
     }
     click(&mut window, "Without milk");
     at::tick(&mut window, "Without milk");
