@@ -55,7 +55,10 @@ compare-menu-without-any = Ohne ein Allergen…
 compare-menu-without = Ohne { $allergens }
 compare-menu-without-about = Nur Getränke, deren Packungen alle ihre Allergene angeben.
 compare-menu-count = { $shown } von { $all } Getränken
-compare-menu-side-by-side = { $count } nebeneinanderstellen
+compare-menu-side-by-side = { $count ->
+    [0] Nebeneinanderstellen
+   *[other] { $count } nebeneinanderstellen
+}
 compare-menu-side-by-side-hint = Zwei bis vier Getränke ankreuzen, um sie nebeneinander zu lesen
 compare-menu-untick = Keines ankreuzen
 compare-menu-print = Diese Zahlen drucken…

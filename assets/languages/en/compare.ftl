@@ -55,7 +55,10 @@ compare-menu-without-any = Without an allergen…
 compare-menu-without = Without { $allergens }
 compare-menu-without-about = Only drinks whose packs all state their allergens.
 compare-menu-count = { $shown } of { $all } drinks
-compare-menu-side-by-side = Set { $count } side by side
+compare-menu-side-by-side = { $count ->
+    [0] Set side by side
+   *[other] Set { $count } side by side
+}
 compare-menu-side-by-side-hint = Tick two to four drinks to read them side by side
 compare-menu-untick = Untick all
 compare-menu-print = Print these figures…

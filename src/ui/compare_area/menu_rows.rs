@@ -106,6 +106,9 @@ fn row_ui(
     let palette = theme::palette(ui.visuals());
     let speaker = screen.speaker;
     let (whole, _) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), Sense::hover());
+    if place % 2 == 1 {
+        ui.painter().rect_filled(whole, 0.0, palette.stripe);
+    }
     let drink = drink_of(row);
     let name = speaker.drink(&drink.recipe, drink.version.as_ref());
     tick_ui(
@@ -133,8 +136,6 @@ fn row_ui(
     if response.hovered() {
         let corner = egui::CornerRadius::same(grid::CORNER);
         ui.painter().rect_filled(rect, corner, palette.hover);
-    } else if place % 2 == 1 {
-        ui.painter().rect_filled(whole, 0.0, palette.stripe);
     }
     if response.has_focus() {
         theme::focus_ring(ui, rect);
