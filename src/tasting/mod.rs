@@ -6,6 +6,7 @@
 mod answers;
 mod blind_test;
 mod distributions;
+mod evidence;
 mod power;
 mod remark;
 mod sequential;
@@ -14,6 +15,7 @@ mod similarity;
 
 pub use answers::{Counted, counted};
 pub use blind_test::{BlindTest, Needed, Sides, guessed, needed};
+pub use evidence::{ComparedCups, CupIntensity, Evidence, FactorEstimate, TastingResult, evidence};
 pub use power::{Effect, Panel, d_prime, least_panel, power, right_answers, share, shown_share};
 pub use remark::{MOST_PEOPLE, Remark, Terms, plan_remarks, verdict_remarks};
 pub use sequential::{RuleErrors, Standing, StoppingRule};
