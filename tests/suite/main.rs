@@ -108,6 +108,7 @@ mod swap_screen;
 mod swap_steps;
 mod swaps;
 mod tasted;
+mod tasting_commands;
 mod tasting_evidence;
 mod teas;
 mod translations;
