@@ -172,14 +172,9 @@ fn what_it_is_ui(
     sheet.row(ui, temperature, |sheet, ui| {
         let name = capitalised(temperature);
         let spot = Entry::number("temperature", &name).hint(&room);
-        sheet.number(
-            ui,
-            &spot.metric("°C"),
-            before.temperature,
-            |item, celsius| {
-                item.temperature = celsius;
-            },
-        );
+        sheet.temperature(ui, &spot, before.temperature, |item, stated| {
+            item.temperature = stated;
+        });
     });
     sheet.row(ui, speaker.word("ingredient-opened"), |sheet, ui| {
         let spot = Entry::number("opened", speaker.word("ingredient-opened-named")).hint("–");
