@@ -153,6 +153,8 @@ pub struct Ingredient {
     pub earlier_prices: Vec<EarlierPrice>,
     /// What suppliers call it, so that their next list finds it.
     pub articles: Vec<Article>,
+    /// Whether nobody sells it any more: what is left of it is used up, and no drink is begun with it.
+    pub no_longer_sold: bool,
     /// Set when the house makes it.
     pub house_made: Option<HouseMade>,
     /// A note.
@@ -185,6 +187,7 @@ impl Ingredient {
             price: None,
             earlier_prices: Vec::new(),
             articles: Vec::new(),
+            no_longer_sold: false,
             house_made: None,
             note: String::new(),
             earlier: EarlierStates::default(),

@@ -56,6 +56,7 @@ fn other_sweetener(origin: &Origin<'_>) -> Option<IngredientId> {
     items
         .find(|item| {
             item.role == Role::Sweetener
+                && !item.no_longer_sold
                 && item.composition.flavours.is_empty()
                 && !used.contains(&&item.id)
                 && is_weighed(&item.id)

@@ -364,6 +364,7 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
             supplier: dice.text(),
             article: dice.text(),
         }),
+        no_longer_sold: dice.coin(),
         house_made: dice.maybe(|dice| HouseMade {
             recipe: recipe_id(dice),
             yield_grams: dice.figure(),

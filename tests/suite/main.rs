@@ -2,6 +2,7 @@
 
 #![allow(clippy::unwrap_used, reason = "a test may panic")]
 
+mod any_text;
 mod arbitrary_book;
 mod arbitrary_document;
 mod at_the_window;
@@ -77,6 +78,7 @@ mod numbers;
 mod one_yardstick;
 mod opening;
 mod own_words;
+mod owner_day;
 mod packs;
 mod page_laws;
 mod picture;

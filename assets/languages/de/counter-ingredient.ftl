@@ -16,6 +16,11 @@ ingredient-opened = geöffnet haltbar
 ingredient-hours = Stunden
 ingredient-density = Dichte
 ingredient-poured-density = Schüttdichte
+ingredient-sold = Erhältlichkeit
+ingredient-still-sold = erhältlich
+ingredient-no-longer-sold = nicht mehr erhältlich
+ingredient-swap-everywhere = In allen Rezepten austauschen
+ingredient-swap-everywhere-hint = Jedes Rezept mit dieser Zutat mit einem Austausch durchsehen, bevor sich etwas ändert
 ingredient-note = Notiz
 
 # The same fields as a screen reader names them, where that is more than the label.

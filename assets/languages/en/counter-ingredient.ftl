@@ -16,6 +16,11 @@ ingredient-opened = keeps after opening
 ingredient-hours = hours
 ingredient-density = density
 ingredient-poured-density = poured density
+ingredient-sold = availability
+ingredient-still-sold = sold
+ingredient-no-longer-sold = no longer sold
+ingredient-swap-everywhere = Swap it in every recipe
+ingredient-swap-everywhere-hint = Look through every recipe that uses it, with a swap for each, before anything changes
 ingredient-note = note
 
 # The same fields as a screen reader names them, where that is more than the label.

@@ -18,7 +18,7 @@ use super::slots::Slots;
 use super::solve::prepared::Prepared;
 use crate::book::{
     Book, Finding, FindingKind, HighPotencySweetener, Ingredient, Place, Recipe, Resolved,
-    SlotKind, resolve,
+    SlotKind, VersionId, resolve,
 };
 use preparation::Preparation;
 pub(super) use setup::is_iced_drink;
@@ -57,10 +57,13 @@ impl<'book> Kitchen<'book> {
         }
     }
 
-    /// Prepares the recipe as it is written.
-    pub fn prepare(&mut self, recipe: &Recipe) -> Prepared {
-        let place = Place::Recipe(recipe.id.clone(), "lines");
-        let lines = resolve(recipe, None).0;
+    /// Prepares a version of a recipe, or the recipe as it is written.
+    pub fn prepare(&mut self, recipe: &Recipe, version: Option<&VersionId>) -> Prepared {
+        let place = match version {
+            None => Place::Recipe(recipe.id.clone(), "lines"),
+            Some(version) => Place::Version(recipe.id.clone(), version.clone()),
+        };
+        let lines = resolve(recipe, version).0;
         prepared(&mut self.preparation, &lines, &mut self.slots, &place)
     }
 

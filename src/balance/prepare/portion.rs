@@ -10,15 +10,13 @@ use crate::book::{
     Amount, Book, Evidence, Figure, Form, Ingredient, IngredientId, Measure, MeasureKind, Nominal,
     WATER_DENSITY,
 };
+use crate::quantity::RECTANGULAR;
 
 /// Steps of the display of a kitchen scale, g, where the shop does not say (common practice, no source).
 const SCALE_STEP: f64 = 1.0;
 
 /// Standard uncertainty of a volume poured to a mark, as a part of it (assumed).
 const MARK_UNCERTAINTY: f64 = 0.02;
-
-/// Half-width of a rectangular distribution to standard deviation: 1/√3 (JCGM 100:2008, 4.3.7).
-const RECTANGULAR: f64 = 0.577_350_269_189_625_8;
 
 /// Relative uncertainty of a calibration that rests on one reading (assumed).
 pub(in crate::balance) const ONE_READING_UNCERTAINTY: f64 = 0.05;

@@ -34,6 +34,7 @@ in_file! {
         price: Option<Price> = nothing,
         earlier_prices: Vec<EarlierPrice> = nothing,
         articles: Vec<Article> = nothing,
+        no_longer_sold: bool = nothing,
         house_made: Option<HouseMade> = nothing,
         note: String = nothing,
         earlier: EarlierStates<Ingredient> = nothing,

@@ -327,7 +327,8 @@ fn row_ui(
         Sense::click(),
     );
     let is_open = state.open.as_ref() == Some(&row.id);
-    let name = format!("{} {}", name_as_shown(&row.name), name_as_shown(&row.quiet));
+    let (name, quiet) = (name_as_shown(&row.name), name_as_shown(&row.quiet));
+    let name = format!("{name} {quiet} {}", row.mark.unwrap_or_default());
     response.widget_info(|| WidgetInfo::selected(egui::Role::Button, true, is_open, name.trim()));
     if state.focus_row && state.row == place {
         state.focus_row = false;
@@ -383,6 +384,9 @@ fn name_galley(ui: &Ui, row: &Row, width: f32) -> Arc<Galley> {
             grid::NEAR,
             set(TypeStyle::Small, palette.text_quiet),
         );
+    }
+    if let Some(mark) = row.mark {
+        job.append(mark, grid::NEAR, set(TypeStyle::Small, palette.caution));
     }
     job.wrap = TextWrapping {
         max_width: width,

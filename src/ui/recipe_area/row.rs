@@ -355,6 +355,12 @@ fn ingredient_ui(
             format(TypeStyle::Small, palette.text_quiet),
         );
     }
+    let mut spoken = row.name().into_owned();
+    if row.ingredient.is_some_and(|item| item.no_longer_sold) {
+        let mark = speaker.sold(true);
+        job.append(mark, grid::NEAR, format(TypeStyle::Small, palette.caution));
+        spoken = say!(speaker, "clauses", before: spoken, after: mark);
+    }
     let mut child = ui.new_child(
         UiBuilder::new()
             .max_rect(rect)
@@ -364,7 +370,7 @@ fn ingredient_ui(
     let button = egui::Button::new(job).frame_when_inactive(false).truncate();
     let response = child
         .add(button)
-        .accessible_name(say!(speaker, "recipe-sheet-ingredient", ingredient: row.name()));
+        .accessible_name(say!(speaker, "recipe-sheet-ingredient", ingredient: spoken));
     let whole_name = speaker.ingredient(&row.line.ingredient);
     let told = say!(speaker, "recipe-sheet-put-another", ingredient: whole_name);
     let response = response.on_hover_text(told);

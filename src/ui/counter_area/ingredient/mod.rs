@@ -8,6 +8,7 @@ mod pack;
 mod piece;
 mod price;
 mod price_history;
+mod sold;
 mod sweetness;
 
 pub(in crate::ui) use self::house_made::begun_brew;
@@ -191,6 +192,7 @@ fn what_it_is_ui(
     house_made::source_ui(ui, counter, sheet, &before, going);
     price::price_ui(ui, counter, sheet, &before);
     price_history::price_history_ui(ui, counter, sheet, &before);
+    sold::sold_ui(ui, counter, sheet, &before, going);
     let note = speaker.word("ingredient-note");
     sheet.row(ui, note, |sheet, ui| {
         let name = capitalised(note);
