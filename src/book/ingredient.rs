@@ -4,7 +4,7 @@ use super::composition::Composition;
 use super::nutrient::Figure;
 use super::{
     AllergenStatement, Article, EarlierPrice, EarlierStates, IngredientId, Item, Price, RecipeId,
-    Role, Stage, Translation,
+    Role, Stage, Temperature, Translation,
 };
 
 /// The physical form of an ingredient, which decides what the rest of its composition is taken for.
@@ -137,8 +137,8 @@ pub struct Ingredient {
     pub density: Option<Figure>,
     /// Poured bulk density, g/ml, for a powder.
     pub bulk_density: Option<Figure>,
-    /// Temperature at which it goes into a drink, °C; that of the room when none is stated.
-    pub temperature: Option<f64>,
+    /// Temperature at which it goes into a drink; that of the room when none is stated.
+    pub temperature: Option<Temperature>,
     /// The statement of ingredients as printed.
     pub statement: String,
     /// What the pack says of allergens; `None` is not stated.

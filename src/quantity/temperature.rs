@@ -29,11 +29,14 @@ impl Temperature {
                 from: other,
                 to: one,
             }
-        } else {
+        } else if one < other {
             Self {
                 from: one,
                 to: other,
             }
+        } else {
+            // Zero and its negative are one figure, and are read back from a file as one.
+            Self::at(one)
         }
     }
 

@@ -115,7 +115,10 @@ impl Speaker<'_> {
             "form" => self.form(ingredient.form).to_owned(),
             "density" => self.stated_figure(ingredient.density, "g/ml"),
             "bulk_density" => self.stated_figure(ingredient.bulk_density, "g/ml"),
-            "temperature" => self.stated(ingredient.temperature, "°C"),
+            "temperature" => ingredient.temperature.map_or_else(
+                || self.not_stated(),
+                |stated| self.stated_temperature(stated, 4),
+            ),
             "allergens" => self.allergen_statement(ingredient.allergens.as_ref()),
             "diet" => self.diet(ingredient.diet),
             "no_longer_sold" => self.sold(ingredient.no_longer_sold).to_owned(),

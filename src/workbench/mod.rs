@@ -38,6 +38,7 @@ mod searches;
 mod serving;
 mod starter_kit;
 mod theirs;
+mod usual_stage;
 mod variations;
 
 pub use crate::book_file::EarlierCopy;
@@ -75,3 +76,4 @@ pub use searches::{Review, SwapFound, Variation, VariationKind};
 pub use serving::{CoolingCourse, CoursePoint, NoCooling, RunCourse, STANDING_MINUTES, Serving};
 pub use starter_kit::starter_kit;
 pub use theirs::{DiskChange, FileState, Theirs};
+pub use usual_stage::lines_to_usual_stage;

@@ -178,7 +178,7 @@ impl Preparation<'_> {
             .map(|stated| (stated, Cause::LineTemperature(line.id.clone())));
         let of_item = item
             .temperature
-            .map(|celsius| (celsius.into(), Cause::Temperature(item.id.clone())));
+            .map(|stated| (stated, Cause::Temperature(item.id.clone())));
         let stated = of_line.or(poured).or(of_item);
         if item.form == Form::Ice {
             let (stated, cause) = stated.unwrap_or((

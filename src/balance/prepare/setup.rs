@@ -42,8 +42,8 @@ pub(super) fn temperature_uncertainty(book: &Book, stated: Temperature) -> f64 {
 fn is_iced(book: &Book, line: &Line) -> bool {
     let is_there = line.amount.fills() || line.amount.number().is_some_and(|number| number > 0.0);
     let item = book.ingredient(&line.ingredient);
-    let of_line = line.temperature.map(Temperature::celsius);
-    let celsius = of_line.or_else(|| item.and_then(|item| item.temperature));
+    let of_item = || item.and_then(|item| item.temperature);
+    let celsius = line.temperature.or_else(of_item).map(Temperature::celsius);
     let is_ice = line.role == Role::Ice || item.is_some_and(|item| item.form == Form::Ice);
     is_there && (is_ice || celsius.is_some_and(|celsius| celsius < FROZEN_BELOW))
 }

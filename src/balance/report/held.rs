@@ -257,7 +257,7 @@ fn is_poured_hot(book: &Book, lines: &Resolved) -> bool {
         };
         let of_item = || book.ingredient(&line.ingredient)?.temperature;
         let stated = line.temperature.or(of_measure);
-        stated.map(Temperature::celsius).or_else(of_item)
+        stated.or_else(of_item).map(Temperature::celsius)
     };
     lines
         .lines()

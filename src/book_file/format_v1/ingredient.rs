@@ -9,7 +9,7 @@ use super::earlier::EarlierStates;
 use super::stored::{Stored, file_group, in_file};
 use super::{
     Allergen, CarbohydrateKind, EnergyUnit, Evidence, Form, HighPotencySweetener, PolyolKind, Role,
-    SaltUnit, Translation,
+    SaltUnit, Temperature, Translation,
 };
 use crate::book::{self, LabelUnits, Nutrient};
 use crate::quantity::{Pack, PackUnit};
@@ -26,7 +26,7 @@ in_file! {
         composition: Composition = nothing,
         density: Option<Figure> = nothing,
         bulk_density: Option<Figure> = nothing,
-        temperature: Option<f64> = nothing,
+        temperature: Option<Temperature> = nothing,
         statement: String = nothing,
         allergens: Option<AllergenStatement> = nothing,
         diet: Diet = nothing,
