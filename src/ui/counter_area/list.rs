@@ -373,20 +373,21 @@ fn name_galley(ui: &Ui, row: &Row, width: f32) -> Arc<Galley> {
         ..TextFormat::default()
     };
     let mut job = LayoutJob::default();
-    job.append(
-        &name_as_shown(&row.name),
-        0.0,
-        set(TypeStyle::Body, palette.text_strong),
-    );
-    if !row.quiet.is_empty() {
-        job.append(
-            &name_as_shown(&row.quiet),
-            grid::NEAR,
-            set(TypeStyle::Small, palette.text_quiet),
-        );
-    }
+    // Where there is no room for the words, the line through the name says it.
+    let through = row
+        .mark
+        .map_or(Stroke::NONE, |_| Stroke::new(1.0, palette.text_quiet));
+    let name = TextFormat {
+        strikethrough: through,
+        ..set(TypeStyle::Body, palette.text_strong)
+    };
+    job.append(&name_as_shown(&row.name), 0.0, name);
     if let Some(mark) = row.mark {
         job.append(mark, grid::NEAR, set(TypeStyle::Small, palette.caution));
+    }
+    if !row.quiet.is_empty() {
+        let quiet = set(TypeStyle::Small, palette.text_quiet);
+        job.append(&name_as_shown(&row.quiet), grid::NEAR, quiet);
     }
     job.wrap = TextWrapping {
         max_width: width,
