@@ -468,6 +468,19 @@ fn a_list_under_review_is_copied_with_its_columns_and_what_would_change() {
 }
 
 #[test]
+fn every_doubt_that_a_list_shows_is_copied_with_it() {
+    let mut window = window_of([1360.0, 1600.0]);
+    let folder = tempfile::tempdir().unwrap();
+    let text = "name;brand;price;pack\nChestnut powder;Tambrel;99,00;1 kg\n";
+    bring_in(&mut window, &file(&folder, "prices.csv", text));
+    let doubt = "The price changes by more than a third: is it the same pack?";
+    assert!(has(&window, doubt));
+    let changes = copied(&mut window, "what would change");
+    assert_eq!(row(&changes, "2")[2], "no");
+    assert_eq!(row(&changes, "2")[5], doubt);
+}
+
+#[test]
 fn a_recipe_of_another_shop_is_copied_with_what_stands_for_what() {
     let mut window = window_of([1360.0, 1600.0]);
     let id = RecipeId::new("hob-and-ember").unwrap();

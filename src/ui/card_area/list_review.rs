@@ -229,15 +229,20 @@ fn line_ui(ui: &mut Ui, speaker: Speaker<'_>, line: &ReviewLine, is_taken: bool)
         };
         ui.add(Label::new(words).wrap());
     });
-    let far = line.moves_price_far();
-    let far = far.then(|| speaker.word("cards-screen-price-far").to_owned());
-    let doubts = line.doubts.iter().map(|doubt| speaker.doubt(doubt));
-    for doubt in doubts.chain(far) {
+    for doubt in doubts(speaker, line) {
         ui.indent("doubt", |ui| {
             ui.add(Label::new(RichText::new(doubt).color(palette.caution)).wrap());
         });
     }
     changed
+/// Why a line is not ticked by itself: what was left out or assumed of its row, and a price that moves far.
+fn doubts(speaker: Speaker<'_>, line: &ReviewLine) -> Vec<String> {
+    let far = line.moves_price_far();
+    let far = far.then(|| speaker.word("cards-screen-price-far").to_owned());
+    let doubts = line.doubts.iter().map(|doubt| speaker.doubt(doubt));
+    doubts.chain(far).collect()
+}
+
 }
 
 /// What a row is about, as far as it can be said; tells what was chosen instead.
@@ -292,7 +297,7 @@ fn list_as_table(speaker: Speaker<'_>, review: &Review, taken: &BTreeSet<usize>)
             Cell::words(taken),
             Cell::words(speaker.outcome(&line.outcome)),
             Cell::words(&speaker.outcome_details(line)),
-            Cell::words(&speaker.doubts(&line.doubts)),
+            Cell::words(&doubts(speaker, line).join("; ")),
         ]);
     }
     table
