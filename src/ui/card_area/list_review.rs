@@ -47,11 +47,8 @@ pub(super) fn list_ui(
         skipped: skipped.to_string(),
     );
     ui.label(RichText::new(counts).color(palette.text_quiet));
-    let unsure = review.lines.iter().enumerate();
-    let unsure = unsure.filter(|(at, line)| line.is_change() && !table.sure.contains(at));
-    let unsure = unsure.count();
-    if unsure > 0 {
-        let words = say!(speaker, "cards-screen-changes-unsure", count: unsure);
+    if table.unsure > 0 {
+        let words = say!(speaker, "cards-screen-changes-unsure", count: table.unsure);
         ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
     }
     ui.add_space(grid::TIGHT);

@@ -211,7 +211,7 @@ impl ReviewState {
     }
 
     /// Lines that are ticked, by position.
-    pub(super) fn taken(&self) -> &BTreeSet<usize> {
+    pub(super) fn taken(&self) -> &Arc<BTreeSet<usize>> {
         &self.taken
     }
 
