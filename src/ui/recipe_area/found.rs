@@ -69,20 +69,21 @@ impl Choice<'_> {
                 begun(begin_batch(book, item, name))
             }
             Self::Brewed(leaf) => {
-                let name = counter_area::brewed_name(speaker, leaf);
-                let tea = Ingredient::new(named(&name), name);
-                begun(counter_area::begun_brew(book, speaker, tea, &leaf.id)?)
+                let tea = counter_area::brewed_tea(book, speaker, leaf);
+                begun(counter_area::begin_reference_brew(
+                    book, speaker, tea, &leaf.id,
+                )?)
             }
         }
     }
 }
 
-/// Whether a tea of the house is brewed of a leaf.
-fn is_brewed(book: &Book, leaf: &IngredientId) -> bool {
+/// What the batches of the house are made of: a leaf among it is brewed already.
+fn in_batches(book: &Book) -> HashSet<&IngredientId> {
     let made = book.ingredients.iter().map(|item| &item.house_made);
     let recipes = made.flatten().filter_map(|made| book.recipe(&made.recipe));
-    let mut lines = recipes.flat_map(|recipe| recipe.entries.iter().filter_map(Entry::line));
-    lines.any(|line| line.ingredient == *leaf)
+    let lines = recipes.flat_map(|recipe| recipe.entries.iter().filter_map(Entry::line));
+    lines.map(|line| &line.ingredient).collect()
 }
 
 /// What can be chosen for a text. In place of another ingredient stands `current`.
@@ -97,7 +98,8 @@ pub(super) fn choices<'book>(
     let mut found: Vec<Choice<'_>> = listed.map(Choice::InBook).collect();
     let leaves = in_book.iter().take(MOST_ROWS).copied();
     let leaves = leaves.filter(|item| item.form == Form::Leaf && item.role == Role::Tea);
-    let unbrewed = leaves.filter(|leaf| !is_brewed(book, &leaf.id));
+    let in_batches = in_batches(book);
+    let unbrewed = leaves.filter(|leaf| !in_batches.contains(&leaf.id));
     found.extend(unbrewed.take(MOST_BREWS).map(Choice::Brewed));
     if name.is_empty() {
         return found;

@@ -10,7 +10,7 @@ mod price;
 mod price_history;
 mod sweetness;
 
-pub(in crate::ui) use self::house_made::begun_brew;
+pub(in crate::ui) use self::house_made::begin_reference_brew;
 
 use egui::Ui;
 
