@@ -1,8 +1,8 @@
 //! One row of the sheet: the grip with the colour of the role, amount, ingredient, temperature, mass, and the share.
 
 use egui::{
-    Align, Event, EventFilter, Key, Label, Layout, Modifiers, Rangef, Rect, Response, RichText,
-    Sense, Ui, UiBuilder, pos2, vec2,
+    Align, Event, EventFilter, Key, Layout, Modifiers, Rangef, Rect, Response, Sense, Ui,
+    UiBuilder, pos2, vec2,
 };
 
 use super::amount_cell;
@@ -19,6 +19,7 @@ use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::unseen::unseen_ui;
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::name;
 use crate::ui::widgets::{role_colour, share_bar};
 use crate::workbench::Action;
 
@@ -335,33 +336,27 @@ fn ingredient_ui(
     view: &mut ViewState,
 ) -> Response {
     let palette = theme::palette(ui.visuals());
-    let mut job = egui::text::LayoutJob::default();
-    let format = |style: TypeStyle, color| egui::TextFormat {
-        font_id: style.font_id(),
-        color,
-        valign: Align::BOTTOM,
-        ..egui::TextFormat::default()
-    };
     let colour = if row.ingredient.is_some() {
         palette.text_strong
     } else {
         palette.off_level
     };
-    job.append(&row.name(), 0.0, format(TypeStyle::Body, colour));
-    if brand && !row.brand().is_empty() && !row.name().contains(row.brand().as_ref()) {
-        job.append(
-            &row.brand(),
-            grid::NEAR,
-            format(TypeStyle::Small, palette.text_quiet),
-        );
-    }
+    let more = row.brand();
+    let more = if brand && !row.name().contains(more.as_ref()) {
+        more.as_ref()
+    } else {
+        ""
+    };
+    let room = rect.width() - 2.0 * grid::TIGHT;
+    let name = (&*row.name(), colour);
+    let (name, _) = name::elided_with_more(ui, name, (more, palette.text_quiet), room);
     let mut child = ui.new_child(
         UiBuilder::new()
             .max_rect(rect)
             .layout(Layout::left_to_right(Align::Center)),
     );
     child.spacing_mut().button_padding.x = grid::TIGHT;
-    let button = egui::Button::new(job).frame_when_inactive(false).truncate();
+    let button = egui::Button::new(name).frame_when_inactive(false);
     let response = child
         .add(button)
         .accessible_name(say!(speaker, "recipe-sheet-ingredient", ingredient: row.name()));
@@ -383,9 +378,7 @@ fn label_at(
     style: TypeStyle,
     colour: egui::Color32,
 ) {
-    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(layout));
-    let text = RichText::new(text).font(style.font_id()).color(colour);
-    child.add(Label::new(text).selectable(false).truncate());
+    name::name_at(ui, rect, layout, text, style, colour);
 }
 
 /// The mass right-aligned, so that its decimal signs stand in one column, and its uncertainty behind it.

@@ -14,6 +14,7 @@ use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::safekeeping;
 use crate::ui::theme::{self, Appearance, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::name::width_of;
 use crate::ui::words::small_heading_ui;
 use crate::workbench::{Action, Command, Intent, Sample};
 
@@ -76,13 +77,6 @@ pub(super) fn top_strip_ui(
             }
         });
     });
-}
-
-fn width_of(ui: &Ui, words: &str, font: &egui::FontId) -> f32 {
-    ui.painter()
-        .layout_no_wrap(words.to_owned(), font.clone(), egui::Color32::PLACEHOLDER)
-        .size()
-        .x
 }
 
 fn list_toggle_ui(ui: &mut Ui, speaker: Speaker<'_>, view: &mut ViewState) {
