@@ -15,7 +15,7 @@ use crate::ui::theme::{self, grid};
 use crate::ui::value::Value;
 use crate::ui::widgets::figure_table::{Column, TableRow, figure_table_ui};
 use crate::ui::words::{heading_ui, quiet_ui, speaker};
-use crate::workbench::{Action, Command, TableReview};
+use crate::workbench::{Action, Answers, Command, TableReview};
 
 /// Drinks that are listed at first.
 const FIRST_EFFECTS: usize = 8;
@@ -26,6 +26,7 @@ const DRINKS: f32 = 260.0;
 /// The list, line by line, what it does to the drinks, and the button that takes what is ticked.
 pub(super) fn list_ui(
     ui: &mut Ui,
+    answers: Answers<'_>,
     looks: &ReviewLooks,
     reviewed: &Arc<Result<TableReview, String>>,
     state: &mut ReviewState,
@@ -63,7 +64,7 @@ pub(super) fn list_ui(
         if line_ui(ui, speaker, line, taken.contains(&at)) {
             ticked = Some(at);
         }
-        if let Some(to) = about_ui(ui, speaker, menu, at, line) {
+        if let Some(to) = about_ui(ui, (speaker, answers), menu, at, line) {
             matched = Some((at, line.line, to));
         }
     });
@@ -232,6 +233,8 @@ fn line_ui(ui: &mut Ui, speaker: Speaker<'_>, line: &ReviewLine, is_taken: bool)
         });
     }
     changed
+}
+
 /// Why a line is not ticked by itself: what was left out or assumed of its row, and a price that moves far.
 fn doubts(speaker: Speaker<'_>, line: &ReviewLine) -> Vec<String> {
     let far = line.moves_price_far();
@@ -240,12 +243,10 @@ fn doubts(speaker: Speaker<'_>, line: &ReviewLine) -> Vec<String> {
     doubts.chain(far).collect()
 }
 
-}
-
 /// What a row is about, as far as it can be said; tells what was chosen instead.
 fn about_ui(
     ui: &mut Ui,
-    speaker: Speaker<'_>,
+    (speaker, answers): (Speaker<'_>, Answers<'_>),
     menu: &mut MatchMenu,
     at: usize,
     line: &ReviewLine,
@@ -266,7 +267,7 @@ fn about_ui(
             name: &line.name,
             now: &now,
         };
-        chosen = match_menu_ui(ui, speaker, menu, &asked);
+        chosen = match_menu_ui(ui, (speaker, answers), menu, &asked);
     });
     chosen
 }

@@ -160,7 +160,7 @@ fn sheet_ui(
             return;
         }
         ScrollArea::vertical()
-            .id_salt(("centre", view.area as u8))
+            .id_salt(("centre", view.area as u8, area.page()))
             .auto_shrink(false)
             .show(ui, |ui| {
                 let room = ui.available_width();
