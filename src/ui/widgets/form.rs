@@ -20,6 +20,8 @@ use crate::workbench::{Action, Command};
 
 /// Width of the words before the fields of a sheet, in points.
 pub(in crate::ui) const WORDS: f32 = 27.0 * grid::STEP;
+/// Where the fields of a row of a sheet begin, in points: behind the words and a gap.
+pub(in crate::ui) const BEFORE_FIELDS: f32 = WORDS + grid::TIGHT;
 /// Width of a field for a number of a sheet, in points.
 pub(in crate::ui) const NUMBER: f32 = 16.0 * grid::STEP;
 /// Most characters of what was typed that a refusal repeats.
@@ -220,7 +222,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
             words_ui(ui, words, WORDS);
             contents(self, ui);
         });
-        self.errors_ui(ui, WORDS);
+        self.errors_ui(ui, BEFORE_FIELDS);
     }
 
     /// The sentences of the fields that were drawn since the last row.

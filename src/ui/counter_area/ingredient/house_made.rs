@@ -13,7 +13,7 @@ use crate::ui::counter_area::item::Counter;
 use crate::ui::counter_area::removal::Going;
 use crate::ui::theme::{self, TypeStyle};
 use crate::ui::widgets::asked_figure::Asked;
-use crate::ui::widgets::form::{Entry, Sheet, WORDS, link_ui};
+use crate::ui::widgets::form::{BEFORE_FIELDS, Entry, Sheet, link_ui};
 use crate::ui::widgets::{choice_ui, word_menu_ui};
 use crate::ui::words::{capitalised, quiet_ui};
 use crate::workbench::{
@@ -285,7 +285,7 @@ fn brewed_ui(ui: &mut Ui, counter: Counter<'_>, tea: &Ingredient, brew: &HouseBr
 /// A sentence below the fields that it is about.
 fn below_ui(ui: &mut Ui, words: &str) {
     ui.horizontal(|ui| {
-        ui.add_space(WORDS);
+        ui.add_space(BEFORE_FIELDS);
         ui.vertical(|ui| {
             let palette = theme::palette(ui.visuals());
             let text = RichText::new(words)
