@@ -7,7 +7,7 @@ use evensip::book::{RecipeId, VersionId};
 use evensip::ui::Area;
 
 use crate::at_the_window::{
-    NARROW, TALL, Window, ask_swap, click, copied, go, has, press, row, says, window_on,
+    NARROW, TALL, Window, ask_swap, click, copied, go, has, press, row, rows, says, window_on,
 };
 use crate::sample::{balance_of, sample};
 

@@ -102,7 +102,7 @@ fn cautions_ui(ui: &mut Ui, screen: &Screen<'_>, state: &LessonState) {
     };
     let cautions = Cautions::that_hurt(ui, screen.speaker, &drinks);
     if !cautions.is_empty() {
-        Panel::bottom("cautions on the wall")
+        Panel::bottom("wall-cautions")
             .exact_size(cautions.height())
             .resizable(false)
             .frame(Frame::new())

@@ -8,7 +8,7 @@ use egui::style::{ScrollFadeStyle, ScrollStyle};
 use egui::text::LayoutJob;
 use egui::{Frame, Galley, Label, Margin, RichText, ScrollArea, TextFormat, Ui};
 
-use crate::balance::{Balance, Caution, CautionFact};
+use crate::balance::{AllergenSummary, Balance, Caution, CautionFact};
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::icons::{Icon, sign_ui};
@@ -72,12 +72,21 @@ impl Cautions {
 
     /// Those of several drinks by which somebody is hurt, for a place where there is no room for more.
     pub(in crate::ui) fn that_hurt(ui: &Ui, speaker: Speaker<'_>, drinks: &[&Balance]) -> Self {
-        let mut shown: Vec<&Caution> = Vec::new();
+        let mut shown: Vec<Caution> = Vec::new();
+        let mut allergens: Option<AllergenSummary> = None;
         for caution in drinks.iter().flat_map(|drink| &drink.cautions) {
-            if !may_fold(&caution.fact) && !shown.contains(&caution) {
-                shown.push(caution);
+            if let CautionFact::Allergens(of_drink) = &caution.fact {
+                allergens = Some(match allergens {
+                    Some(before) => before.with(of_drink),
+                    None => of_drink.clone(),
+                });
+            } else if !may_fold(&caution.fact) && !shown.contains(caution) {
+                shown.push(caution.clone());
             }
         }
+        let fact = allergens.map(CautionFact::Allergens);
+        shown.extend(fact.map(|fact| Caution { fact }));
+        let shown: Vec<&Caution> = shown.iter().collect();
         Self::arranged(ui, speaker, &shown, TypeStyle::Small, None)
     }
 
