@@ -1,6 +1,6 @@
 //! The rows of a lesson: what the group expects of each axis and, once revealed, what came and why.
 
-use egui::{Align, Button, Grid, Label, Layout, RichText, Ui, vec2};
+use egui::{Align, Align2, Button, Grid, Label, Layout, RichText, Ui, vec2};
 
 use super::model::{MOST_LEARNERS, Score};
 use super::state::{Lesson, LessonState};
@@ -70,16 +70,22 @@ fn guesses_ui(ui: &mut Ui, lesson: &Lesson<'_>, view: View, state: &mut LessonSt
             View::Window => speaker.taste(guess, &axis.axis),
             View::Wall => short_guess(speaker, guess).to_owned(),
         };
-        if learners > 1 && hands > 0 {
+        if view == View::Window && learners > 1 && hands > 0 {
             say!(speaker, "lesson-hands", guess: words, count: hands.to_string())
         } else {
             words
         }
     };
+    // On the wall there is only room for the number itself.
+    let badge = if view == View::Wall && learners > 1 {
+        width_of(ui, &learners.to_string(), &TypeStyle::Small.font_id())
+    } else {
+        0.0
+    };
     let around = 2.0 * ui.spacing().button_padding.x;
     let widths = Taste::ALL.map(|guess| {
         let all = outcomes.iter().map(|axis| words(guess, axis, learners));
-        all.map(|words| width_of(ui, &words, &TypeStyle::Body.font_id()) + around)
+        all.map(|words| width_of(ui, &words, &TypeStyle::Body.font_id()) + around + badge)
             .fold(view.guess(), f32::max)
     });
     Grid::new("guesses")
@@ -98,7 +104,17 @@ fn guesses_ui(ui: &mut Ui, lesson: &Lesson<'_>, view: View, state: &mut LessonSt
                     let button = Button::selectable(hands > 0, words)
                         .frame_when_inactive(true)
                         .min_size(vec2(width, view.row()));
-                    if ui.add(button).accessible_name(name).clicked() {
+                    let button = ui.add(button).accessible_name(name);
+                    if badge > 0.0 && hands > 0 {
+                        ui.painter().text(
+                            button.rect.right_center() - vec2(2.0, 0.0),
+                            Align2::RIGHT_CENTER,
+                            hands,
+                            TypeStyle::Small.font_id(),
+                            palette.text_normal,
+                        );
+                    }
+                    if button.clicked() {
                         state.guesses.raise(step, &came.axis, guess);
                     }
                 }
