@@ -108,8 +108,8 @@ fn book_menu_ui(
         shop.as_str()
     };
     let font = TypeStyle::Heading.font_id();
-    let (name, room) = (name_as_shown(name), ui.available_width() * TITLE);
-    let name = cut_in_the_middle(&name, |name| width_of(ui, name, &font) <= room);
+    let (whole, room) = (name_as_shown(name), ui.available_width() * TITLE);
+    let name = cut_in_the_middle(&whole, |name| width_of(ui, name, &font) <= room);
     // Room for the sign behind the name.
     let title = RichText::new(format!("{name}\u{a0}\u{a0}\u{a0}\u{a0}\u{a0}"))
         .font(TypeStyle::Heading.font_id())
@@ -118,9 +118,12 @@ fn book_menu_ui(
     let menu = egui::containers::menu::MenuButton::from_button(button);
     let (response, _) = menu.ui(ui, |ui| menu_items_ui(ui, in_hand, view, actions));
     chevron(ui, &response, palette.text_quiet);
-    response
+    let response = response
         .accessible_name(in_hand.speaker.word("strip-book"))
         .on_hover_text(say!(in_hand.speaker, "strip-book-does", book: &in_hand.title));
+    if *name != *whole {
+        response.on_hover_text(&*whole);
+    }
 }
 
 fn menu_items_ui(

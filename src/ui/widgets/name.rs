@@ -95,7 +95,12 @@ pub(in crate::ui) fn name_button_ui(
     has_frame: bool,
 ) -> Response {
     let name = name_as_shown(name);
-    let room = ui.available_width() - 2.0 * ui.spacing().button_padding.x;
+    let around = 2.0 * ui.spacing().button_padding.x;
+    let needed = width_of(ui, &name, &style.font_id()) + around;
+    if ui.layout().main_wrap && needed > ui.available_size_before_wrap().x {
+        ui.end_row();
+    }
+    let room = ui.available_size_before_wrap().x - around;
     let galley = elided(ui, &name, &style.font_id(), colour, room);
     let is_cut = galley.text() != name;
     let button = Button::new(galley).frame_when_inactive(has_frame);
