@@ -416,7 +416,9 @@ fn a_review_begins_at_its_top_wherever_the_cards_were_scrolled_to() {
     }
     let path = list(folder.path(), &text);
     let mut window = cards(NARROW);
-    review(&mut window, &path);
+    let field = "Path of what is brought in";
+    retype(&mut window, field, path.to_str().unwrap());
+    press(&mut window, Modifiers::NONE, Key::Enter);
     eventually(&mut window, "the list", |window| says(window, "300 new"));
     let title = window.get_all_by_label("Bring in").next().unwrap();
     let sight = window.ctx.content_rect();

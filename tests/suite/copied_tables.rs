@@ -16,8 +16,8 @@ use evensip::ui::Area;
 use evensip::ui::counter_area::{CounterItem, Kind};
 
 use crate::at_the_window::{
-    TALL, Window, WindowBuilder, ask_swap, at_the_counter, book, click, copied, go, press, settle,
-    show, tick, type_into, window_of, window_on,
+    TALL, Window, WindowBuilder, ask_swap, at_the_counter, book, click, copied, go, has, press,
+    settle, show, tick, type_into, window_of, window_on,
 };
 use crate::sample::sample;
 
