@@ -12,7 +12,7 @@ use crate::book::{
 };
 use crate::quantity::Uncertain;
 
-/// Part of a batch that is no reason to make another one.
+/// Part of a batch or a pack that is no reason to take another one.
 const LITTLE: f64 = 1e-6;
 
 /// Water that is colder than this is for a cold infusion, °C (assumed).
@@ -46,7 +46,7 @@ pub struct BatchPart {
 impl BatchesFor {
     /// The same in whole batches, and what is left over of them, g.
     pub fn whole(&self) -> (Self, f64) {
-        let batches = (self.batches - LITTLE).ceil().max(0.0);
+        let batches = whole_ones(self.batches);
         let factor = if self.batches > 0.0 {
             batches / self.batches
         } else {
@@ -65,12 +65,17 @@ impl BatchesFor {
     }
 }
 
+/// Rounded up to whole ones: batches or packs.
+pub(super) fn whole_ones(wanted: f64) -> f64 {
+    (wanted - LITTLE).ceil().max(0.0)
+}
+
 /// What so many grams of something house-made take: "what leaf and water does this much tea need". `None` for what is bought, and
 /// where nothing of a batch can be used.
 pub fn batches_for(book: &Book, id: &IngredientId, grams: f64) -> Option<BatchesFor> {
     let made = book.ingredient(id)?.house_made.as_ref()?;
     let recipe = book.recipe(&made.recipe)?;
-    let usable = made.yield_grams.value * (1.0 - made.waste_percent / 100.0);
+    let usable = made.usable_grams();
     let batches = grams / usable;
     if !(usable > 0.0 && batches.is_finite() && batches >= 0.0) {
         return None;

@@ -53,8 +53,8 @@ pub use mix::{
 };
 pub use prepare::pack::{pack_grams, usable_grams};
 pub use prepare::per_gram::{PerGram, per_gram};
-pub use prepare::portion::{Portion, portion};
-pub use prepare::{Kitchen, prepare};
+pub use prepare::portion::{Portion, one_weighs, portion};
+pub use prepare::{Kitchen, prepare, prepare_afresh};
 pub use published::serving::{ScaldBound, ScaldTime};
 pub use report::axes::{AxisValue, noticeable_step};
 pub use report::balance::{

@@ -3,16 +3,14 @@
 use std::collections::BTreeSet;
 
 use super::brewing::{Brew, Infusion, brew_for};
+use super::house_made::{batches_for, whole_ones};
 use super::mix::{Component, Mix};
 use super::prepare::pack::usable_grams;
 use super::prepare::per_gram::per_gram;
-use super::report::balance::{Balance, balance_version};
+use super::report::balance::Balance;
 use super::slots::Slots;
 use crate::book::{Book, Form, HouseMade, Ingredient, IngredientId, Price, Role};
 use crate::quantity::{Pack, Uncertain};
-
-/// Part of a batch or a pack that is no reason to take another one.
-const LITTLE: f64 = 1e-6;
 
 /// How much of an ingredient is needed.
 #[derive(Clone, Debug, PartialEq)]
@@ -224,18 +222,13 @@ fn where_from(item: &Ingredient) -> WhereFrom {
 }
 
 fn packs(price: &Price, usable: f64, need: &Need) -> Packs {
-    let count = whole(need.grams / usable);
+    let count = whole_ones(need.grams / usable);
     Packs {
         content: price.content,
         usable,
         count,
         cost: count * price.pack,
     }
-}
-
-/// Rounded up to whole ones.
-fn whole(wanted: f64) -> f64 {
-    (wanted - LITTLE).ceil().max(0.0)
 }
 
 /// Tea solids, g per 100 g.
@@ -253,21 +246,28 @@ fn leaf_and_water(ready: f64, strength: f64) -> Option<LeafAndWater> {
 }
 
 fn batch(book: &Book, made: &HouseMade, need: Need) -> BatchToMake {
-    let usable = made.yield_grams.value * (1.0 - made.waste_percent / 100.0);
-    let count = (usable > 0.0).then(|| whole(need.grams / usable));
-    let parts = book
-        .recipe(&made.recipe)
-        .and_then(|recipe| balance_version(book, recipe, None));
-    let parts = parts.iter().flat_map(|balance| &balance.lines);
-    let parts = parts.map(|share| {
-        let grams = share.grams.zip(count);
-        let grams = grams.map(|(grams, count)| grams * count);
-        (share.ingredient.clone(), grams.filter(|_| !need.is_least))
-    });
+    let whole = batches_for(book, &need.ingredient, need.grams).map(|needed| needed.whole().0);
+    let parts = match &whole {
+        Some(whole) => {
+            let parts = whole.parts.iter();
+            parts
+                .map(|part| {
+                    let grams = part.grams.filter(|_| !need.is_least);
+                    (part.ingredient.clone(), grams)
+                })
+                .collect()
+        }
+        // A batch that gives nothing takes nobody knows how much of what goes into it.
+        None => {
+            let recipe = book.recipe(&made.recipe);
+            let parts = recipe.into_iter().flat_map(|recipe| recipe.ingredients());
+            parts.map(|part| (part.clone(), None)).collect()
+        }
+    };
     BatchToMake {
-        parts: parts.collect(),
-        usable,
-        count,
+        parts,
+        usable: made.usable_grams(),
+        count: whole.map(|whole| whole.batches),
         keeps_hours: made.shelf_life_hours,
         need,
     }

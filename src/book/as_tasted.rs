@@ -87,6 +87,7 @@ tasted!(Ingredient by |book, item| book.ingredients.put(item), without {
     price: None,
     earlier_prices: Vec::new(),
     articles: Vec::new(),
+    no_longer_sold: false,
     note: String::new(),
     translations: Vec::new(),
 });

@@ -124,6 +124,7 @@ fields!(Ingredient {
     [opened_life_hours],
     [price, earlier_prices, supplier],
     [articles],
+    [no_longer_sold],
     [note],
     [earlier],
     [translations],

@@ -299,6 +299,11 @@ pub enum FindingKind {
         /// The newest day in the book.
         newest: String,
     },
+    /// An ingredient that nobody sells any more, in what is still made.
+    NoLongerSold {
+        /// The ingredient.
+        ingredient: IngredientId,
+    },
     /// Versions that would take too long to carry out.
     TooManyToCheck,
     /// There is more than is listed.
@@ -371,6 +376,7 @@ impl FindingKind {
             Self::DensityNotOfComposition { .. } => "density-not-of-composition",
             Self::ClaimNotCarried { .. } => "claim-not-carried",
             Self::StalePrice { .. } => "stale-price",
+            Self::NoLongerSold { .. } => "no-longer-sold",
             Self::TooManyToCheck => "too-many-to-check",
             Self::MoreFindings { .. } => "more-findings",
             Self::FillOutOfReach => "fill-out-of-reach",

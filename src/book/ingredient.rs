@@ -4,7 +4,7 @@ use super::composition::Composition;
 use super::nutrient::Figure;
 use super::{
     AllergenStatement, Article, EarlierPrice, EarlierStates, IngredientId, Item, Price, RecipeId,
-    Role, Stage, Translation,
+    Role, Stage, Temperature, Translation,
 };
 
 /// The physical form of an ingredient, which decides what the rest of its composition is taken for.
@@ -102,6 +102,18 @@ pub struct HouseMade {
     pub waste_percent: f64,
 }
 
+impl HouseMade {
+    /// What one batch leaves to use, g.
+    pub fn usable_grams(&self) -> f64 {
+        self.yield_grams.value * self.usable_part()
+    }
+
+    /// Part of a batch that is not thrown away, 0 to 1.
+    pub fn usable_part(&self) -> f64 {
+        1.0 - self.waste_percent / 100.0
+    }
+}
+
 /// Anything that goes into a drink.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Ingredient {
@@ -125,8 +137,8 @@ pub struct Ingredient {
     pub density: Option<Figure>,
     /// Poured bulk density, g/ml, for a powder.
     pub bulk_density: Option<Figure>,
-    /// Temperature at which it goes into a drink, °C; that of the room when none is stated.
-    pub temperature: Option<f64>,
+    /// Temperature at which it goes into a drink; that of the room when none is stated.
+    pub temperature: Option<Temperature>,
     /// The statement of ingredients as printed.
     pub statement: String,
     /// What the pack says of allergens; `None` is not stated.
@@ -141,6 +153,8 @@ pub struct Ingredient {
     pub earlier_prices: Vec<EarlierPrice>,
     /// What suppliers call it, so that their next list finds it.
     pub articles: Vec<Article>,
+    /// Whether nobody sells it any more: what is left of it is used up, and no drink is begun with it.
+    pub no_longer_sold: bool,
     /// Set when the house makes it.
     pub house_made: Option<HouseMade>,
     /// A note.
@@ -173,6 +187,7 @@ impl Ingredient {
             price: None,
             earlier_prices: Vec::new(),
             articles: Vec::new(),
+            no_longer_sold: false,
             house_made: None,
             note: String::new(),
             earlier: EarlierStates::default(),

@@ -84,7 +84,7 @@ pub use measure::{
 pub use merge::{Conflict, Merge, MergeNote, Part, merge};
 pub use nutrient::{Evidence, Figure, Nutrient};
 pub use price::{Article, EarlierPrice, Price};
-pub use price_change::{PriceInTime, is_same_content};
+pub use price_change::{PriceInTime, dearer_by, is_same_content, is_same_figure};
 pub use recipe::{Approval, MOST_LINES, Recipe, State, Version};
 pub use resolve::resolve;
 pub use resolved::Resolved;
@@ -101,8 +101,9 @@ pub use vessel::{
     VesselKind,
 };
 pub use well_formed::{
-    CalledSize, EnergyRange, Held, LARGEST_AMOUNT, Miscalled, NamedUnit, energy_of_composition,
-    findings, millilitres_in_name, miscalled, nearest, new_errors, new_errors_of,
+    CalledSize, EnergyRange, FOOD_TEMPERATURE, Held, LARGEST_AMOUNT, Miscalled, NamedUnit,
+    energy_of_composition, findings, millilitres_in_name, miscalled, nearest, new_errors,
+    new_errors_of,
 };
 
 pub use crate::quantity::Temperature;

@@ -77,8 +77,8 @@ impl Ingredient {
         let same_supplier = supplier.is_empty() || supplier == self.supplier;
         let is_replaced = |before: &Price| {
             let same_day = before.date.is_some() && before.date == price.date;
-            let same_price =
-                is_same(before.pack, price.pack) && is_same_content(before.content, price.content);
+            let same_price = is_same_figure(before.pack, price.pack)
+                && is_same_content(before.content, price.content);
             same_price || same_day && same_supplier
         };
         if !self.price.as_ref().is_some_and(is_replaced) {
@@ -120,24 +120,37 @@ impl Ingredient {
     /// How much more the same amount costs, in percent. A bottle and a bag are compared where a density is stated.
     fn change_percent(&self, before: &PriceInTime<'_>, now: &PriceInTime<'_>) -> Option<f64> {
         let density = self.density.map(|figure| figure.value);
-        let in_same_unit = before.content.unit == now.content.unit;
-        let amount = |content: Pack| match content.unit {
-            PackUnit::Millilitres if !in_same_unit => Some(content.whole() * density?),
-            _ => Some(content.whole()),
-        };
-        let each = |row: &PriceInTime<'_>| Some(row.pack / amount(row.content)?);
-        let change = 100.0 * (each(now)? / each(before)? - 1.0);
-        change.is_finite().then_some(change)
+        let price = |row: &PriceInTime<'_>| (row.pack, row.content);
+        dearer_by(price(before), price(now), density)
     }
+}
+
+/// How much more the same amount costs, in percent: of two prices of a pack, each with what the pack holds. `None` after a price
+/// of nothing, and between a bottle and a bag where nobody knows what a millilitre weighs, g.
+pub fn dearer_by(
+    before: (f64, Pack),
+    now: (f64, Pack),
+    grams_per_millilitre: Option<f64>,
+) -> Option<f64> {
+    let is_in_same_unit = before.1.unit == now.1.unit;
+    let each = |(price, content): (f64, Pack)| {
+        let amount = match content.unit {
+            PackUnit::Millilitres if !is_in_same_unit => content.whole() * grams_per_millilitre?,
+            _ => content.whole(),
+        };
+        Some(price / amount)
+    };
+    let change = 100.0 * (each(now)? / each(before)? - 1.0);
+    change.is_finite().then_some(change)
 }
 
 /// Whether two packs hold the same, as twelve bags and a case of twelve bags do.
 pub fn is_same_content(one: Pack, other: Pack) -> bool {
-    one.unit == other.unit && is_same(one.whole(), other.whole())
+    one.unit == other.unit && is_same_figure(one.whole(), other.whole())
 }
 
-/// Whether two figures of a price are one: a number that went through a table is not always the same to the last bit.
-pub(super) fn is_same(one: f64, other: f64) -> bool {
+/// Whether two figures are one: a number that went through a table is not always the same to the last bit.
+pub fn is_same_figure(one: f64, other: f64) -> bool {
     (one - other).abs() <= 1e-9 * one.abs().max(other.abs())
 }
 

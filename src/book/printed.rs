@@ -14,10 +14,7 @@
 
 use super::label_units::{EnergyUnit, LabelUnits, SALT_PER_SODIUM, SaltUnit};
 use super::{Basis, CarbohydrateKind, Composition, Evidence, Figure, Nutrient};
-use crate::quantity::KILOJOULES_PER_KILOCALORIE;
-
-/// Half-width of a rectangular distribution to standard deviation: 1/√3 (JCGM 100:2008, 4.3.7).
-const RECTANGULAR: f64 = 0.577_350_269_189_625_8;
+use crate::quantity::{KILOJOULES_PER_KILOCALORIE, RECTANGULAR};
 
 impl Composition {
     /// States a figure that is in [`Nutrient::unit`]; it is kept in the unit that the label prints.

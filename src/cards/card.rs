@@ -4,8 +4,8 @@ use super::document::Document;
 use super::recipe_blocks::confirmation;
 use super::request::{CardError, CardOptions, CardRequest};
 use super::{
-    batch_sheet, comparison_sheet, counter_card, exercise, ladder_table, matrix_sheet, menu_matrix,
-    training_sheet,
+    batch_sheet, comparison_sheet, counter_card, exercise, figures_sheet, ladder_table,
+    matrix_sheet, menu_matrix, training_sheet,
 };
 use crate::book::Book;
 use crate::say::Untranslated;
@@ -25,6 +25,7 @@ pub fn card(
         CardRequest::Exercise(swap) => exercise::document(speaker, swap)?,
         CardRequest::Answers(swap) => exercise::answers(speaker, swap)?,
         CardRequest::Menu(on_menu) => menu_matrix::document(speaker, *on_menu)?,
+        CardRequest::Figures(on_menu) => figures_sheet::document(speaker, *on_menu)?,
         CardRequest::Ladder(drink) => ladder_table::document(speaker, drink)?,
         CardRequest::Matrix(drink) => matrix_sheet::document(speaker, drink)?,
         CardRequest::Comparison(drinks) => comparison_sheet::document(speaker, drinks)?,

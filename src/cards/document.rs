@@ -13,6 +13,8 @@ pub enum CardKind {
     Training,
     /// Ingredients and allergens of everything on the menu.
     Menu,
+    /// What everything on the menu costs, leaves and holds.
+    Figures,
     /// The levels of sugar, each with its amounts.
     Ladder,
     /// The same in every size with every amount of ice.
@@ -29,12 +31,13 @@ pub enum CardKind {
 
 impl CardKind {
     /// All kinds, in the order in which they are offered.
-    pub const ALL: [Self; 9] = [
+    pub const ALL: [Self; 10] = [
         Self::Counter,
         Self::Training,
         Self::Exercise,
         Self::Answers,
         Self::Menu,
+        Self::Figures,
         Self::Ladder,
         Self::Matrix,
         Self::Comparison,
@@ -49,6 +52,7 @@ impl CardKind {
             Self::Exercise => "card-kind-exercise",
             Self::Answers => "card-kind-answers",
             Self::Menu => "card-kind-menu",
+            Self::Figures => "card-kind-figures",
             Self::Ladder => "card-kind-ladder",
             Self::Matrix => "card-kind-matrix",
             Self::Comparison => "card-kind-comparison",
@@ -64,6 +68,7 @@ impl CardKind {
             Self::Exercise => "exercise",
             Self::Answers => "answers",
             Self::Menu => "menu",
+            Self::Figures => "figures",
             Self::Ladder => "ladder",
             Self::Matrix => "matrix",
             Self::Comparison => "comparison",

@@ -8,12 +8,9 @@ use super::document::{Block, StepRow};
 use super::recipe_blocks::Made;
 use super::request::{CardError, CardOptions, Drink};
 use crate::balance::{Measurand, Verdict};
-use crate::book::Book;
+use crate::book::{Book, SALT_PER_SODIUM};
 use crate::quantity::{rounded_at_most, show_number};
 use crate::say::{Untranslated, UntranslatedText, say};
-
-/// Salt in a gram of sodium, g/g (Regulation (EU) 1169/2011, Annex I).
-const SALT_PER_SODIUM: f64 = 2.5;
 
 /// A recipe in JSON-LD and what it leaves behind.
 #[derive(Clone, Debug, PartialEq)]

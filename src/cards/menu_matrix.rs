@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use super::document::{Block, Column, Document, Orientation, Table};
 use super::recipe_blocks::{Made, beside_english, cautions_of_all, footnotes, needs_english};
-use super::request::{CardError, OnMenu, drinks_of_menu};
+use super::request::{CardError, Drink, OnMenu, drinks_of_menu};
 use crate::book::{Allergen, AllergenList, IngredientId};
 use crate::say::{Speaker, say};
 
@@ -19,21 +19,7 @@ const MOST_BESIDE: usize = 15;
 
 pub(super) fn document(speaker: Speaker<'_>, on_menu: OnMenu) -> Result<Document, CardError> {
     let drinks = drinks_of_menu(speaker.book);
-    if drinks.is_empty() {
-        return Err(CardError::EmptyMenu);
-    }
-    if drinks.len() > MOST_ON_MENU {
-        return Err(CardError::MenuTooLong {
-            drinks: drinks.len(),
-            most: MOST_ON_MENU,
-        });
-    }
-    let (made, left_out): (Vec<_>, Vec<_>) = Made::each(speaker, &drinks)?
-        .into_iter()
-        .partition(|made| on_menu == OnMenu::All || made.is_approved());
-    if made.is_empty() {
-        return Err(CardError::NothingApproved);
-    }
+    let (made, left_out) = self::on_menu(speaker, &drinks, on_menu)?;
     let is_unapproved = !made.iter().all(Made::is_approved);
     let listed = speaker.book.settings.listed_allergens();
     let tables = listed.len().div_ceil(MOST_BESIDE);
@@ -70,14 +56,44 @@ pub(super) fn document(speaker: Speaker<'_>, on_menu: OnMenu) -> Result<Document
     })
 }
 
+/// The drinks that stand on a sheet of the menu, and those that are left out because they are not approved as they stand.
+pub(super) fn on_menu<'book>(
+    speaker: Speaker<'book>,
+    drinks: &'book [Drink],
+    on_menu: OnMenu,
+) -> Result<(Vec<Made<'book>>, Vec<Made<'book>>), CardError> {
+    if drinks.is_empty() {
+        return Err(CardError::EmptyMenu);
+    }
+    if drinks.len() > MOST_ON_MENU {
+        return Err(CardError::MenuTooLong {
+            drinks: drinks.len(),
+            most: MOST_ON_MENU,
+        });
+    }
+    let (made, left_out): (Vec<_>, Vec<_>) = Made::each(speaker, drinks)?
+        .into_iter()
+        .partition(|made| on_menu == OnMenu::All || made.is_approved());
+    if made.is_empty() {
+        return Err(CardError::NothingApproved);
+    }
+    Ok((made, left_out))
+}
+
+/// The drinks that are left out, in a sentence; none where all of them stand there.
+pub(super) fn left_out_words(speaker: &Speaker<'_>, left_out: &[Made<'_>]) -> Option<String> {
+    if left_out.is_empty() {
+        return None;
+    }
+    let names: Vec<String> = left_out.iter().map(Made::name).collect();
+    let names: Vec<&str> = names.iter().map(String::as_str).collect();
+    Some(say!(speaker, "menu-left-out", drinks: speaker.and(&names)))
+}
+
 /// What the marks mean and, in another language, the English of every heading: beside it there is no room for a second name.
 fn marks(speaker: &Speaker<'_>, left_out: &[Made<'_>]) -> Vec<String> {
     let mut lines = vec![say!(speaker, "menu-marks", sign: NOT_NAMED)];
-    if !left_out.is_empty() {
-        let names: Vec<String> = left_out.iter().map(Made::name).collect();
-        let names: Vec<&str> = names.iter().map(String::as_str).collect();
-        lines.push(say!(speaker, "menu-left-out", drinks: speaker.and(&names)));
-    }
+    lines.extend(left_out_words(speaker, left_out));
     let settings = &speaker.book.settings;
     let lists = settings.allergen_lists();
     if lists != [AllergenList::EuropeanUnion] {
@@ -100,7 +116,7 @@ fn marks(speaker: &Speaker<'_>, left_out: &[Made<'_>]) -> Vec<String> {
 }
 
 /// The name of a drink; with its state where that is no approval.
-fn name(made: &Made<'_>) -> String {
+pub(super) fn name(made: &Made<'_>) -> String {
     if made.is_approved() {
         return made.name();
     }

@@ -14,6 +14,7 @@ mod csv;
 mod document;
 mod exercise;
 mod figure_words;
+mod figures_sheet;
 mod file_name;
 mod html;
 mod json;
@@ -21,6 +22,7 @@ mod json_ld;
 mod ladder_table;
 mod markdown;
 mod matrix_sheet;
+mod menu_figures;
 mod menu_matrix;
 mod pages;
 mod pdf;
@@ -43,6 +45,7 @@ pub use html::html;
 pub use json::json;
 pub use json_ld::{JsonLdRecipe, json_ld};
 pub use markdown::markdown;
+pub use menu_figures::{MenuRow, menu_figures, menu_figures_watched};
 pub use menu_matrix::MOST_ON_MENU;
 pub use pages::{
     Element, Fonts, GlyphRun, Ink, Mark, MissingCharacter, Page, Paper, Part, PlacedGlyph, RowKind,

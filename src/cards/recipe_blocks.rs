@@ -244,8 +244,28 @@ impl<'book> Made<'book> {
             (Stage::Mixed, None, None) => speaker.word("card-stage-mixed").to_owned(),
             (Stage::Topping, ..) => speaker.word("card-stage-in-cup").to_owned(),
             (Stage::OnTop, ..) => speaker.word("card-stage-on-top").to_owned(),
-            (Stage::Steeped, ..) => speaker.word("card-stage-steeped").to_owned(),
+            (Stage::Steeped, ..) => self.steeping_minutes().map_or_else(
+                || speaker.word("card-stage-steeped").to_owned(),
+                |minutes| {
+                    let minutes = speaker.count(minutes);
+                    say!(speaker, "card-stage-steeped-for", minutes: minutes)
+                },
+            ),
         }
+    }
+
+    /// How long leaf steeps in what is made by this recipe; `None` where nobody says, or one thing steeps longer than another.
+    fn steeping_minutes(&self) -> Option<f64> {
+        let mut minutes = self
+            .speaker
+            .book
+            .ingredients
+            .iter()
+            .filter_map(|item| item.house_made.as_ref())
+            .filter(|made| made.recipe == self.recipe.id)
+            .map(|made| made.steep_minutes);
+        let first = minutes.next()??;
+        minutes.all(|other| other == Some(first)).then_some(first)
     }
 
     /// Cup and closure: "paper cup 500, with a lid".

@@ -57,6 +57,8 @@ pub enum CardRequest {
     Answers(TaughtSwap),
     /// Ingredients and allergens of the whole menu.
     Menu(OnMenu),
+    /// What everything on the menu costs, leaves and holds.
+    Figures(OnMenu),
     /// The levels of sugar of a drink.
     Ladder(Drink),
     /// The levels of sugar of a drink in every size with every amount of ice.
@@ -173,6 +175,7 @@ impl CardRequest {
             Self::Exercise(_) => CardKind::Exercise,
             Self::Answers(_) => CardKind::Answers,
             Self::Menu(_) => CardKind::Menu,
+            Self::Figures(_) => CardKind::Figures,
             Self::Ladder(_) => CardKind::Ladder,
             Self::Matrix(_) => CardKind::Matrix,
             Self::Comparison(_) => CardKind::Comparison,

@@ -7,7 +7,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::sync::Arc;
 
-use super::bring_in_list::{failed, price_list, row_matched};
+use super::bring_in_list::{failed, is_among, price_list, row_matched};
 use super::{BringInArguments, Failure, print, report_errors, speaker};
 use crate::book::{self, Book, IngredientId};
 use crate::book_file::{self, Loaded, SaveError};
@@ -111,6 +111,7 @@ fn schema_recipe(
     for text in &arguments.map {
         let (line, to) = row_matched(book, text)?;
         // Ingredients are counted from 1, as people do.
+        is_among(line, 1..=read.ingredients.len() as u64)?;
         let at = usize::try_from(line).unwrap_or(usize::MAX).wrapping_sub(1);
         chosen.insert(at, to);
     }

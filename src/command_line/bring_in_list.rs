@@ -47,6 +47,11 @@ pub(super) fn price_list(
     let speaker = Speaker::new(book);
     let table = read_table(bytes, delimiter, arguments.headings)
         .map_err(|error| Failure::Book(speaker.table_error(&error)))?;
+    let rows = || table.rows.iter().map(|(line, _)| *line);
+    if let Some(line) = arguments.headings {
+        let above = table.above.iter().map(|(line, _)| *line);
+        is_among(line, above.chain([table.heading_line]).chain(rows()))?;
+    }
     let mapping = guess_mapping(&table.headings);
     let chosen = match (arguments.decimal_comma, arguments.decimal_point) {
         (true, _) => Some(DecimalSign::Comma),
@@ -55,6 +60,9 @@ pub(super) fn price_list(
     };
     let signs = DecimalSigns::of(&table, &mapping, chosen);
     let choices = list_choices(book, arguments)?;
+    for line in choices.rows.keys().chain(&arguments.tick) {
+        is_among(*line, rows())?;
+    }
     let review = review_price_list(book, &table, &mapping, &signs, &choices);
     let said = say!(
         speaker,
@@ -99,6 +107,16 @@ pub(super) fn price_list(
         text.push_str(&effects_text(speaker, &cost_effects(book, &after)));
     }
     Ok((text, edit))
+}
+
+/// Refuses a line that is none of the rows: whoever names one that is not there means another.
+pub(super) fn is_among(line: u64, rows: impl Iterator<Item = u64> + Clone) -> Result<(), Failure> {
+    if rows.clone().any(|row| row == line) {
+        return Ok(());
+    }
+    let rows: Vec<String> = rows.map(|row| row.to_string()).collect();
+    let known = rows.iter().map(String::as_str);
+    Err(super::unknown("command-no-row", &line.to_string(), known))
 }
 
 /// What a person says of a list on the command line.

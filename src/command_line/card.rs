@@ -35,6 +35,8 @@ pub(super) enum KindArgument {
     Answers,
     /// Ingredients and allergens of the whole menu
     Menu,
+    /// What every drink on the menu costs, leaves and holds
+    Figures,
     /// The levels of sugar, each with its amounts
     Ladder,
     /// The levels of sugar in every size with every amount of ice
@@ -189,6 +191,8 @@ fn request(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failur
     Ok(match arguments.kind {
         KindArgument::Menu if arguments.unapproved => CardRequest::Menu(OnMenu::All),
         KindArgument::Menu => CardRequest::Menu(OnMenu::Approved),
+        KindArgument::Figures if arguments.unapproved => CardRequest::Figures(OnMenu::All),
+        KindArgument::Figures => CardRequest::Figures(OnMenu::Approved),
         KindArgument::Training => CardRequest::Training(named_drink(book, arguments)?),
         KindArgument::Exercise => CardRequest::Exercise(taught_swap(book, arguments)?),
         KindArgument::Answers => CardRequest::Answers(taught_swap(book, arguments)?),

@@ -12,7 +12,7 @@ pub(super) enum Basis {
 }
 
 /// What stands before the amount: a sign, or the word of a language that labels are written in.
-const LEADS: [&str; 9] = ["/", "(", "[", "per", "pro", "je", "pour", "por", "auf"];
+pub(super) const LEADS: [&str; 9] = ["/", "(", "[", "per", "pro", "je", "pour", "por", "auf"];
 
 /// A figure or a heading without the amount that it is stated for, in small letters.
 pub(super) fn without_basis(text: &str) -> (String, Basis) {

@@ -1,7 +1,9 @@
 //! What other prices do to the cost of the drinks, before they are taken.
 
-use crate::balance::{Measurand, Slots, figures, prepare};
-use crate::book::{Book, Place, Recipe, RecipeId, VersionId, resolve};
+use std::collections::BTreeMap;
+
+use crate::balance::{Component, Kitchen, Measurand, Prepared, figures};
+use crate::book::{Book, Recipe, RecipeId, VersionId};
 
 /// What a drink costs, as far as the prices are known.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -29,10 +31,7 @@ pub struct CostEffect {
 
 /// Every drink whose cost is another one, the largest rise first; those of which the difference is not known are last.
 pub fn cost_effects(before: &Book, after: &Book) -> Vec<CostEffect> {
-    let same_are_priced = before.ingredients.iter().all(|item| {
-        let then = after.ingredient(&item.id);
-        then.is_none_or(|then| then.price.is_some() == item.price.is_some())
-    });
+    let mut prices = [Prices::of(before), Prices::of(after)];
     let served = before.recipes.iter().filter(|recipe| recipe.cup.is_some());
     let mut effects: Vec<CostEffect> = served
         .flat_map(|recipe| {
@@ -41,34 +40,23 @@ pub fn cost_effects(before: &Book, after: &Book) -> Vec<CostEffect> {
                 .iter()
                 .map(|version| Some(version.id.clone()));
             let all = std::iter::once(None).chain(versions);
-            all.map(|version| effect([before, after], recipe, version, same_are_priced))
+            all.map(|version| effect(&mut prices, recipe, version))
+                .collect::<Vec<CostEffect>>()
         })
         .filter(|effect| effect.before != effect.after)
         .collect();
     let rise = |effect: &CostEffect| effect.difference.unwrap_or(f64::NEG_INFINITY);
-    effects.sort_by(|one, other| rise(other).total_cmp(&rise(one)));
+    effects.sort_by(|a, b| rise(b).total_cmp(&rise(a)));
     effects
 }
 
-fn effect(
-    books: [&Book; 2],
-    recipe: &Recipe,
-    version: Option<VersionId>,
-    same_are_priced: bool,
-) -> CostEffect {
-    let lines = resolve(recipe, version.as_ref()).0;
-    let place = Place::Recipe(recipe.id.clone(), "lines");
-    let [before, after] = books.map(|book| {
-        let prepared = prepare(book, &lines, &mut Slots::default(), &place);
-        let figures = figures(&prepared);
-        figures.get(Measurand::Cost).map(|known| KnownCost {
-            known,
-            is_partial: figures.missing(Measurand::Cost) != 0,
-        })
-    });
+fn effect(prices: &mut [Prices<'_>; 2], recipe: &Recipe, version: Option<VersionId>) -> CostEffect {
+    let [(before, priced_before), (after, priced_after)] = prices
+        .each_mut()
+        .map(|prices| prices.of_drink(recipe, version.as_ref()));
     let difference = before.zip(after).and_then(|(before, after)| {
         let is_whole = !before.is_partial && !after.is_partial;
-        (is_whole || same_are_priced).then_some(after.known - before.known)
+        (is_whole || priced_before == priced_after).then_some(after.known - before.known)
     });
     CostEffect {
         recipe: recipe.id.clone(),
@@ -77,4 +65,58 @@ fn effect(
         after,
         difference,
     }
+}
+
+/// The prices of a book, and what is priced of its batches.
+struct Prices<'book> {
+    book: &'book Book,
+    kitchen: Kitchen<'book>,
+    of_batches: BTreeMap<RecipeId, Vec<bool>>,
+}
+
+impl<'book> Prices<'book> {
+    fn of(book: &'book Book) -> Self {
+        Self {
+            book,
+            kitchen: Kitchen::new(book),
+            of_batches: BTreeMap::new(),
+        }
+    }
+
+    /// What a drink costs, and which of its lines are priced: its own, then those of each batch that it holds. The cost of two
+    /// books can be compared where the same lines are.
+    fn of_drink(
+        &mut self,
+        recipe: &Recipe,
+        version: Option<&VersionId>,
+    ) -> (Option<KnownCost>, Vec<bool>) {
+        let prepared = self.kitchen.prepare(recipe, version);
+        let figures = figures(&prepared);
+        let cost = figures.get(Measurand::Cost).map(|known| KnownCost {
+            known,
+            is_partial: figures.missing(Measurand::Cost) != 0,
+        });
+        let mut priced = priced_lines(&prepared);
+        let own = prepared.lines.iter().map(|line| &line.ingredient);
+        for item in self.book.everything_in(own) {
+            let Some(batch) = item.recipe_in(self.book) else {
+                continue;
+            };
+            let kitchen = &mut self.kitchen;
+            let of_batch = self
+                .of_batches
+                .entry(batch.id.clone())
+                .or_insert_with(|| priced_lines(&kitchen.prepare(batch, None)));
+            priced.extend_from_slice(of_batch);
+        }
+        (cost, priced)
+    }
+}
+
+/// Whether the cost of each line is known.
+fn priced_lines(prepared: &Prepared) -> Vec<bool> {
+    let lines = prepared.lines.iter();
+    lines
+        .map(|line| line.per_unit.knows(Component::Cost))
+        .collect()
 }

@@ -1,7 +1,7 @@
 //! What is doubtful about a row, and why a row is left out: facts, of which `say` makes the sentences.
 
 use super::row_fault::RowFault;
-use crate::book::{FindingKind, IngredientId};
+use crate::book::{FindingKind, Form, IngredientId};
 use crate::quantity::DecimalSign;
 
 /// A cell that is left out of what is taken, or an assumption about its row.
@@ -27,8 +27,8 @@ pub enum Doubt {
         /// The number with decimals.
         decimals: String,
     },
-    /// A new ingredient whose form nobody states: it decides what the rest to 100 g is.
-    NoForm,
+    /// A new ingredient whose form only its name tells: it decides what the rest to 100 g is.
+    FormByName(Form),
 }
 
 /// What is wrong with a cell.
@@ -50,6 +50,8 @@ pub enum CellFault {
     Unit(UnitsOf),
     /// A pack without a unit.
     NoPackUnit,
+    /// The weight of a pack with its packing instead of its content.
+    WithPacking,
     /// A letter beside a price, which may be meant as a digit.
     LetterBesideNumber,
     /// A price, and no content of the pack.
@@ -58,6 +60,8 @@ pub enum CellFault {
     PackOfBook,
     /// A price for a kilogram or a litre instead of for a pack.
     PricePerAmount,
+    /// A price with sales tax: those of the book are without.
+    WithSalesTax,
     /// A price in another currency than that of the book.
     AnotherCurrency,
     /// It is no day.
@@ -95,6 +99,8 @@ pub enum Skip {
     LeftOut,
     /// The list has a column of prices, and the row states none and nothing else that is new.
     NoPrice,
+    /// It is about a new ingredient whose form nothing tells.
+    NoForm,
     /// Nothing of it could be read.
     NothingRead,
     /// An earlier row is about the same ingredient.

@@ -1,5 +1,7 @@
 //! What a column of a foreign table may mean, guessed from its heading and set by a person.
 
+use std::collections::BTreeMap;
+
 use super::basis::{Basis, without_basis};
 use crate::book::Nutrient;
 
@@ -89,6 +91,14 @@ pub struct Mapping {
 }
 
 impl Mapping {
+    /// The columns by their fields, each field by the first that has it.
+    pub(super) fn by_field(&self) -> BTreeMap<Field, usize> {
+        let columns = self.columns.iter().enumerate().rev();
+        columns
+            .filter_map(|(at, field)| Some(((*field)?, at)))
+            .collect()
+    }
+
     /// The column of a field.
     pub fn column(&self, field: Field) -> Option<usize> {
         self.columns
@@ -240,14 +250,23 @@ pub fn guess_mapping(headings: &[String]) -> Mapping {
             (field, _) => field,
         };
         // A price with sales tax is none of the book's, which are without.
-        let with_tax = ["brutto", "gross", "incl", "inkl"];
-        let has_tax = with_tax.iter().any(|word| words.contains(word));
+        let has_tax = names_gross(&words) || names_gross(&unit);
         let field = field.filter(|field| *field != Field::PackPrice || !has_tax);
         let field = field.filter(|field| !mapping.columns.contains(&Some(*field)));
         mapping.columns.push(field);
         mapping.units.push(unit);
     }
     mapping
+}
+
+/// Words for a price with sales tax, or for a weight with the packing.
+const GROSS: [&str; 9] = [
+    "brutto", "gross", "incl", "inkl", "inc. ", "inc vat", "with vat", "mit mwst", "ttc",
+];
+
+/// Whether a text in small letters says that sales tax or packing is part of a figure.
+pub(super) fn names_gross(text: &str) -> bool {
+    GROSS.iter().any(|word| text.contains(word))
 }
 
 /// "Fat (g)" is "fat" and "g"; "Energy kcal" is "energy" and "kcal"; "price, €" is "price" and "€"; "sodium mg/100 g" is "sodium"

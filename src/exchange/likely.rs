@@ -46,7 +46,6 @@ const NEUTRAL: &[&str] = &[
     "frische",
     "frischer",
     "frisches",
-    "frisch",
     "gebruht",
     "gebruhter",
     "gekuhlt",
@@ -70,8 +69,8 @@ const NEUTRAL: &[&str] = &[
     "kochendes",
 ];
 
-/// Names of ice and of water.
-const ICE: &[&str] = &["ice", "eis", "eiswurfel", "ice cube", "crushed eis"];
+/// Names of ice and of water, without the words above.
+const ICE: &[&str] = &["ice", "eis", "eiswurfel"];
 const WATER: &[&str] = &["water", "wasser"];
 
 /// The ingredient that a name is likely to mean; `None` when there is none, or several.
@@ -94,8 +93,7 @@ pub(super) fn likely(book: &Book, name: &str) -> Option<(IngredientId, WhyAlike)
     let essential: Vec<&str> = words.iter().map(String::as_str).collect();
     let essential = essential.join(" ");
     let is_the_one = |item: &&Ingredient| {
-        let is_ice = ICE.contains(&essential.as_str()) || essential == "crushed ice";
-        is_ice && item.form == Form::Ice
+        ICE.contains(&essential.as_str()) && item.form == Form::Ice
             || WATER.contains(&essential.as_str())
                 && item.role == Role::Water
                 && item.form == Form::Liquid
@@ -119,16 +117,15 @@ fn names(item: &Ingredient) -> impl Iterator<Item = String> + '_ {
 
 /// The words of a folded name that say what it is, in the singular as far as a last "s" tells.
 fn words(name: &str) -> BTreeSet<String> {
+    let is_neutral = |word: &str| NEUTRAL.contains(&word);
     let words = name.split(|c: char| !c.is_alphanumeric());
-    let words = words.filter(|word| !word.is_empty());
+    let words = words.filter(|word| !word.is_empty() && !is_neutral(word));
     let one = |word: &str| match word.strip_suffix('s') {
         Some(one) if one.len() > 2 && !one.ends_with('s') => one.to_owned(),
         _ => word.to_owned(),
     };
-    let words = words.map(one);
-    words
-        .filter(|word| !NEUTRAL.contains(&word.as_str()))
-        .collect()
+    // "Cubes" is neutral without its last letter, "kochendes" with it.
+    words.map(one).filter(|word| !is_neutral(word)).collect()
 }
 
 /// Ends of words that tell a form, folded.
@@ -231,6 +228,10 @@ mod tests {
             ("Eiswürfel", Some("ice")),
             ("crushed ice", Some("ice")),
             ("heißes Wasser", Some("tap-water")),
+            ("kochendes Wasser", Some("tap-water")),
+            ("stilles Wasser", Some("tap-water")),
+            ("lauwarmes Wasser", Some("tap-water")),
+            ("crushed Eis", Some("ice")),
             ("plums", Some("plum")),
             ("oat milk", None),
             ("milk powder", None),

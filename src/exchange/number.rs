@@ -2,7 +2,7 @@
 
 use super::field::{Field, Mapping};
 use super::table::TextTable;
-use crate::quantity::{DecimalSign, NumberError, decimal_sign_of, parse_with_sign};
+use crate::quantity::{DecimalSign, NumberError, decimal_sign_of, is_fraction, parse_with_sign};
 
 /// The decimal signs of a table.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -73,10 +73,6 @@ pub fn number_and_unit(
     let before = before.trim().trim_end_matches(['-', '−', '+']);
     let beside = format!("{before}{}", after.trim());
     Ok((if is_negative { -number } else { number }, beside))
-}
-
-fn is_fraction(c: char) -> bool {
-    matches!(c, '½' | '¼' | '¾' | '⅓' | '⅔' | '⅛' | '⅜' | '⅝' | '⅞')
 }
 
 #[cfg(test)]

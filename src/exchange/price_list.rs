@@ -34,8 +34,9 @@ pub fn review_price_list(
         matched: BTreeMap::new(),
         taken: BTreeSet::new(),
     };
+    let columns = mapping.by_field();
     let lines = table.rows.iter().map(|(line, cells)| {
-        let row = RowReader::new(table, mapping, cells, signs);
+        let row = RowReader::new(table, mapping, &columns, cells, signs);
         rows.line(*line, row)
     });
     Review {
@@ -49,8 +50,8 @@ struct Rows<'list> {
     known: &'list KnownNames<'list>,
     table: &'list TextTable,
     choices: &'list ListChoices,
-    /// Lines by brand and name.
-    seen: BTreeMap<String, u64>,
+    /// Lines by brand and name, in small letters.
+    seen: BTreeMap<(String, String), u64>,
     /// Lines by the ingredient of the book that they are about.
     matched: BTreeMap<IngredientId, u64>,
     /// Ids of new ingredients.
@@ -75,11 +76,11 @@ impl Rows<'_> {
         };
         let article = Article { supplier, article };
         let mut about = None;
-        let outcome = if let Some(skip) = self.not_read(line, &row, &brand, &name) {
+        let called = (brand.to_lowercase(), name.to_lowercase());
+        let outcome = if let Some(skip) = self.not_read(line, &row, &called) {
             Outcome::Skipped(skip)
         } else {
-            let key = format!("{}|{}", brand.to_lowercase(), name.to_lowercase());
-            self.seen.insert(key, line);
+            self.seen.insert(called, line);
             self.outcome(line, &mut row, (&brand, &name), &article, &mut about)
         };
         ReviewLine {
@@ -92,16 +93,15 @@ impl Rows<'_> {
         }
     }
 
-    /// Why a row is not read at all.
-    fn not_read(&self, line: u64, row: &RowReader<'_>, brand: &str, name: &str) -> Option<Skip> {
-        let key = format!("{}|{}", brand.to_lowercase(), name.to_lowercase());
+    /// Why a row is not read at all; `called` is its brand and name in small letters.
+    fn not_read(&self, line: u64, row: &RowReader<'_>, called: &(String, String)) -> Option<Skip> {
         if let Some(fault) = self.table.faults.get(&line) {
             Some(Skip::Row(fault.clone()))
         } else if !row.has_column(Field::Name) {
             Some(Skip::NoNameColumn)
-        } else if name.is_empty() {
+        } else if called.1.is_empty() {
             Some(Skip::NoName)
-        } else if let Some(before) = self.seen.get(&key) {
+        } else if let Some(before) = self.seen.get(called) {
             Some(Skip::Again { before: *before })
         } else if self.choices.rows.get(&line) == Some(&RowMatch::LeftOut) {
             Some(Skip::LeftOut)
@@ -160,7 +160,7 @@ impl Rows<'_> {
                 self.taken.insert(id.clone());
                 let date = &self.choices.date;
                 let new = row.new_ingredient(self.book, id, (brand, name), article, form, date);
-                Outcome::New(Box::new(new))
+                new.map_or_else(Outcome::Skipped, |new| Outcome::New(Box::new(new)))
             }
             Found::Several(ingredients) => Outcome::Skipped(Skip::Several { ingredients }),
         }

@@ -72,10 +72,10 @@ pub fn read_json_ld(text: &str) -> Result<ReadRecipe, JsonLdError> {
     let ingredients = recipe
         .get("recipeIngredient")
         .or_else(|| recipe.get("ingredients"));
-    read.ingredients = texts_of(ingredients)
-        .into_iter()
-        .map(|text| read_line(&text))
-        .collect();
+    let mut sentences = Sentences::default();
+    sentences.add(ingredients, 0);
+    read.ingredients = sentences.read.iter().map(|text| read_line(text)).collect();
+    read.left_out = sentences.left_out;
     read_instructions(recipe.get("recipeInstructions"), &mut read.instructions, 0);
     if let Some(Value::Object(nutrition)) = recipe.get("nutrition") {
         for (key, value) in nutrition.iter().filter(|(key, _)| !key.starts_with('@')) {
@@ -133,27 +133,50 @@ fn find_recipe(value: &Value, depth: usize) -> Option<&Value> {
     }
 }
 
-/// The text of a value: of a text itself, of a number, of an object's `@value` or `name`, of the first of a list.
+/// The text of a value: of a text itself, of a number, of an object's `@value`, `text` or `name`, of the first of a list.
 fn text_of(value: Option<&Value>) -> String {
     match value {
         Some(Value::String(text)) => text.trim().to_owned(),
         Some(Value::Number(number)) => number.to_string(),
         Some(Value::Array(values)) => text_of(values.first()),
-        Some(Value::Object(map)) => text_of(map.get("@value").or_else(|| map.get("name"))),
+        Some(Value::Object(map)) => {
+            let keys = ["@value", "text", "name"];
+            text_of(keys.iter().find_map(|key| map.get(*key)))
+        }
         _ => String::new(),
     }
 }
 
-fn texts_of(value: Option<&Value>) -> Vec<String> {
-    let texts = match value {
-        Some(Value::Array(values)) => values.iter().map(|value| text_of(Some(value))).collect(),
-        Some(value) => text_of(Some(value)).lines().map(str::to_owned).collect(),
-        None => Vec::new(),
-    };
-    texts
-        .into_iter()
-        .filter(|text: &String| !text.trim().is_empty())
-        .collect()
+/// The sentences of a list, those of lists within it too, and what in it is none.
+#[derive(Default)]
+struct Sentences {
+    read: Vec<String>,
+    left_out: Vec<String>,
+}
+
+impl Sentences {
+    fn add(&mut self, value: Option<&Value>, depth: usize) {
+        let lines = match value {
+            None | Some(Value::Null) => return,
+            Some(Value::Array(values)) if depth <= DEEPEST => {
+                for value in values {
+                    self.add(Some(value), depth + 1);
+                }
+                return;
+            }
+            // A list that is no list of the format: a text with a line for each.
+            Some(value) if depth == 0 => text_of(Some(value)),
+            Some(value) => text_of(Some(value)).replace(['\r', '\n'], " "),
+        };
+        let before = self.read.len();
+        let lines = lines.lines().filter(|line| !line.trim().is_empty());
+        self.read.extend(lines.map(str::to_owned));
+        let is_text = value.is_some_and(Value::is_string);
+        if self.read.len() == before && !is_text {
+            let text = value.map(Value::to_string).unwrap_or_default();
+            self.left_out.push(excerpt(&text, SHOWN));
+        }
+    }
 }
 
 fn read_instructions(value: Option<&Value>, found: &mut Vec<String>, depth: usize) {
@@ -165,13 +188,16 @@ fn read_instructions(value: Option<&Value>, found: &mut Vec<String>, depth: usiz
             .iter()
             .for_each(|value| read_instructions(Some(value), found, depth + 1)),
         Some(Value::Object(map)) => {
+            let (name, text) = (text_of(map.get("name")), text_of(map.get("text")));
+            // A step is often named by its first words.
+            let is_said = text.contains(name.trim_end_matches(['…', '.']));
+            found.extend(
+                [(name, is_said), (text, false)]
+                    .into_iter()
+                    .filter_map(|(text, is_said)| (!text.is_empty() && !is_said).then_some(text)),
+            );
             if let Some(steps) = map.get("itemListElement") {
                 read_instructions(Some(steps), found, depth + 1);
-                return;
-            }
-            let text = text_of(map.get("text").or_else(|| map.get("name")));
-            if !text.is_empty() {
-                found.push(text);
             }
         }
         Some(value) => found.extend(

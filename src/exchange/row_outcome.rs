@@ -2,11 +2,13 @@
 
 use super::doubt::{CellFault, Doubt, Skip};
 use super::field::Field;
+use super::likely::form_told;
 use super::review::{FieldChange, Outcome};
-use super::row_price::{dearer_by, is_same};
+use super::row_price::grams_per_millilitre;
 use super::row_reader::{NAME, RowReader};
 use crate::book::{
-    Article, Book, Composition, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient, Role,
+    Article, Book, Composition, Evidence, Figure, Form, Ingredient, IngredientId, Nutrient, Price,
+    Role, dearer_by, is_same_figure,
 };
 use crate::quantity::excerpt;
 
@@ -34,7 +36,7 @@ impl RowReader<'_> {
                 continue;
             };
             let before = known.composition.get(nutrient).map(|figure| figure.value);
-            let same = before.is_some_and(|before| is_same(before, value));
+            let same = before.is_some_and(|before| is_same_figure(before, value));
             if same {
                 continue;
             }
@@ -61,7 +63,12 @@ impl RowReader<'_> {
         {
             let before = known.price.as_ref();
             changes.push(FieldChange::Price {
-                percent: before.and_then(|before| dearer_by(book, &ingredient, before, &price)),
+                percent: before.and_then(|before| {
+                    let of = |price: &Price| (price.pack, price.content);
+                    let is_asked = before.content.unit != price.content.unit;
+                    let weighs = is_asked.then(|| grams_per_millilitre(book, &ingredient));
+                    dearer_by(of(before), of(&price), weighs.flatten())
+                }),
                 before: known.price.clone(),
                 after: price.clone(),
             });
@@ -102,7 +109,8 @@ impl RowReader<'_> {
         Outcome::Same
     }
 
-    /// A row about an ingredient that the book does not have: with what the row states.
+    /// A row about an ingredient that the book does not have: with what the row states, and of a form that it, a person or its name
+    /// tells.
     pub(super) fn new_ingredient(
         &mut self,
         book: &Book,
@@ -111,12 +119,17 @@ impl RowReader<'_> {
         article: &Article,
         form: Option<Form>,
         date: &str,
-    ) -> Ingredient {
+    ) -> Result<Ingredient, Skip> {
         let stated = self.word(Field::Form, &Form::ALL, Form::word, CellFault::NotAForm);
-        if stated.is_none() && form.is_none() && !self.states(Field::Form) {
-            // Said, so that a person looks at it: the form decides what the rest to 100 g is.
-            self.doubts.push(Doubt::NoForm);
-        }
+        let form = match (stated.or(form), form_told(name)) {
+            (Some(form), _) => form,
+            (None, Some(form)) => {
+                // Said, so that a person looks at it: the form decides what the rest to 100 g is.
+                self.doubts.push(Doubt::FormByName(form));
+                form
+            }
+            (None, None) => return Err(Skip::NoForm),
+        };
         let role = self.word(Field::Role, &Role::ALL, Role::word, CellFault::NotARole);
         let mut composition = Composition::default();
         for nutrient in Nutrient::ALL {
@@ -130,7 +143,7 @@ impl RowReader<'_> {
         let mut new = Ingredient {
             brand: brand.to_owned(),
             supplier: article.supplier.clone(),
-            form: stated.or(form).unwrap_or(empty.form),
+            form,
             role: role.unwrap_or(empty.role),
             composition,
             density: density.map(|density| Figure::new(density, Evidence::SpecSheet)),
@@ -142,6 +155,6 @@ impl RowReader<'_> {
             new.articles.push(article.clone());
         }
         new.price = self.price(book, &new, date);
-        new
+        Ok(new)
     }
 }

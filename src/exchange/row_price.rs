@@ -1,11 +1,24 @@
 //! What a row says of the price: a price and what it buys are of one text, so both are taken or neither is.
 
+use super::basis::{Basis, LEADS, without_basis};
 use super::doubt::{CellFault, UnitsOf};
-use super::field::Field;
+use super::field::{Field, names_gross};
 use super::row_reader::RowReader;
 use crate::balance::{Slots, pack_grams, per_gram};
-use crate::book::{Book, Day, Ingredient, Price, is_same_content};
-use crate::quantity::{Pack, PackError, parse_pack};
+use crate::book::{Book, Day, Ingredient, Price, is_same_content, is_same_figure};
+use crate::quantity::{Pack, PackError, mass_or_volume_called, parse_pack};
+
+/// German headings of prices for a kilogram or a litre.
+const UNIT_PRICES: [&str; 5] = [
+    "grundpreis",
+    "kilopreis",
+    "literpreis",
+    "kg-preis",
+    "l-preis",
+];
+
+/// What large amounts are sold by and no pack holds.
+const TONNE: [&str; 3] = ["t", "tonne", "tonnes"];
 
 /// Signs and codes of currencies; those of a row are one.
 const CURRENCIES: [&[&str]; 6] = [
@@ -17,32 +30,32 @@ const CURRENCIES: [&[&str]; 6] = [
     &["zł", "pln"],
 ];
 
-/// Units that a price may be for instead of for a pack.
-const AMOUNTS: [&str; 12] = [
-    "kg",
-    "g",
-    "l",
-    "ml",
-    "lb",
-    "oz",
-    "liter",
-    "litre",
-    "kilo",
-    "kilogramm",
-    "100 ml",
-    "100 g",
-];
-
 impl RowReader<'_> {
     /// What a pack costs. One letter beside the number is a slip ("8,5O") sooner than a currency.
     fn pack_price(&mut self, book: &Book) -> Option<f64> {
+        // "1,20 €/100 g" is no number any more: it is told what it is before it is read.
+        let text = self.text(Field::PackPrice).to_lowercase();
+        let of_cell = if without_basis(&text).1 != Basis::Unstated {
+            Some(CellFault::PricePerAmount)
+        } else if names_gross(&text) {
+            Some(CellFault::WithSalesTax)
+        } else {
+            None
+        };
+        if let Some(fault) = of_cell {
+            self.doubt(Field::PackPrice, fault);
+            return None;
+        }
         let (pack, beside) = self.number(Field::PackPrice)?;
+        let heading = self.heading(Field::PackPrice).to_lowercase();
         let mut letters = beside.chars();
         let fault = if let (Some(letter), None) = (letters.next(), letters.next())
             && letter.is_alphabetic()
         {
             Some(CellFault::LetterBesideNumber)
-        } else if is_for_an_amount(&beside) || is_for_an_amount(self.heading_unit(Field::PackPrice))
+        } else if [&beside, &heading]
+            .into_iter()
+            .any(|text| is_for_an_amount(text))
         {
             Some(CellFault::PricePerAmount)
         } else if is_another_currency(&beside, &book.settings.currency) {
@@ -75,6 +88,11 @@ impl RowReader<'_> {
             return None;
         }
         let text = self.text(Field::PackContent);
+        let heading = self.heading(Field::PackContent).to_lowercase();
+        if names_gross(&text.to_lowercase()) || names_gross(&heading) {
+            self.doubt(Field::PackContent, CellFault::WithPacking);
+            return None;
+        }
         let usual = self.heading_unit(Field::PackContent).to_owned();
         match parse_pack(&text, self.sign(Field::PackContent), &usual) {
             Ok(pack) => return Some(pack),
@@ -127,7 +145,8 @@ impl RowReader<'_> {
         // A price that did not change keeps the day on which it was looked up.
         match before {
             Some(before)
-                if is_same(before.pack, pack) && is_same_content(before.content, content) =>
+                if is_same_figure(before.pack, pack)
+                    && is_same_content(before.content, content) =>
             {
                 Some(Price {
                     date: before.date.clone().or(price.date),
@@ -153,33 +172,28 @@ impl RowReader<'_> {
     }
 }
 
-/// How much dearer a gram is at another price, in percent; `None` after one of nothing, and where packs are told in weight and in
-/// volume and nobody knows what the volume weighs.
-pub(super) fn dearer_by(
-    book: &Book,
-    of: &Ingredient,
-    before: &Price,
-    after: &Price,
-) -> Option<f64> {
-    let amount = |content: Pack| {
-        if before.content.unit == after.content.unit {
-            return Some(content.whole());
-        }
-        // What nothing is stated of weighs nothing that is known.
-        let is_known = of.density.is_some() || !of.composition.printed.is_empty();
-        let mix = per_gram(of, &mut Slots::default()).mix;
-        pack_grams(book, of, &mix, content).filter(|_| is_known)
-    };
-    let each = |price: &Price| Some(price.pack / amount(price.content)?);
-    let change = 100.0 * (each(after)? / each(before)? - 1.0);
-    change.is_finite().then_some(change)
+/// What a millilitre weighs, g; `None` where nothing is stated that tells it.
+pub(super) fn grams_per_millilitre(book: &Book, of: &Ingredient) -> Option<f64> {
+    // What nothing is stated of weighs nothing that is known.
+    let is_known = of.density.is_some() || !of.composition.printed.is_empty();
+    let mix = per_gram(of, &mut Slots::default()).mix;
+    pack_grams(book, of, &mix, Pack::of_millilitres(1.0)).filter(|_| is_known)
 }
 
-/// "€/kg", "je kg".
+/// Whether a price is for so much instead of for a pack, as its unit or heading says: "€/kg", "je Liter", "per 100 g", and not
+/// "€/Karton".
 fn is_for_an_amount(beside: &str) -> bool {
-    let beside = beside.trim().trim_end_matches(')').to_lowercase();
-    let last = beside.rsplit(['/', ' ', '\u{a0}']).next().unwrap_or("");
-    beside.contains('/') || AMOUNTS.contains(&last) || AMOUNTS.contains(&beside.as_str())
+    let beside = beside.to_lowercase().replace(['/', '(', '['], " / ");
+    let apart = |c: char| c.is_whitespace() || matches!(c, ')' | ']' | ',' | '_');
+    let is_number = |word: &&str| word.chars().all(|c| c.is_ascii_digit());
+    let words = beside.split(apart).filter(|word| !word.is_empty());
+    let words: Vec<&str> = words.filter(|word| !is_number(word)).collect();
+    let is_unit = |word: &str| mass_or_volume_called(word).is_some() || TONNE.contains(&word);
+    words.iter().any(|word| UNIT_PRICES.contains(word))
+        || words.iter().enumerate().any(|(at, word)| {
+            let is_behind_lead = at > 0 && LEADS.contains(&words[at - 1]);
+            is_unit(word) && (is_behind_lead || at + 1 == words.len())
+        })
 }
 
 /// Whether a sign beside a price is of another currency than that of the book.
@@ -213,11 +227,6 @@ fn written_day(text: &str) -> Option<String> {
     Day::from_text(&written).map(|_| written)
 }
 
-/// Whether two numbers are one, but for the last digits of the arithmetic.
-pub(super) fn is_same(one: f64, two: f64) -> bool {
-    (one - two).abs() <= 1e-9 * two.abs()
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -239,10 +248,35 @@ mod tests {
 
     #[test]
     fn a_price_for_an_amount_or_in_another_currency_is_told() {
-        for beside in ["€/kg", "/kg", "kg", "je kg", "€ per l", "€/100 g"] {
+        for beside in [
+            "€/kg",
+            "/kg",
+            "kg",
+            "je kg",
+            "€ per l",
+            "€/100 g",
+            "€ / Ltr.",
+            "EUR/kg netto",
+            "per fl oz",
+            "€/quart",
+            "€/t",
+            "(pro 100\u{a0}ml)",
+            "Preis je Liter",
+            "Preis (€/kg, netto)",
+            "Grundpreis in EUR",
+        ] {
             assert!(is_for_an_amount(beside), "{beside}");
         }
-        for beside in ["", "€", "EUR", "netto", "$"] {
+        for beside in [
+            "",
+            "€",
+            "EUR",
+            "netto",
+            "$",
+            "EUR/Karton",
+            "€/Stk",
+            "€/VE netto",
+        ] {
             assert!(!is_for_an_amount(beside), "{beside}");
         }
         assert!(is_another_currency("USD", "€") && is_another_currency("Fr.", "€"));

@@ -1,15 +1,14 @@
 //! The cells of a row: their words, numbers and figures, and what in them can't be read.
 
+use std::collections::BTreeMap;
+
 use super::basis::{Basis, without_basis};
 use super::doubt::{CellFault, Doubt, MOST_IN_CELL, UnitsOf};
 use super::field::{Field, Mapping};
 use super::number::{DecimalSigns, number_and_unit};
 use super::table::TextTable;
-use crate::book::Nutrient;
+use crate::book::{Nutrient, SALT_PER_SODIUM};
 use crate::quantity::{DecimalSign, KILOJOULES_PER_KILOCALORIE, NumberError, excerpt};
-
-/// Salt in a gram of sodium, g/g (Regulation (EU) 1169/2011, Annex I).
-const SALT_PER_SODIUM: f64 = 2.5;
 
 /// Longest name in a sentence, in characters.
 pub(super) const NAME: usize = 60;
@@ -17,58 +16,75 @@ pub(super) const NAME: usize = 60;
 pub(super) struct RowReader<'table> {
     table: &'table TextTable,
     mapping: &'table Mapping,
+    columns: &'table BTreeMap<Field, usize>,
     cells: &'table [String],
     signs: &'table DecimalSigns,
     pub(super) doubts: Vec<Doubt>,
 }
 
 impl<'table> RowReader<'table> {
+    /// A row of a table; `columns` has the column of each field, so that a row of few cells is looked up in few steps.
     pub(super) fn new(
         table: &'table TextTable,
         mapping: &'table Mapping,
+        columns: &'table BTreeMap<Field, usize>,
         cells: &'table [String],
         signs: &'table DecimalSigns,
     ) -> Self {
         Self {
             table,
             mapping,
+            columns,
             cells,
             signs,
             doubts: Vec::new(),
         }
     }
 
+    fn column(&self, field: Field) -> Option<usize> {
+        self.columns.get(&field).copied()
+    }
+
     /// Whether the list has a column of this.
     pub(super) fn has_column(&self, field: Field) -> bool {
-        self.mapping.column(field).is_some()
+        self.column(field).is_some()
     }
 
     /// Whether a cell states anything.
     pub(super) fn states(&self, field: Field) -> bool {
-        !is_empty(&self.text(field))
+        !self.text(field).is_empty()
     }
 
     /// The decimal sign of a column.
     pub(super) fn sign(&self, field: Field) -> Option<DecimalSign> {
-        let column = self.mapping.column(field);
+        let column = self.column(field);
         column.and_then(|column| self.signs.in_column(column))
     }
 
+    /// What stands in a cell; empty where it states nothing, also where a dash or "n/a" says so.
     pub(super) fn text(&self, field: Field) -> String {
-        let column = self.mapping.column(field);
+        let column = self.column(field);
         let cell = column.and_then(|column| self.cells.get(column));
         let text = cell.map_or("", |cell| cell.trim());
         // An export that made a formula harmless put an apostrophe in front.
         let formula = text
             .strip_prefix('\'')
             .filter(|rest| rest.starts_with(['=', '+', '-', '@']));
-        formula.unwrap_or(text).to_owned()
+        let text = formula.unwrap_or(text);
+        if states_nothing(text) { "" } else { text }.to_owned()
+    }
+
+    /// The heading of a field as it stands in the list; empty where there is no such column.
+    pub(super) fn heading(&self, field: Field) -> &str {
+        let column = self.column(field);
+        let heading = column.and_then(|column| self.table.headings.get(column));
+        heading.map_or("", String::as_str)
     }
 
     /// The heading of a field and what stands below it, shortened.
     fn heading_and_cell(&self, field: Field) -> (String, String) {
-        let column = self.mapping.column(field).unwrap_or(0);
-        let heading = self.table.headings.get(column).map_or("", String::as_str);
+        let column = self.column(field).unwrap_or(0);
+        let heading = self.heading(field);
         let cell = self.cells.get(column).map_or("", String::as_str);
         (excerpt(heading, NAME), excerpt(cell, NAME))
     }
@@ -102,13 +118,14 @@ impl<'table> RowReader<'table> {
 
     /// The unit in the heading of a field; empty where none stands.
     pub(super) fn heading_unit(&self, field: Field) -> &str {
-        let column = self.mapping.column(field);
+        let column = self.column(field);
         let unit = column.and_then(|column| self.mapping.units.get(column));
         unit.map_or("", String::as_str)
     }
 
     fn number_in(&mut self, field: Field, text: &str) -> Option<(f64, String)> {
-        if is_empty(text) {
+        // What is left of "– /100 g" is a dash again.
+        if states_nothing(text) {
             return None;
         }
         // "<0.5" on a label is a bound, and no number that adds up.
@@ -164,12 +181,7 @@ impl<'table> RowReader<'table> {
                 .or_else(|| self.energy(Field::EnergyKcal, KILOJOULES_PER_KILOCALORIE));
         }
         let (field, factor) = match nutrient {
-            Nutrient::Salt
-                if self
-                    .mapping
-                    .column(Field::Nutrient(Nutrient::Salt))
-                    .is_none() =>
-            {
+            Nutrient::Salt if !self.has_column(Field::Nutrient(Nutrient::Salt)) => {
                 (Field::Sodium, SALT_PER_SODIUM)
             }
             _ => (Field::Nutrient(nutrient), 1.0),
@@ -231,7 +243,9 @@ impl<'table> RowReader<'table> {
     }
 }
 
-/// Whether a cell states nothing.
-fn is_empty(text: &str) -> bool {
-    text.is_empty() || ["-", "–", "—", "n/a", "na", "?"].contains(&text)
+/// Whether a text says that nothing is stated.
+fn states_nothing(text: &str) -> bool {
+    let signs = ["", "-", "–", "—", "−", "--", "?"];
+    let words = ["n/a", "na", "n.a.", "k.a.", "k. a."];
+    signs.contains(&text) || words.contains(&text.to_lowercase().as_str())
 }

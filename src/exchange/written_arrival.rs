@@ -201,17 +201,19 @@ impl Arriving<'_> {
             Form::Foam => Stage::OnTop,
             _ => Stage::Mixed,
         };
+        let is_called_so = why.is_none_or(|why| why == WhyAlike::SameName);
+        let is_held = written.note.is_empty() && !written.says_more && is_called_so;
         let is_range = written.amount.span().is_some_and(Span::is_range);
         self.entries.push(Entry::Line(Line {
             id,
             ingredient: item.id.clone(),
             amount: amount.clone(),
-            temperature: None,
+            temperature: written.temperature,
             role: item.role,
             stage,
             carried: None,
-            // What the line can't hold stays beside it.
-            note: if written.note.is_empty() && !is_range {
+            // What the line can't hold stays beside it, and so does "hot" of "hot water" that is taken for water.
+            note: if is_held && !is_range {
                 String::new()
             } else {
                 written.text.clone()

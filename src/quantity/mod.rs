@@ -13,21 +13,24 @@ mod temperature;
 mod typed_amount;
 mod uncertain;
 mod unit_text;
+mod unit_words;
 mod visible_text;
 
 pub use display_units::{DisplayUnits, ShownUnit, TemperatureUnit, VolumeUnit};
 pub use grams::Grams;
 pub use number_text::{
-    DecimalSign, NumberError, beyond_digits, decimal_sign_of, parse_number, parse_up_to,
-    parse_with_sign, show_compact, show_count, show_editable, show_grouped, show_number,
+    DecimalSign, NumberError, beyond_digits, decimal_sign_of, is_fraction, parse_number,
+    parse_up_to, parse_with_sign, show_compact, show_count, show_editable, show_grouped,
+    show_number,
 };
-pub use pack::{Pack, PackError, PackUnit, parse_pack};
+pub use pack::{Pack, PackError, parse_pack};
 pub use rounding::{Beside, Rounded, rounded, rounded_at_most, rounded_beside};
 pub use several_readings::parse_readings;
 pub use temperature::Temperature;
 pub use typed_amount::{AmountTextError, TypedAmount, TypedUnit, parse_amount, parse_amounts};
-pub use uncertain::Uncertain;
+pub use uncertain::{RECTANGULAR, Uncertain};
 pub use unit_text::{parse_in_unit, parse_in_unit_up_to};
+pub use unit_words::{PackUnit, mass_or_volume_called};
 pub use visible_text::{cut_in_the_middle, excerpt, is_hidden, name_as_shown, visible};
 
 /// Kelvin at 0 °C.

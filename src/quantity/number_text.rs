@@ -55,6 +55,11 @@ const FRACTIONS: [(char, f64); 9] = [
     ('⅞', 7.0 / 8.0),
 ];
 
+/// Whether a letter is a fraction by itself: "½".
+pub fn is_fraction(c: char) -> bool {
+    FRACTIONS.iter().any(|(symbol, _)| *symbol == c)
+}
+
 /// The sign before the decimals.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum DecimalSign {

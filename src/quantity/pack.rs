@@ -1,6 +1,9 @@
 //! What a pack holds, as packs are sold: "1 kg", "0,75 l", "12 x 1 kg", "case of 6 × 750 ml", "20 kg Sack", "6 Flaschen à 750 ml".
 
-use super::number_text::{DecimalSign, LARGEST, NumberError, REPEATED, parse_with_sign};
+use super::number_text::{
+    DecimalSign, LARGEST, NumberError, REPEATED, is_fraction, parse_with_sign,
+};
+use super::unit_words::{GALLON, PackUnit, mass_or_volume_called};
 use super::visible_text::excerpt;
 use super::{GRAMS_PER_OUNCE, GRAMS_PER_POUND, MILLILITRES_PER_US_FLUID_OUNCE};
 
@@ -46,7 +49,7 @@ impl Pack {
                 ("l", 1000.0),
                 ("ml", 1.0),
                 ("fl oz", MILLILITRES_PER_US_FLUID_OUNCE),
-                ("gal", 128.0 * MILLILITRES_PER_US_FLUID_OUNCE),
+                ("gal", GALLON),
             ],
         };
         let is_plain = |number: f64| {
@@ -64,15 +67,6 @@ impl Pack {
     pub fn whole(self) -> f64 {
         self.count * self.each
     }
-}
-
-/// What a pack is filled by. Kilograms, ounces, litres have been converted already.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum PackUnit {
-    /// Grams.
-    Grams,
-    /// Millilitres.
-    Millilitres,
 }
 
 /// Why a text is no content of a pack.
@@ -94,51 +88,6 @@ impl From<NumberError> for PackError {
         Self::Number(error)
     }
 }
-
-const GRAMS: &[(&str, f64)] = &[
-    ("g", 1.0),
-    ("gr", 1.0),
-    ("gram", 1.0),
-    ("grams", 1.0),
-    ("gramm", 1.0),
-    ("kg", 1000.0),
-    ("kgs", 1000.0),
-    ("kilo", 1000.0),
-    ("kilos", 1000.0),
-    ("kilogramm", 1000.0),
-    ("oz", GRAMS_PER_OUNCE),
-    ("ounce", GRAMS_PER_OUNCE),
-    ("ounces", GRAMS_PER_OUNCE),
-    ("lb", GRAMS_PER_POUND),
-    ("lbs", GRAMS_PER_POUND),
-    ("pound", GRAMS_PER_POUND),
-    ("pounds", GRAMS_PER_POUND),
-];
-
-/// A US gallon has 128 fluid ounces and a quart 32 (NIST Handbook 44, Appendix C).
-const MILLILITRES: &[(&str, f64)] = &[
-    ("ml", 1.0),
-    ("milliliter", 1.0),
-    ("millilitre", 1.0),
-    ("cl", 10.0),
-    ("dl", 100.0),
-    ("l", 1000.0),
-    ("lt", 1000.0),
-    ("ltr", 1000.0),
-    ("liter", 1000.0),
-    ("liters", 1000.0),
-    ("litre", 1000.0),
-    ("litres", 1000.0),
-    ("fl oz", MILLILITRES_PER_US_FLUID_OUNCE),
-    ("floz", MILLILITRES_PER_US_FLUID_OUNCE),
-    ("fluid ounce", MILLILITRES_PER_US_FLUID_OUNCE),
-    ("fluid ounces", MILLILITRES_PER_US_FLUID_OUNCE),
-    ("gal", 128.0 * MILLILITRES_PER_US_FLUID_OUNCE),
-    ("gallon", 128.0 * MILLILITRES_PER_US_FLUID_OUNCE),
-    ("gallons", 128.0 * MILLILITRES_PER_US_FLUID_OUNCE),
-    ("qt", 32.0 * MILLILITRES_PER_US_FLUID_OUNCE),
-    ("quart", 32.0 * MILLILITRES_PER_US_FLUID_OUNCE),
-];
 
 /// What things are packed in, and the little words between a count and what is counted; in English and German.
 const PACKED_IN: &[&str] = &[
@@ -275,7 +224,7 @@ pub fn parse_pack(text: &str, sign: Option<DecimalSign>, usual: &str) -> Result<
         }
         // "12 bags" is a count of packs that nobody knows the content of.
         (None, Some(number)) if !is_apart => {
-            let (unit, factor) = unit_called(&usual.to_lowercase()).ok_or(PackError::NoUnit)?;
+            let (unit, factor) = mass_or_volume_called(usual).ok_or(PackError::NoUnit)?;
             (unit, number * factor)
         }
         (None, Some(_)) => return Err(PackError::NoUnit),
@@ -290,20 +239,10 @@ pub fn parse_pack(text: &str, sign: Option<DecimalSign>, usual: &str) -> Result<
     }
 }
 
-fn unit_called(word: &str) -> Option<(PackUnit, f64)> {
-    let word = word.trim_end_matches('.');
-    let of = |units: &[(&str, f64)]| {
-        let found = units.iter().find(|(unit, _)| *unit == word);
-        found.map(|(_, factor)| *factor)
-    };
-    let grams = of(GRAMS).map(|factor| (PackUnit::Grams, factor));
-    grams.or_else(|| of(MILLILITRES).map(|factor| (PackUnit::Millilitres, factor)))
-}
-
 fn tokens(text: &str) -> Vec<Token> {
     let text = text.to_lowercase();
     let letters: Vec<char> = text.chars().collect();
-    let is_digit = |c: char| c.is_ascii_digit() || ('¼'..='¾').contains(&c) || "⅓⅔⅛⅜⅝⅞".contains(c);
+    let is_digit = |c: char| c.is_ascii_digit() || is_fraction(c);
     let is_digit_at = |at: usize| letters.get(at).is_some_and(|c| is_digit(*c));
     let mut tokens = Vec::new();
     let mut words: Vec<String> = Vec::new();
@@ -361,7 +300,7 @@ fn words_into(tokens: &mut Vec<Token>, words: &mut Vec<String>) {
         let two = words
             .get(at + 1)
             .map(|next| format!("{} {next}", words[at]));
-        if let Some((unit, factor)) = two.and_then(|two| unit_called(&two)) {
+        if let Some((unit, factor)) = two.and_then(|two| mass_or_volume_called(&two)) {
             tokens.push(Token::Unit(unit, factor));
             at += 2;
             continue;
@@ -369,7 +308,7 @@ fn words_into(tokens: &mut Vec<Token>, words: &mut Vec<String>) {
         let word = words[at].as_str();
         tokens.push(if TIMES.contains(&word) {
             Token::Times
-        } else if let Some((unit, factor)) = unit_called(word) {
+        } else if let Some((unit, factor)) = mass_or_volume_called(word) {
             Token::Unit(unit, factor)
         } else if PACKED_IN.contains(&word) {
             Token::PackedIn

@@ -1,10 +1,7 @@
 //! A figure that was measured: its readings typed one after another, "1.31 1.32 1.30".
 
-use super::Uncertain;
 use super::number_text::{NumberError, parse_up_to};
-
-/// Half-width of a rectangular distribution to standard deviation: 1/√3 (JCGM 100:2008, 4.3.7).
-const RECTANGULAR: f64 = 0.577_350_269_189_625_8;
+use super::uncertain::{RECTANGULAR, Uncertain};
 
 /// The mean of readings with its standard uncertainty: their scatter (Type A, JCGM 100:2008, 4.2.3) and the last place that
 /// they were read to. `None` for a text that is not two or more numbers.
@@ -25,18 +22,13 @@ pub fn parse_readings(text: &str, unit: &str, most: f64) -> Option<Result<Uncert
     }
     let read: Result<Vec<f64>, NumberError> =
         typed.iter().map(|part| parse_up_to(part, most)).collect();
-    Some(read.map(|values| mean_of(&values, half_of_last_place(&typed))))
-}
-
-fn mean_of(values: &[f64], resolution: f64) -> Uncertain {
-    let count = values.len() as f64;
-    let value = values.iter().sum::<f64>() / count;
-    let squares: f64 = values.iter().map(|one| (one - value).powi(2)).sum();
-    let scatter = (squares / (count - 1.0) / count).sqrt();
-    Uncertain {
-        value,
-        u: scatter.hypot(resolution * RECTANGULAR),
-    }
+    let resolution = half_of_last_place(&typed) * RECTANGULAR;
+    let measured = |values: Vec<f64>| {
+        let (value, scatter) = Uncertain::mean_of(&values)?;
+        let u = scatter?.hypot(resolution);
+        Some(Uncertain { value, u })
+    };
+    read.map(measured).transpose()
 }
 
 /// Half of the last place of the reading that was read most closely.

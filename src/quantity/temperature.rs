@@ -1,9 +1,7 @@
 //! A temperature as somebody states it: one figure, or a range that it stays in.
 
+use super::uncertain::RECTANGULAR;
 use super::{NumberError, ShownUnit};
-
-/// A half-range of equal probability as a standard uncertainty: 1/√3 (JCGM 100:2008, 4.3.7).
-const RECTANGULAR: f64 = 0.577_350_269_189_625_8;
 
 /// Between the two ends of a range that is shown.
 const TO: char = '–';
@@ -31,11 +29,14 @@ impl Temperature {
                 from: other,
                 to: one,
             }
-        } else {
+        } else if one < other {
             Self {
                 from: one,
                 to: other,
             }
+        } else {
+            // Zero and its negative are one figure, and are read back from a file as one.
+            Self::at(one)
         }
     }
 
@@ -83,7 +84,7 @@ impl From<f64> for Temperature {
 }
 
 impl ShownUnit<'_> {
-    /// Reads a temperature that may be a range, as °C: "77", "75–80 °C", "75-80", "-18 - -16", "165 to 175 °F".
+    /// Reads a temperature that may be a range, as °C: "77", "75–80 °C", "75-80", "-18 - -16", "165 to 175 °F", "75 bis 80".
     pub fn read_stated(&self, text: &str) -> Result<Temperature, NumberError> {
         let whole = text.trim();
         let Some((first, last)) = ends_of(whole) else {
@@ -112,16 +113,19 @@ impl ShownUnit<'_> {
 
 /// The texts of both ends of a range: what stands between a figure and another is no sign of the second.
 fn ends_of(text: &str) -> Option<(&str, &str)> {
+    let first_digit = text.find(char::is_numeric)?;
     let ends_a_figure = |before: &str| {
         let last = before.trim_end().chars().next_back();
         last.is_some_and(|c| c.is_numeric() || c.is_alphabetic() || c == '°')
-            && before.contains(char::is_numeric)
+            && before.len() > first_digit
     };
     let dash = text.char_indices().find_map(|(at, c)| {
         let is_dash = matches!(c, '-' | '–' | '—' | '−' | '‑' | '…');
         (is_dash && ends_a_figure(&text[..at])).then(|| (&text[..at], &text[at + c.len_utf8()..]))
     });
-    let (first, last) = dash.or_else(|| text.split_once(" to "))?;
+    let (first, last) = dash
+        .or_else(|| text.split_once(" to "))
+        .or_else(|| text.split_once(" bis "))?;
     Some((first.trim(), last.trim()))
 }
 
@@ -142,6 +146,8 @@ mod tests {
             ("80 - 75°", 75.0, 80.0),
             ("75 °C – 80 °C", 75.0, 80.0),
             ("75 to 80", 75.0, 80.0),
+            ("75 bis 80", 75.0, 80.0),
+            ("75 °C bis 80 °C", 75.0, 80.0),
             ("-18 - -16", -18.0, -16.0),
             ("−2–4", -2.0, 4.0),
             ("167–176 °F", 75.0, 80.0),

@@ -1,8 +1,8 @@
 //! An amount as it is typed into a line: a number and a unit or the word of a measure.
 
 use super::number_text::{LARGEST, NumberError, REPEATED, parse_number};
+use super::unit_words::{PackUnit, mass_or_volume_called};
 use super::visible_text::excerpt;
-use super::{GRAMS_PER_OUNCE, GRAMS_PER_POUND, MILLILITRES_PER_US_FLUID_OUNCE};
 
 /// A typed amount before its word has been looked up among the shop's measures.
 #[derive(Clone, Debug, PartialEq)]
@@ -55,14 +55,26 @@ impl From<NumberError> for AmountTextError {
     }
 }
 
-/// Reads `2 scoops`, `15 ml`, `7,5 g`, `1½ spoons`, `0.5 l`, `2 oz`, `1 lb`, `8 fl oz`, `to 500 ml`, `to the rim`.
+/// Reads `2 scoops`, `15 ml`, `7,5 g`, `1½ spoons`, `0.5 l`, `2 oz`, `1 lb`, `8 fl oz`, `to 500 ml`, `to the rim`,
+/// `bis 500 ml`, `bis zum Rand`.
 ///
 /// Words that are no unit come back as [`TypedUnit::Word`] in lower case; which measure is meant only the book can tell.
 pub fn parse_amount(text: &str) -> Result<TypedAmount, AmountTextError> {
     let text = text.trim().to_lowercase();
-    if let Some(target) = text.strip_prefix("to ") {
-        return parse_fill(target.trim(), &text);
+    match fill_target(&text) {
+        Some(target) => parse_fill(target, &text),
+        None => parse_measured(&text),
     }
+}
+
+/// What stands behind "to", in small letters.
+fn fill_target(text: &str) -> Option<&str> {
+    let mut fills = ["to ", "bis "].into_iter();
+    fills.find_map(|to| text.strip_prefix(to)).map(str::trim)
+}
+
+/// An amount that fills nothing, in small letters.
+fn parse_measured(text: &str) -> Result<TypedAmount, AmountTextError> {
     let split = text
         .char_indices()
         .find(|(_, c)| c.is_alphabetic())
@@ -70,14 +82,14 @@ pub fn parse_amount(text: &str) -> Result<TypedAmount, AmountTextError> {
     let (number, unit) = text.split_at(split);
     let number = parse_number(number)?;
     if number < 0.0 {
-        let found = excerpt(&text, REPEATED);
+        let found = excerpt(text, REPEATED);
         return Err(AmountTextError::Negative { found });
     }
     let unit = unit.split_whitespace().collect::<Vec<_>>().join(" ");
     let amount = typed_amount(number, &unit);
     // Few enough litres may be too many millilitres.
     if amount.number >= LARGEST {
-        let found = excerpt(&text, REPEATED);
+        let found = excerpt(text, REPEATED);
         return Err(NumberError::OutOfRange { found }.into());
     }
     Ok(amount)
@@ -118,13 +130,29 @@ pub fn parse_amounts(text: &str) -> Result<Vec<TypedAmount>, AmountTextError> {
 }
 
 fn parse_fill(target: &str, whole: &str) -> Result<TypedAmount, AmountTextError> {
-    if matches!(target, "rim" | "the rim" | "the top" | "top") {
+    const RIM: [&str; 7] = [
+        "rim",
+        "the rim",
+        "top",
+        "the top",
+        "zum rand",
+        "zum becherrand",
+        "oben",
+    ];
+    if RIM.contains(&target) {
         return Ok(TypedAmount {
             number: 0.0,
             unit: TypedUnit::FillToRim,
         });
     }
-    let amount = parse_amount(target)?;
+    let no_target = || AmountTextError::FillTarget {
+        found: excerpt(whole, REPEATED),
+    };
+    // "To to to…" is no deeper a target the longer it is.
+    if fill_target(target).is_some() {
+        return Err(no_target());
+    }
+    let amount = parse_measured(target)?;
     match amount.unit {
         TypedUnit::Millilitres => Ok(TypedAmount {
             number: amount.number,
@@ -134,42 +162,32 @@ fn parse_fill(target: &str, whole: &str) -> Result<TypedAmount, AmountTextError>
             number: amount.number,
             unit: TypedUnit::FillToNumber,
         }),
-        _ => Err(AmountTextError::FillTarget {
-            found: excerpt(whole, REPEATED),
-        }),
+        _ => Err(no_target()),
     }
 }
 
 fn typed_amount(number: f64, unit: &str) -> TypedAmount {
-    let grams = |factor: f64| TypedAmount {
-        number: number * factor,
-        unit: TypedUnit::Grams,
+    if unit.is_empty() {
+        let unit = TypedUnit::None;
+        return TypedAmount { number, unit };
+    }
+    // Behind a number that is typed "fl" is short for fluid ounces; on a pack it is a bottle.
+    let called = match unit {
+        "fl" | "oz fl" => "fl oz",
+        unit => unit,
     };
-    let millilitres = |factor: f64| TypedAmount {
-        number: number * factor,
-        unit: TypedUnit::Millilitres,
-    };
-    match unit {
-        "" => TypedAmount {
-            number,
-            unit: TypedUnit::None,
+    match mass_or_volume_called(called) {
+        Some((PackUnit::Grams, factor)) => TypedAmount {
+            number: number * factor,
+            unit: TypedUnit::Grams,
         },
-        "g" | "gr" | "gram" | "grams" | "gramme" | "grammes" => grams(1.0),
-        "kg" => grams(1000.0),
-        "mg" => grams(0.001),
-        "oz" | "ounce" | "ounces" => grams(GRAMS_PER_OUNCE),
-        "lb" | "lbs" | "pound" | "pounds" => grams(GRAMS_PER_POUND),
-        "ml" | "millilitre" | "millilitres" | "milliliter" | "milliliters" | "cc" => {
-            millilitres(1.0)
-        }
-        "cl" => millilitres(10.0),
-        "dl" => millilitres(100.0),
-        "l" | "litre" | "litres" | "liter" | "liters" => millilitres(1000.0),
-        "fl oz" | "fl. oz" | "fl. oz." | "floz" | "fl" | "oz fl" | "fluid ounce"
-        | "fluid ounces" => millilitres(MILLILITRES_PER_US_FLUID_OUNCE),
-        word => TypedAmount {
+        Some((PackUnit::Millilitres, factor)) => TypedAmount {
+            number: number * factor,
+            unit: TypedUnit::Millilitres,
+        },
+        None => TypedAmount {
             number,
-            unit: TypedUnit::Word(word.to_owned()),
+            unit: TypedUnit::Word(unit.to_owned()),
         },
     }
 }
@@ -205,6 +223,9 @@ mod tests {
         check("3", 3.0, &TypedUnit::None);
         check("to 500 ml", 500.0, &TypedUnit::FillToMillilitres);
         check("to the rim", 0.0, &TypedUnit::FillToRim);
+        check("bis 500 ml", 500.0, &TypedUnit::FillToMillilitres);
+        check("Bis 0,5 l", 500.0, &TypedUnit::FillToMillilitres);
+        check("bis zum Rand", 0.0, &TypedUnit::FillToRim);
         check(
             "1 Pear  pump press",
             1.0,
@@ -263,7 +284,12 @@ mod tests {
             };
             thousands == "1000" && decimals == "1.0000"
         };
-        let is: [(&str, IsRefusedSo<'_>); 9] = [
+        let many = "to ".repeat(1_000_000) + "500 ml";
+        let is: [(&str, IsRefusedSo<'_>); 11] = [
+            ("to to 500 ml", &|error| {
+                matches!(error, A::FillTarget { .. })
+            }),
+            (&many, &|error| matches!(error, A::FillTarget { .. })),
             ("scoops", &missing),
             ("-2 g", &|error| matches!(error, A::Negative { .. })),
             ("to 5 g", &|error| matches!(error, A::FillTarget { .. })),
@@ -275,7 +301,8 @@ mod tests {
             ("to 696666½ l", &too_large),
         ];
         for (text, is_refused_so) in is {
-            let error = parse_amount(text).expect_err(text);
+            let error = parse_amount(text).unwrap_err();
+            let text = excerpt(text, REPEATED);
             assert!(is_refused_so(&error), "{text}: {error:?}");
         }
     }

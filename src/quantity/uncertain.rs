@@ -1,5 +1,8 @@
 //! A value with its standard uncertainty.
 
+/// Half-width of a rectangular distribution to standard deviation: 1/√3 (JCGM 100:2008, 4.3.7).
+pub const RECTANGULAR: f64 = 0.577_350_269_189_625_8;
+
 /// A value and its standard uncertainty (one standard deviation), both in the same unit.
 ///
 /// The vocabulary is that of JCGM 100:2008 (GUM).

@@ -186,6 +186,7 @@ impl Speaker<'_> {
             Skip::NoName => self.word("row-no-name").to_owned(),
             Skip::LeftOut => self.word("row-left-out").to_owned(),
             Skip::NoPrice => self.word("row-no-price").to_owned(),
+            Skip::NoForm => self.word("row-no-form").to_owned(),
             Skip::NothingRead => self.word("row-nothing-read").to_owned(),
             Skip::SameIngredient { before } => {
                 say!(self, "row-same-ingredient", line: before.to_string())
@@ -238,7 +239,7 @@ impl Speaker<'_> {
             } => {
                 say!(self, "doubt-ambiguous", heading: heading, cell: cell, thousands: thousands, decimals: decimals)
             }
-            Doubt::NoForm => self.word("doubt-no-form").to_owned(),
+            Doubt::FormByName(form) => say!(self, "doubt-form-by-name", form: self.form(*form)),
         }
     }
 
@@ -268,10 +269,12 @@ impl Speaker<'_> {
             CellFault::Unit(UnitsOf::Share) => "cell-unit-of-share",
             CellFault::Unit(UnitsOf::Pack) => "cell-unit-of-pack",
             CellFault::NoPackUnit => "cell-no-pack-unit",
+            CellFault::WithPacking => "cell-with-packing",
             CellFault::LetterBesideNumber => "cell-letter-beside-number",
             CellFault::NoPackContent => "cell-no-pack-content",
             CellFault::PackOfBook => "cell-pack-of-book",
             CellFault::PricePerAmount => "cell-price-per-amount",
+            CellFault::WithSalesTax => "cell-with-sales-tax",
             CellFault::AnotherCurrency => "cell-another-currency",
             CellFault::NotADay => "cell-not-a-day",
         };

@@ -232,6 +232,9 @@ impl Speaker<'_> {
             } => {
                 say!(self, "finding-stale-price", date: date, count: *months, newest: newest)
             }
+            FindingKind::NoLongerSold { ingredient } => {
+                say!(self, "finding-no-longer-sold", ingredient: self.ingredient(ingredient))
+            }
             FindingKind::TooManyToCheck => self.word("finding-too-many-to-check").to_owned(),
             FindingKind::MoreFindings { listed } => {
                 say!(self, "finding-more-findings", count: *listed)

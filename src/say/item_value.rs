@@ -115,9 +115,13 @@ impl Speaker<'_> {
             "form" => self.form(ingredient.form).to_owned(),
             "density" => self.stated_figure(ingredient.density, "g/ml"),
             "bulk_density" => self.stated_figure(ingredient.bulk_density, "g/ml"),
-            "temperature" => self.stated(ingredient.temperature, "°C"),
+            "temperature" => ingredient.temperature.map_or_else(
+                || self.not_stated(),
+                |stated| self.stated_temperature(stated, 4),
+            ),
             "allergens" => self.allergen_statement(ingredient.allergens.as_ref()),
             "diet" => self.diet(ingredient.diet),
+            "no_longer_sold" => self.sold(ingredient.no_longer_sold).to_owned(),
             "opened_life_hours" => self.stated(ingredient.opened_life_hours, "h"),
             "price" => self.price_of(ingredient.price.as_ref()),
             "house_made" => self.batch(ingredient.house_made.as_ref()),
@@ -239,6 +243,23 @@ impl Speaker<'_> {
             may_contain: statement.may_contain.iter().copied().collect(),
             ..AllergenSummary::default()
         })
+    }
+
+    /// Whether it can still be bought.
+    pub fn sold(&self, no_longer_sold: bool) -> &'static str {
+        self.word(if no_longer_sold {
+            "ingredient-no-longer-sold"
+        } else {
+            "ingredient-still-sold"
+        })
+    }
+
+    /// Words that are set, quieter, behind the name of an ingredient, with the mark of one that is no longer sold.
+    pub fn beside_name(&self, ingredient: &Ingredient, words: &str) -> String {
+        let mark = ingredient.no_longer_sold.then(|| self.sold(true));
+        let words = (!words.is_empty()).then_some(words);
+        let parts: Vec<&str> = words.into_iter().chain(mark).collect();
+        parts.join(" · ")
     }
 
     fn diet(&self, diet: Diet) -> String {

@@ -40,12 +40,13 @@ impl Speaker<'_> {
             Spot::Ingredient(id) => {
                 let item = self.book.ingredient(id)?;
                 let (role, form) = (self.role(item.role), self.form(item.form));
-                match item.brand.as_str() {
+                let place = match item.brand.as_str() {
                     "" => say!(self, "look-up-ingredient", role: role, form: form),
                     brand => {
                         say!(self, "look-up-ingredient-of", brand: brand, role: role, form: form)
                     }
-                }
+                };
+                self.beside_name(item, &place)
             }
             Spot::Flavour(id, _) => {
                 say!(self, "look-up-in", name: self.book.ingredient(id)?.full_name())

@@ -159,7 +159,8 @@ impl Speaker<'_> {
         }
     }
 
-    pub(super) fn money(&self, amount: f64) -> String {
+    /// An amount in the currency of the book, with two decimals.
+    pub fn money(&self, amount: f64) -> String {
         // A currency is the shop's own word, whatever unit it may look like.
         let money = format!("{} {}", self.number(amount, 2), self.book.settings.currency);
         money.trim_end().to_owned()

@@ -8,7 +8,7 @@ use crate::exchange::{
 use crate::quantity::show_compact;
 
 impl Speaker<'_> {
-    /// What a sentence of a recipe becomes, in the book that comes of it: "2 spoons of the tablespoon (15 ml): honey".
+    /// What a sentence of a recipe becomes, in the book that comes of it: "2 × tablespoon (15 ml): honey".
     pub fn becomes(&self, line: &ArrivedLine) -> String {
         match &line.becomes {
             Becomes::Instruction => self.word("becomes-instruction").to_owned(),
@@ -17,13 +17,12 @@ impl Speaker<'_> {
                 amount, ingredient, ..
             } => {
                 let name = self.ingredient(ingredient);
-                let words = self.amount(amount);
                 match amount {
-                    Amount::Count(_, measure) => {
-                        let measure = self.measure(measure);
-                        say!(self, "becomes-line-measured", amount: words, ingredient: name, measure: measure)
+                    Amount::Count(count, measure) => {
+                        let (count, measure) = (self.count(*count), self.measure(measure));
+                        say!(self, "becomes-line-measured", count: count, measure: measure, ingredient: name)
                     }
-                    _ => say!(self, "becomes-line", amount: words, ingredient: name),
+                    _ => say!(self, "becomes-line", amount: self.amount(amount), ingredient: name),
                 }
             }
         }
@@ -47,6 +46,7 @@ impl Speaker<'_> {
                     UnclearAmount::TwoCounts { first, second } => {
                         say!(self, "amount-two-counts", first: first, second: second)
                     }
+                    UnclearAmount::TooLong => self.word("amount-too-long").to_owned(),
                 };
                 say!(self, "question-unclear-amount", why: why)
             }

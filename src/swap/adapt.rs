@@ -2,10 +2,12 @@
 //! share.
 
 use std::borrow::Cow;
+use std::cell::OnceCell;
 use std::sync::Arc;
 
 use crate::balance::{
     Balance, Difference, balance, balance_version, difference, held_standard, standard_balance,
+    without_sweeteners,
 };
 use crate::book::{
     Book, Change, Place, Recipe, Resolved, Role, Stage, Version, VersionId, differences_between,
@@ -117,6 +119,10 @@ pub(super) struct Origin<'book> {
     pub(super) standard: Balance,
     /// The book as the standard was tasted.
     then: Cow<'book, Book>,
+    /// The lines without their sweeteners, once they are asked for.
+    bare: OnceCell<Balance>,
+    /// The standard without its sweeteners, once it is asked for.
+    floor: OnceCell<Balance>,
     pub(super) watch: &'book Watch,
 }
 
@@ -148,6 +154,8 @@ impl<'book> Origin<'book> {
             now,
             standard,
             then,
+            bare: OnceCell::new(),
+            floor: OnceCell::new(),
             watch,
         })
     }
@@ -160,6 +168,8 @@ impl<'book> Origin<'book> {
             now: lines.clone(),
             standard: self.standard.clone(),
             then: self.then.clone(),
+            bare: OnceCell::new(),
+            floor: self.floor.clone(),
             ..*self
         }
     }
@@ -167,7 +177,17 @@ impl<'book> Origin<'book> {
     /// The standard as lines are held to it, once they are kept.
     pub(super) fn held(&self, lines: &Resolved) -> Balance {
         let standard = self.standard.clone();
-        held_standard(self.book, &self.then, &self.recipe.id, standard, lines)
+        let id = &self.recipe.id;
+        held_standard(self.book, &self.then, id, standard, &self.floor, lines)
+    }
+
+    /// The drink with every sweetener left out that can be: what no level of sugar goes below.
+    pub(super) fn bare(&self) -> &Balance {
+        let of_lines = || {
+            let bare = without_sweeteners(self.book, &self.resolved);
+            balance(self.book, bare, &self.place())
+        };
+        self.bare.get_or_init(of_lines)
     }
 
     pub(super) fn place(&self) -> Place {

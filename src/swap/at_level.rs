@@ -1,6 +1,6 @@
 //! A drink at one level of sugar.
 
-use crate::balance::{Balance, Measurand, balance, without_sweeteners};
+use crate::balance::{Balance, Measurand};
 use crate::book::{Axis, Change, Line, Resolved, Role, Stage};
 
 use super::adapt::{Adaptation, Adapted, Origin};
@@ -41,12 +41,10 @@ pub(super) fn rung(
     let now = origin.resolved.sugar_level.unwrap_or(100.0);
     let part = if now > 0.0 { percent / now } else { 1.0 };
     let mut lines = at_level(&origin.resolved, percent);
-    let place = origin.place();
-    let bare = without_sweeteners(origin.book, &origin.resolved);
-    let bare = balance(origin.book, bare, &place);
+    let bare = origin.bare();
     let volume = |balance: &Balance| balance.figures.complete(Measurand::Volume);
     let sweetened = volume(&origin.now)
-        .zip(volume(&bare))
+        .zip(volume(bare))
         .map_or(0.0, |(now, bare)| (now - bare).max(0.0));
     let freed = sweetened * (1.0 - part);
     // What makes up the volume does so in proportion: two lines do not both make up all of it.
@@ -93,10 +91,10 @@ pub(super) fn rung(
         }
         adjustable.push(found);
     }
-    if let Some(added) = whole.added(origin, &lines) {
-        adjustable.push(added);
-    }
-    adjustable.truncate(crate::optimiser::MOST_VARIABLES - 1);
+    // The sweetener that comes beside the others is what is asked for, so the others make room for it.
+    let added = whole.added(origin, &lines);
+    adjustable.truncate(crate::optimiser::MOST_VARIABLES - 1 - usize::from(added.is_some()));
+    adjustable.extend(added);
     let from = &origin.standard.resolved;
     let adapted = origin.bring_back(lines, adjustable, from, &Demands::default())?;
     let floor_sugar = bare.figures.complete(Measurand::TotalSugar);

@@ -1,6 +1,6 @@
 //! A hot drink turned iced, and levels of ice: what melts is made up for, so that the strength stays.
 
-use crate::balance::{Measurand, Slots, per_gram, portion};
+use crate::balance::{Measurand, one_weighs};
 use crate::book::{
     Amount, Book, Change, Entry, Form, Ingredient, Line, LineId, MeasureKind, Recipe, Resolved,
     Role, Stage, TemperatureWindow, VersionId, VesselId,
@@ -135,11 +135,7 @@ fn add_ice(lines: &mut Resolved, ice: Line) {
 
 /// Ice in whole steps of the shop's ice scoop, else by weight.
 fn by_the_scoop(book: &Book, ice: &Ingredient, first: Adjustable, volume: f64) -> Adjustable {
-    let weight_of = |amount: &Amount| {
-        let mix = per_gram(ice, &mut Slots::default()).mix;
-        let one = portion(book, ice, &mix, amount, book.settings.ice_temperature)?.grams;
-        (one > 0.0).then_some(one)
-    };
+    let weight_of = |amount: &Amount| one_weighs(book, ice, amount, book.settings.ice_temperature);
     let scoop = measure_for(book, ice, MeasureKind::IceScoop, None)
         .or_else(|| {
             let mut measures = book.measures.iter().map(AsRef::as_ref);

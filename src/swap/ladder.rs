@@ -5,7 +5,7 @@
 
 use std::sync::Arc;
 
-use crate::balance::{Balance, Measurand, balance, without_sweeteners};
+use crate::balance::{Balance, Measurand};
 use crate::book::{Amount, Axis, Book, IngredientId, Level, LineId, Recipe, Resolved, VersionId};
 
 use super::adapt::{Adapted, Origin};
@@ -61,41 +61,37 @@ pub fn ladder_watched(
     watch: &Watch,
 ) -> Option<Ladder> {
     let origin = Origin::new(book, recipe, version, watch)?;
-    let sweeteners: Vec<_> = sweeteners(&origin.resolved).collect();
-    // A sweetener that fills the cup, or whose measure nobody knows, is no sweetener that a level takes out.
-    let bare = without_sweeteners(book, &origin.resolved);
-    let is_movable = bare != origin.resolved;
-    let floor = balance(book, bare, &origin.place());
-    let mut ladder = Ladder {
-        standard: Arc::new(origin.standard.clone()),
-        floor: Arc::new(floor),
-        rungs: Vec::new(),
-        reasons: Vec::new(),
+    let reasons = no_levels(&origin).into_iter().collect::<Vec<_>>();
+    let rungs = if reasons.is_empty() {
+        watch.expect(levels.len());
+        rungs(&origin, levels)
+    } else {
+        Vec::new()
     };
-    let sweetness = |balance: &Balance| balance.figures.get(Measurand::Sweetness);
-    let known = origin.standard.figures.missing(Measurand::Sweetness) == 0
-        && ladder.floor.figures.missing(Measurand::Sweetness) == 0;
-    let is_known =
-        known && sweetness(&origin.standard).is_some() && sweetness(&ladder.floor).is_some();
-    if !is_known {
+    Some(Ladder {
+        floor: Arc::new(origin.bare().clone()),
+        rungs,
+        reasons,
+        standard: Arc::new(origin.standard),
+    })
+}
+
+/// Why a drink has no levels of sugar, where it has none.
+pub(super) fn no_levels(origin: &Origin<'_>) -> Option<NoLevels> {
+    let is_known = |balance: &Balance| balance.figures.complete(Measurand::Sweetness).is_some();
+    if !is_known(&origin.standard) || !is_known(origin.bare()) {
         let missing = origin.standard.reported(Measurand::Sweetness).missing;
-        ladder.reasons.push(NoLevels::SweetnessNotKnown { missing });
-        return Some(ladder);
+        return Some(NoLevels::SweetnessNotKnown { missing });
     }
+    let sweeteners = sweeteners(&origin.resolved).map(|line| line.ingredient.clone());
+    let sweeteners: Vec<_> = sweeteners.collect();
     if sweeteners.is_empty() {
-        let sugar = ladder.floor.figures.of[Measurand::TotalSugar.slot()];
-        ladder.reasons.push(NoLevels::NoSweetener { sugar });
-        return Some(ladder);
+        let sugar = origin.bare().figures.of[Measurand::TotalSugar.slot()];
+        return Some(NoLevels::NoSweetener { sugar });
     }
-    if !is_movable {
-        let sweeteners = sweeteners.iter().map(|line| line.ingredient.clone());
-        let sweeteners = sweeteners.collect();
-        ladder.reasons.push(NoLevels::NotInSteps { sweeteners });
-        return Some(ladder);
-    }
-    watch.expect(levels.len());
-    ladder.rungs = rungs(&origin, levels);
-    Some(ladder)
+    // A sweetener that fills the cup, or whose measure nobody knows, is no sweetener that a level takes out.
+    let stays = origin.bare().resolved == origin.resolved;
+    stays.then_some(NoLevels::NotInSteps { sweeteners })
 }
 
 /// The levels of a drink, each with what sweetens it in whole measures or, where they do not come near, with what does.

@@ -1,6 +1,6 @@
 //! A drink in every size, with every amount of ice, at every level of sugar: what a menu of sizes and levels is made by.
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 use crate::balance::Balance;
 use crate::book::{
@@ -8,9 +8,8 @@ use crate::book::{
 };
 
 use super::adapt::Origin;
-use super::at_level::sweeteners;
 use super::iced::{iced_in, with_part_of_ice};
-use super::ladder::{Rung, rungs};
+use super::ladder::{Rung, no_levels, rungs};
 use super::reason::Unadaptable;
 use super::resize::resized;
 use super::watch::Watch;
@@ -55,8 +54,8 @@ pub fn matrix(
 ) -> Option<Matrix> {
     let origin = Origin::new(book, recipe, version, watch)?;
     let mut levels = book.settings.sugar_levels();
-    if sweeteners(&origin.resolved).next().is_none() {
-        // Nothing is there to be made less: the sizes and the ice remain.
+    if no_levels(&origin).is_some() {
+        // Nothing is there that could be made less: the sizes and the ice remain.
         levels = vec![Level {
             name: LevelName::Percent,
             percent: origin.resolved.sugar_level.unwrap_or(100.0),
@@ -72,10 +71,13 @@ pub fn matrix(
         ices.push(MatrixIce::Iced);
     }
     let own = origin.resolved.cup.clone();
+    let served = CupsServed::of(book);
+    let (hot, cold) = (served.fitting(book, false), served.fitting(book, true));
     let mut places: Vec<(Option<VesselId>, MatrixIce)> = Vec::new();
     for ice in ices {
         let iced = is_iced || ice == MatrixIce::Iced;
-        let mut cups: Vec<Option<VesselId>> = cups_for(book, iced).into_iter().map(Some).collect();
+        let cups = if iced { &cold } else { &hot };
+        let mut cups: Vec<Option<VesselId>> = cups.iter().cloned().map(Some).collect();
         if iced == is_iced && !cups.contains(&own) {
             cups.insert(0, own.clone());
         }
@@ -87,12 +89,15 @@ pub fn matrix(
     }
     watch.expect(places.len() * levels.len());
     let mut columns = Vec::new();
+    let mut sizes: BTreeMap<Option<VesselId>, Result<Balance, Unadaptable>> = BTreeMap::new();
     for (cup, ice) in places {
         if watch.is_stopped() {
             break;
         }
-        let sized = in_size(&origin, cup.as_ref());
-        let made = sized.and_then(|lines| with_ice(&origin, &lines, cup.as_ref(), &ice));
+        let sized = sizes.entry(cup.clone());
+        let sized = sized.or_insert_with(|| in_size(&origin, cup.as_ref()));
+        let made = sized.as_ref().map_err(Clone::clone);
+        let made = made.and_then(|lines| with_ice(&origin, lines, cup.as_ref(), &ice));
         let rungs = made.map(|lines| rungs(&origin.made_further(&lines), &levels));
         columns.push(MatrixColumn { cup, ice, rungs });
     }
@@ -124,42 +129,70 @@ fn with_ice(
     Ok(drink.balance.as_ref().clone())
 }
 
-/// The cups that a drink may be put in: those in which the shop serves such drinks, and those in which it serves none yet.
-fn cups_for(book: &Book, iced: bool) -> BTreeSet<VesselId> {
-    let mut cups = cups_in_use(book, iced);
-    let others = cups_in_use(book, !iced);
-    let is_free = |id: &VesselId| !others.contains(id);
-    let all = book.vessels.iter();
-    let all = all.filter(|vessel| vessel.kind == VesselKind::Cup);
-    cups.extend(all.map(|vessel| vessel.id.clone()).filter(is_free));
-    cups
-}
-
 /// The cups in which the shop serves iced drinks, or hot ones; every cup where it serves none yet.
 pub fn cups_in_use(book: &Book, iced: bool) -> BTreeSet<VesselId> {
-    let mut cups = BTreeSet::new();
-    let mut note = |lines: &Resolved| {
-        if has_ice(lines) == iced
-            && let Some(cup) = lines.cup.as_ref().filter(|cup| book.vessel(cup).is_some())
-        {
-            cups.insert(cup.clone());
+    CupsServed::of(book).in_use(book, iced)
+}
+
+/// The cups in which the shop serves its drinks.
+#[derive(Default)]
+struct CupsServed {
+    hot: BTreeSet<VesselId>,
+    iced: BTreeSet<VesselId>,
+}
+
+impl CupsServed {
+    fn of(book: &Book) -> Self {
+        let mut served = Self::default();
+        let mut note = |lines: &Resolved| {
+            if let Some(cup) = lines.cup.as_ref().filter(|cup| book.vessel(cup).is_some()) {
+                let of_kind = if has_ice(lines) {
+                    &mut served.iced
+                } else {
+                    &mut served.hot
+                };
+                of_kind.insert(cup.clone());
+            }
+        };
+        for recipe in &book.recipes {
+            note(&recipe.plain());
+            let in_circles = recipe.each_resolved(|_, lines, _| note(lines));
+            for version in in_circles {
+                note(&resolve(recipe, Some(&version.id)).0);
+            }
         }
-    };
-    for recipe in &book.recipes {
-        note(&recipe.plain());
-        let in_circles = recipe.each_resolved(|_, lines, _| note(lines));
-        for version in in_circles {
-            note(&resolve(recipe, Some(&version.id)).0);
+        served
+    }
+
+    fn kind(&self, iced: bool) -> &BTreeSet<VesselId> {
+        if iced { &self.iced } else { &self.hot }
+    }
+
+    /// The cups of a kind of drink; every cup where the shop serves none yet.
+    fn in_use(&self, book: &Book, iced: bool) -> BTreeSet<VesselId> {
+        let cups = self.kind(iced);
+        if cups.is_empty() {
+            every_cup(book).collect()
+        } else {
+            cups.clone()
         }
     }
-    if cups.is_empty() {
-        let all = book.vessels.iter();
-        return all
-            .filter(|vessel| vessel.kind == VesselKind::Cup)
-            .map(|vessel| vessel.id.clone())
-            .collect();
+
+    /// The cups that a drink may be put in: those in which the shop serves such drinks, and those in which it serves none of
+    /// the other kind.
+    fn fitting(&self, book: &Book, iced: bool) -> BTreeSet<VesselId> {
+        let others = self.kind(!iced);
+        let free = every_cup(book).filter(|id| !others.contains(id));
+        let mut cups = self.in_use(book, iced);
+        cups.extend(free);
+        cups
     }
-    cups
+}
+
+fn every_cup(book: &Book) -> impl Iterator<Item = VesselId> {
+    let cups = book.vessels.iter();
+    cups.filter(|vessel| vessel.kind == VesselKind::Cup)
+        .map(|vessel| vessel.id.clone())
 }
 
 /// Whether there is loose ice in a drink.

@@ -1,6 +1,6 @@
 //! By what a sweetener is measured for a level of sugar: by its own measure, part of it, another one, the scale.
 
-use crate::balance::{Slots, per_gram, portion};
+use crate::balance::one_weighs;
 use crate::book::{Amount, Book, IngredientId, Line, LineId, MeasureId, Resolved, Role, Stage};
 use crate::optimiser::Range;
 
@@ -91,25 +91,21 @@ impl Whole<'_> {
 
 /// What a line weighs, g.
 pub(super) fn grams(book: &Book, line: &Line) -> Option<f64> {
-    Some(line.amount.number()? * one_weighs(book, line, &line.amount)?)
+    Some(line.amount.number()? * unit_weighs(book, line, &line.amount)?)
 }
 
 /// What one unit of an amount weighs of the ingredient of a line, g.
-pub(super) fn one_weighs(book: &Book, line: &Line, amount: &Amount) -> Option<f64> {
+pub(super) fn unit_weighs(book: &Book, line: &Line, amount: &Amount) -> Option<f64> {
     let item = book.ingredient(&line.ingredient)?;
-    let mix = per_gram(item, &mut Slots::default()).mix;
-    let celsius = line
-        .temperature
-        .unwrap_or(book.settings.room_temperature)
-        .celsius();
-    let grams = portion(book, item, &mix, amount, celsius)?.grams;
-    (grams > 0.0).then_some(grams)
+    let stated = line.temperature;
+    let celsius = stated.unwrap_or(book.settings.room_temperature).celsius();
+    one_weighs(book, item, amount, celsius)
 }
 
 /// The same weight of a line in another measure, to its whole steps.
 fn in_measure(book: &Book, line: &Line, id: &MeasureId) -> Option<Amount> {
     let step = book.measure(id)?.step();
-    let one = one_weighs(book, line, &Amount::Count(1.0, id.clone()))?;
+    let one = unit_weighs(book, line, &Amount::Count(1.0, id.clone()))?;
     let uses = (grams(book, line)? / one / step).round().max(1.0) * step;
     Some(Amount::Count(uses, id.clone()))
 }

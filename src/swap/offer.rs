@@ -5,7 +5,7 @@ use crate::book::{Amount, Book, IngredientId, Line, MeasureId, MeasureKind, Role
 
 use super::adapt::{Adapted, Origin};
 use super::at_level::{off_level, rung, sweeteners};
-use super::means::{Means, Whole, grams, one_weighs};
+use super::means::{Means, Whole, grams, unit_weighs};
 use super::question::Adjustable;
 
 /// Most uses of a measure that stand for another one.
@@ -25,14 +25,14 @@ pub struct Offer {
 fn finest_measure(book: &Book, line: &Line) -> Option<MeasureId> {
     let item = book.ingredient(&line.ingredient)?;
     let own = Adjustable::new(book, line, false)?;
-    let own_step = own.step * one_weighs(book, line, &line.amount)?;
+    let own_step = own.step * unit_weighs(book, line, &line.amount)?;
     let all = grams(book, line)?;
     let mut found: Vec<(f64, &MeasureId)> = Vec::new();
     for measure in &book.measures {
         let is_weighed = measure.calibration(Some(&line.ingredient)).is_some();
         let is_spoon = measure.kind == MeasureKind::Spoon && !item.form.is_dry();
         let amount = Amount::Count(1.0, measure.id.clone());
-        if let Some(one) = one_weighs(book, line, &amount)
+        if let Some(one) = unit_weighs(book, line, &amount)
             && (is_weighed || is_spoon)
             && one * measure.step() < own_step * 0.99
             && all / one <= MOST_USES
@@ -56,6 +56,7 @@ fn other_sweetener(origin: &Origin<'_>) -> Option<IngredientId> {
     items
         .find(|item| {
             item.role == Role::Sweetener
+                && !item.no_longer_sold
                 && item.composition.flavours.is_empty()
                 && !used.contains(&&item.id)
                 && is_weighed(&item.id)
@@ -97,6 +98,10 @@ pub(super) fn offers(origin: &Origin<'_>, percent: f64, aim: f64, whole: &Adapte
     means.extend(other_sweetener(origin).map(|sweetener| Means::OtherSweetener { sweetener }));
     let mut offers: Vec<Offer> = Vec::new();
     for means in means {
+        // The scale is for a shop that has no measure for it.
+        if matches!(means, Means::Scale { .. }) && !offers.is_empty() {
+            continue;
+        }
         let measured = Whole {
             means: Some((&means, &line.id)),
         };
@@ -107,9 +112,7 @@ pub(super) fn offers(origin: &Origin<'_>, percent: f64, aim: f64, whole: &Adapte
         let is_known = offers
             .iter()
             .any(|offer| offer.drink.balance.resolved == drink.balance.resolved);
-        // The scale is for a shop that has no measure for it.
-        let is_needless = matches!(means, Means::Scale { .. }) && !offers.is_empty();
-        if is_near && !is_known && !is_needless {
+        if is_near && !is_known {
             offers.push(Offer { means, drink });
         }
     }

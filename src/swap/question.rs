@@ -213,6 +213,7 @@ fn house_sweetener(
     }
     let candidate = book.ingredients.iter().find(|ingredient| {
         ingredient.role == Role::Sweetener
+            && !ingredient.no_longer_sold
             && ingredient.id != question.replace
             && ingredient.composition.flavours.is_empty()
             && ingredient.composition.high_potency.is_empty()

@@ -1,6 +1,6 @@
 //! Why a swap can't be compensated, or not wholly: what is looked for in an answer.
 
-use crate::balance::{LineShare, Measurand};
+use crate::balance::{LineShare, Measurand, Taste};
 use crate::book::{Axis, LineId};
 
 use super::demands::Demands;
@@ -34,14 +34,12 @@ pub(super) fn short_reasons(
     let counted = axes.filter(|axis| axis.weight > 0.0);
     let mut reasons: Vec<Reason> = counted
         .filter_map(|axis| {
-            let steps = axis.steps.filter(|steps| steps.abs() > 1.0)?;
+            let steps = axis.steps.filter(|_| axis.taste() != Some(Taste::Same))?;
             // What another suggestion reaches can be reached.
             let reaches = |other: &Suggestion| {
                 let mut axes = other.difference.axes.iter();
                 let there = axes.find(|there| there.axis == axis.axis);
-                there
-                    .and_then(|there| there.steps)
-                    .is_some_and(|steps| steps.abs() <= 1.0)
+                there.is_some_and(|there| there.taste() == Some(Taste::Same))
             };
             if answer.suggestions.iter().any(reaches) {
                 return None;

@@ -34,12 +34,10 @@ pub struct Driver {
 pub fn driver(standard: &Balance, drink: &Balance, axis: &AxisDifference) -> Option<Driver> {
     let sign = axis.steps?.signum();
     let brings = |balance: &Balance, id: &LineId| -> Option<(IngredientId, f64)> {
-        let mut shares = balance.lines.iter().filter(|share| share.line == *id);
         // What a topping brings along is part of the drink, the topping itself is not.
-        let mut of_drink = shares
-            .by_ref()
-            .filter(|share| share.carried || share.stage == Stage::Mixed);
-        let share = of_drink.next()?;
+        let mut shares = balance.lines.iter();
+        let share = shares
+            .find(|share| share.line == *id && (share.carried || share.stage == Stage::Mixed))?;
         let amount = share.brings_to(&axis.axis, &balance.flavours)?;
         Some((share.ingredient.clone(), amount))
     };

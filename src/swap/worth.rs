@@ -1,7 +1,7 @@
 //! Which of the answers found are worth a line: none that the plain swap, or another one that is listed, equals or beats in
 //! everything that a person chooses by.
 
-use crate::balance::{Balance, Measurand};
+use crate::balance::{Balance, Component, Measurand};
 
 use super::problem::Problem;
 use super::suggestion::SuggestionKind;
@@ -32,12 +32,21 @@ struct Choice {
 
 impl Choice {
     fn of(problem: &Problem, point: &[i32]) -> Self {
-        let figures = problem.landscape.figures(point);
+        let landscape = &problem.landscape;
+        let figures = landscape.figures(point);
+        // Where a line that moves does not state it, the known part orders nothing: less of it may be more.
+        let ordered = |component: Component, measurand: Measurand| {
+            if landscape.orders_by(component) {
+                figures.of[measurand.slot()]
+            } else {
+                0.0
+            }
+        };
         Self {
-            distance: problem.landscape.squared_distance(&figures).sqrt(),
-            cost: figures.of[Measurand::Cost.slot()],
-            sugar: figures.of[Measurand::TotalSugar.slot()],
-            moves: problem.landscape.moves(point),
+            distance: landscape.squared_distance(&figures).sqrt(),
+            cost: ordered(Component::Cost, Measurand::Cost),
+            sugar: ordered(Component::Sugars, Measurand::TotalSugar),
+            moves: landscape.moves(point),
         }
     }
 
@@ -50,6 +59,13 @@ impl Choice {
     }
 }
 
+/// One of the points, beside what a person chooses by.
+struct Weighed {
+    listed: Listed,
+    choice: Choice,
+    is_plain: bool,
+}
+
 /// The points that are worth listing, in their order; what is taken out hands on what it is best at to what is as good. Where
 /// the plain swap is as good as all of them it is listed, if the counter can measure it.
 pub(super) fn worth_listing(
@@ -57,67 +73,103 @@ pub(super) fn worth_listing(
     plain: &Balance,
     found: Vec<(SuggestionKind, Vec<i32>)>,
 ) -> Vec<Listed> {
-    let mut all: Vec<Listed> = Vec::new();
+    let plain = plain_point(problem, plain).map(|point| (Choice::of(problem, &point), point));
+    let all = weighed(problem, plain.as_ref(), found);
+    let (kept, handed_on) = kept(&all, plain.as_ref().map(|(choice, _)| choice));
+    let mut kinds: Vec<Vec<SuggestionKind>> =
+        all.iter().map(|one| one.listed.kinds.clone()).collect();
+    for (from, to) in handed_on {
+        for kind in kinds[from].clone() {
+            if !kinds[to].contains(&kind) && holds(problem, &all[to].listed.point, kind) {
+                kinds[to].push(kind);
+            }
+        }
+    }
+    let listed = all.into_iter().zip(kinds).enumerate();
+    let listed = listed.filter(|(at, _)| kept.contains(at));
+    listed
+        .map(|(_, (one, mut kinds))| {
+            if kinds.is_empty() {
+                kinds.push(SuggestionKind::FewestChanges);
+            }
+            kinds.sort_unstable();
+            Listed {
+                kinds,
+                ..one.listed
+            }
+        })
+        .collect()
+}
+
+/// Each point once, the plain swap before them where it is as good as all of them.
+fn weighed(
+    problem: &Problem,
+    plain: Option<&(Choice, Vec<i32>)>,
+    found: Vec<(SuggestionKind, Vec<i32>)>,
+) -> Vec<Weighed> {
+    let mut all: Vec<Weighed> = Vec::new();
     for (kind, point) in found {
-        match all.iter_mut().find(|listed| listed.point == point) {
-            Some(listed) => listed.kinds.push(kind),
-            None => all.push(Listed {
-                kinds: vec![kind],
-                point,
+        match all.iter_mut().find(|one| one.listed.point == point) {
+            Some(one) => one.listed.kinds.push(kind),
+            None => all.push(Weighed {
+                choice: Choice::of(problem, &point),
+                is_plain: plain.is_some_and(|(_, plain)| *plain == point),
+                listed: Listed {
+                    kinds: vec![kind],
+                    point,
+                },
             }),
         }
     }
-    let untouched = plain_point(problem, plain);
-    let is_untouched = |point: &[i32]| untouched.as_deref() == Some(point);
-    if let Some(point) = &untouched {
-        let choice = Choice::of(problem, point);
-        let beaten = |listed: &Listed| {
-            listed.point == *point || choice.equals_or_beats(&Choice::of(problem, &listed.point))
-        };
-        if all.iter().all(beaten) && !all.iter().any(|listed| listed.point == *point) {
-            all.insert(
-                0,
-                Listed {
+    if let Some((choice, point)) = plain
+        && all
+            .iter()
+            .all(|one| !one.is_plain && choice.equals_or_beats(&one.choice))
+    {
+        all.insert(
+            0,
+            Weighed {
+                choice: *choice,
+                is_plain: true,
+                listed: Listed {
                     kinds: Vec::new(),
                     point: point.clone(),
                 },
-            );
-        }
+            },
+        );
     }
-    let choices: Vec<Choice> = all
-        .iter()
-        .map(|listed| Choice::of(problem, &listed.point))
-        .collect();
+    all
+}
+
+/// Which of them stay, and which of the others hands on what it is best at to which.
+fn kept(all: &[Weighed], plain: Option<&Choice>) -> (Vec<usize>, Vec<(usize, usize)>) {
     // Of two that equal each other the plain swap stays, else the closer one, else the first.
     let rank = |at: usize| {
-        let choice = choices[at];
-        let order = (choice.distance * 1e9).round();
-        (!is_untouched(&all[at].point), order, at)
+        let one = &all[at];
+        (!one.is_plain, (one.choice.distance * 1e9).round(), at)
     };
     let mut order: Vec<usize> = (0..all.len()).collect();
     order.sort_by(|a, b| {
         let (a, b) = (rank(*a), rank(*b));
         a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)).then(a.2.cmp(&b.2))
     });
-    let plain_choice = untouched.as_ref().map(|point| Choice::of(problem, point));
     let mut kept: Vec<usize> = Vec::new();
     let mut handed_on: Vec<(usize, usize)> = Vec::new();
     for at in order {
-        let beats = |other: &usize| choices[*other].equals_or_beats(&choices[at]);
-        if let Some(by) = kept.iter().copied().find(|other| beats(other)) {
+        let Weighed {
+            choice, is_plain, ..
+        } = &all[at];
+        let beats = |other: &usize| all[*other].choice.equals_or_beats(choice);
+        if let Some(by) = kept.iter().copied().find(beats) {
             handed_on.push((at, by));
             continue;
         }
-        let by_plain = plain_choice.is_some_and(|plain| {
-            !is_untouched(&all[at].point) && plain.equals_or_beats(&choices[at])
-        });
-        if by_plain {
+        if !is_plain && plain.is_some_and(|plain| plain.equals_or_beats(choice)) {
             continue;
         }
         // One that was kept because it is closer may be equalled by this one in all that is told apart.
         kept.retain(|other| {
-            let goes =
-                !is_untouched(&all[*other].point) && choices[at].equals_or_beats(&choices[*other]);
+            let goes = !all[*other].is_plain && choice.equals_or_beats(&all[*other].choice);
             if goes {
                 handed_on.push((*other, at));
             }
@@ -125,30 +177,7 @@ pub(super) fn worth_listing(
         });
         kept.push(at);
     }
-    if kept.is_empty() {
-        kept = (0..all.len()).collect();
-        kept.truncate(1);
-    }
-    for (from, to) in handed_on {
-        let kinds = all[from].kinds.clone();
-        for kind in kinds {
-            if !all[to].kinds.contains(&kind) && holds(problem, &all[to].point, kind) {
-                all[to].kinds.push(kind);
-            }
-        }
-    }
-    kept.sort_unstable();
-    let mut listed: Vec<Listed> = Vec::new();
-    for (at, mut one) in all.into_iter().enumerate() {
-        if kept.contains(&at) {
-            if one.kinds.is_empty() {
-                one.kinds.push(SuggestionKind::FewestChanges);
-            }
-            one.kinds.sort_unstable();
-            listed.push(one);
-        }
-    }
-    listed
+    (kept, handed_on)
 }
 
 /// Whether a point that is as good as another one may be called what that was: the cheapest and the least sugar are so within a

@@ -70,6 +70,8 @@ pub(super) enum Navigation {
     Levels,
     /// The card with every level of sugar in every size with every amount of ice.
     MatrixCard,
+    /// The card with the figures of the whole menu; with what is not approved, too.
+    FiguresCard(bool),
     /// The exercise on paper, of what goes and what comes.
     Exercise(IngredientId, IngredientId),
     /// Finding anything in the book.

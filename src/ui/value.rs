@@ -15,6 +15,29 @@ pub(super) struct Value {
     pub(super) gap: Option<String>,
 }
 
+/// "+3.4 ± 0.2": a difference in digits with its sign and its doubt.
+pub(super) fn more_words(speaker: Speaker<'_>, difference: Rounded) -> String {
+    let doubt = difference.u.map(|u| format!(" ± {}", speaker.digits(&u)));
+    let more = match difference.value.strip_prefix('+') {
+        Some(digits) => format!("+{}", speaker.digits(digits)),
+        None => speaker.digits(&difference.value),
+    };
+    more + &doubt.unwrap_or_default()
+}
+
+/// The same of a difference that is not rounded yet, with at most so many decimals.
+pub(super) fn more(speaker: Speaker<'_>, difference: Uncertain, most_decimals: i32) -> String {
+    let mut found = rounded_at_most(difference.value, Some(difference.u), most_decimals);
+    let is_nothing = !found
+        .value
+        .chars()
+        .any(|digit| ('1'..='9').contains(&digit));
+    if difference.value > 0.0 && !is_nothing {
+        found.value.insert(0, '+');
+    }
+    more_words(speaker, found)
+}
+
 impl Value {
     /// A figure that is known, with at most so many decimals.
     pub(super) fn known(figure: Uncertain, most_decimals: i32) -> Self {
@@ -58,13 +81,27 @@ impl Value {
         measurand: Measurand,
         most_decimals: i32,
     ) -> Self {
+        Self::of_reported(
+            speaker,
+            &balance.reported(measurand),
+            measurand,
+            most_decimals,
+        )
+    }
+
+    /// A figure of a balance that has been reported already.
+    pub(super) fn of_reported(
+        speaker: Speaker<'_>,
+        reported: &Reported,
+        measurand: Measurand,
+        most_decimals: i32,
+    ) -> Self {
         let unit = speaker.units.of(measurand.unit());
-        let reported = balance.reported(measurand);
         let value = reported.value.map(|value| Uncertain {
             value,
             u: reported.u.unwrap_or(0.0),
         });
-        let gap = gap_words(speaker, &reported);
+        let gap = gap_words(speaker, reported);
         match (value, gap) {
             (Some(value), None) => Self::shown(value, &unit, most_decimals),
             // The known part of nothing says nothing.

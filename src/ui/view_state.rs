@@ -100,8 +100,8 @@ pub struct AskedSwap {
     pub demands: Demands,
     /// Whether what goes comes back as it is now: the drink has drifted and is brought back to its standard.
     pub brings_back: bool,
-    /// Every drink that has drifted is looked through at once.
-    pub all_drifted: bool,
+    /// The list of all recipes comes first: those that have drifted, or those that use what goes.
+    pub everywhere: bool,
 }
 
 impl AskedSwap {
@@ -116,7 +116,7 @@ impl AskedSwap {
     /// Every drink that has drifted is, one of them first.
     pub fn bringing_all_back(question: Question) -> Self {
         Self {
-            all_drifted: true,
+            everywhere: true,
             ..Self::bringing_back(question)
         }
     }
@@ -124,7 +124,7 @@ impl AskedSwap {
     /// Another ingredient goes, and what comes is chosen next.
     pub(super) fn goes(&mut self, recipe: RecipeId, version: Option<VersionId>, id: IngredientId) {
         self.brings_back = false;
-        self.all_drifted = false;
+        self.everywhere = false;
         self.question = Some(Question {
             recipe,
             version,
@@ -132,6 +132,20 @@ impl AskedSwap {
             replace: id,
             adjust: None,
         });
+    }
+
+    /// An ingredient goes from every recipe that uses it; what comes is chosen next. The question begins at one of them.
+    pub(super) fn going_everywhere(
+        recipe: RecipeId,
+        version: Option<VersionId>,
+        id: IngredientId,
+    ) -> Self {
+        let mut asked = Self::default();
+        asked.goes(recipe, version, id);
+        Self {
+            everywhere: true,
+            ..asked
+        }
     }
 
     /// A question without more to it.

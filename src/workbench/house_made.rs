@@ -36,7 +36,7 @@ pub fn begin_batch(book: &Book, item: Ingredient, recipe_name: &str) -> Begun {
 }
 
 /// Begins a brew of a leaf, which an ingredient becomes: leaf steeps in water, and what comes off is the ingredient. What a label
-/// said of it is left to the batch. `None` where nothing comes off the leaf.
+/// says of it stays, and goes before the batch until [`by_its_batch`] is asked for. `None` where nothing comes off the leaf.
 pub fn begin_brew(
     book: &Book,
     item: Ingredient,
@@ -80,10 +80,6 @@ pub fn begin_brew(
     let tea = Ingredient {
         form: Form::Liquid,
         role: Role::Tea,
-        composition: Composition {
-            flavours: item.composition.flavours.clone(),
-            ..Composition::default()
-        },
         ..item
     };
     let mut begun = begun(tea, recipe, yield_grams, |made| {
@@ -98,6 +94,15 @@ pub fn begin_brew(
     });
     begun.edits.splice(0..0, new_water.map(Edit::PutIngredient));
     Some(begun)
+}
+
+/// Leaves the figures of a label to the batch; what it tastes of stays, because no batch says that.
+pub fn by_its_batch(item: &mut Ingredient) {
+    let flavours = std::mem::take(&mut item.composition.flavours);
+    item.composition = Composition {
+        flavours,
+        ..Composition::default()
+    };
 }
 
 /// The brew of a batch with other water or leaf, and what it yields then; `None` where nothing would come off the leaf, or where
@@ -245,6 +250,7 @@ fn begun(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::book::Nutrient;
     use crate::edit::apply_soundly;
 
     fn leaf() -> Ingredient {
@@ -283,6 +289,25 @@ mod tests {
         assert!((house.method.retention.value - planned.retention.value).abs() < 0.03);
         assert_eq!(book.recipe(&begun.recipe).unwrap().cup, None);
         assert!(tea.composition.printed.is_empty());
+    }
+
+    #[test]
+    fn what_a_label_says_of_a_tea_stays_until_the_batch_is_asked_for() {
+        let mut book = Book::default();
+        book.ingredients.put(leaf());
+        let mut tea = Ingredient::new(IngredientId::new("tea").unwrap(), "Dark tea".into());
+        let figure = Figure::new(0.4, Evidence::Label);
+        tea.composition.state(Nutrient::TeaSolids, figure);
+        let brew = reference_brew();
+        let (id, names) = (leaf().id, ("Dark tea", "Water"));
+        let method = Infusion::Hot.usual();
+        let begun = begin_brew(&book, tea.clone(), &id, (&brew, &method), names).unwrap();
+        let book = apply_soundly(&book, &begun.edits).unwrap();
+        let mut brewed = book.ingredient(&tea.id).unwrap().as_ref().clone();
+        assert_eq!(brewed.composition, tea.composition);
+        by_its_batch(&mut brewed);
+        assert_eq!(brewed.composition, Composition::default());
+        assert!(brewed.house_made.is_some());
     }
 
     #[test]

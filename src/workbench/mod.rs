@@ -38,6 +38,7 @@ mod searches;
 mod serving;
 mod starter_kit;
 mod theirs;
+mod usual_stage;
 mod variations;
 
 pub use crate::book_file::EarlierCopy;
@@ -53,7 +54,7 @@ pub use exporting::{
     SharedFonts, WrittenCard,
 };
 pub use house_made::{
-    Begun, begin_batch, begin_brew, brew_otherwise, brew_with_amount, reference_brew,
+    Begun, begin_batch, begin_brew, brew_otherwise, brew_with_amount, by_its_batch, reference_brew,
 };
 pub use keeper::RecoveryState;
 pub use left_work::OfferedRecovery;
@@ -75,3 +76,4 @@ pub use searches::{Review, SwapFound, Variation, VariationKind};
 pub use serving::{CoolingCourse, CoursePoint, NoCooling, RunCourse, STANDING_MINUTES, Serving};
 pub use starter_kit::starter_kit;
 pub use theirs::{DiskChange, FileState, Theirs};
+pub use usual_stage::lines_to_usual_stage;

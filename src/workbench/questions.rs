@@ -226,7 +226,7 @@ impl BookQuestion for SugarsOfBatches {
         let sugars = book.ingredients.iter().filter_map(|item| {
             let made = item.house_made.as_ref()?;
             let recipe = book.recipe(&made.recipe)?;
-            let sugars = figures(&kitchen.prepare(recipe)).complete(Measurand::TotalSugar)?;
+            let sugars = figures(&kitchen.prepare(recipe, None)).complete(Measurand::TotalSugar)?;
             let sugars = 100.0 * sugars / made.yield_grams.value;
             (made.yield_grams.value > 0.0).then(|| (item.id().clone(), sugars))
         });

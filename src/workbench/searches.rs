@@ -7,6 +7,7 @@ use super::measure_first::MeasureFirst;
 use super::search::Search;
 use crate::balance::{Difference, level_difference};
 use crate::book::{Book, IngredientId, Level, VesselId};
+use crate::cards::MenuRow;
 use crate::swap::{
     Adapted, Answer, Demands, Drifted, Ladder, Matrix, Nearby, Question, ReviewItem, Unadaptable,
     WalkStep, walk,
@@ -81,6 +82,8 @@ pub(super) type KnownNearby = (Arc<Option<SwapFound>>, Option<Arc<Nearby>>);
 pub(super) struct Searches {
     pub(super) swap: Search<(Question, Demands), Option<SwapFound>>,
     pub(super) review: Search<Review, Vec<ReviewItem>>,
+    pub(super) review_beside: Search<Review, Vec<ReviewItem>>,
+    pub(super) menu: Search<(), Vec<MenuRow>>,
     pub(super) ladder: Search<Shown, Option<Ladder>>,
     pub(super) variations: Search<Shown, Vec<Variation>>,
     pub(super) matrix: Search<Shown, Option<Matrix>>,

@@ -84,7 +84,7 @@ fn ingredient(book: &Book, id: &str, name: &str, voice: Speaker<'_>) -> Option<I
                 (item.form, item.role) = (Form::Ice, Role::Ice);
             }
         }
-        Role::Creamer => item.temperature = Some(book.settings.refrigerator_temperature),
+        Role::Creamer => item.temperature = Some(book.settings.refrigerator_temperature.into()),
         _ => {}
     }
     Some(item)

@@ -8,6 +8,7 @@ use super::open_book::Workbench;
 use super::search::Look;
 use super::searches::{Review, SwapFound, Variation, VariationKind};
 use crate::book::{Book, Recipe, VesselId, VesselKind, resolve};
+use crate::cards::{MenuRow, menu_figures_watched};
 use crate::swap::{
     Adapted, Demands, Drifted, Ladder, Matrix, Nearby, Question, ReviewItem, Unadaptable, Watch,
     all_brought_back, answer_watched, cups_in_use, drifted_watched, everywhere_watched, has_ice,
@@ -30,15 +31,23 @@ impl Workbench {
 
     /// One swap over the whole book.
     pub fn review(&mut self, review: &Review) -> Look<Vec<ReviewItem>> {
-        let find = |book: &Arc<Book>, review: &Review, watch: &Watch| {
-            everywhere_watched(book, &review.replace, &review.with, &review.demands, watch)
-        };
         let (book, stamp) = (self.document.history.book(), self.stamp());
+        let searches = &mut self.jobs.searches;
+        let (look, begun) = searches
+            .review
+            .look(book, stamp, review, &self.jobs.wake, find_review);
+        self.count_engine_calls(begun);
+        look
+    }
+
+    /// The same with another ingredient that comes, to be read beside it.
+    pub fn review_beside(&mut self, review: &Review) -> Look<Vec<ReviewItem>> {
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let searches = &mut self.jobs.searches;
         let (look, begun) =
-            self.jobs
-                .searches
-                .review
-                .look(book, stamp, review, &self.jobs.wake, find);
+            searches
+                .review_beside
+                .look(book, stamp, review, &self.jobs.wake, find_review);
         self.count_engine_calls(begun);
         look
     }
@@ -65,6 +74,16 @@ impl Workbench {
         let (look, begun) = searches
             .brought_back
             .look(book, stamp, demands, &self.jobs.wake, find);
+        self.count_engine_calls(begun);
+        look
+    }
+
+    /// The figures of everything on the menu.
+    pub fn menu_figures(&mut self) -> Look<Vec<MenuRow>> {
+        let find = |book: &Arc<Book>, (): &(), watch: &Watch| menu_figures_watched(book, watch);
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let searches = &mut self.jobs.searches;
+        let (look, begun) = searches.menu.look(book, stamp, &(), &self.jobs.wake, find);
         self.count_engine_calls(begun);
         look
     }
@@ -151,7 +170,9 @@ impl Workbench {
         let searches = &self.jobs.searches;
         searches.swap.is_running()
             || searches.review.is_running()
+            || searches.review_beside.is_running()
             || searches.brought_back.is_running()
+            || searches.menu.is_running()
             || searches.ladder.is_running()
             || searches.variations.is_running()
             || searches.matrix.is_running()
@@ -162,7 +183,9 @@ impl Workbench {
     pub(super) fn stop_searching(&mut self) {
         self.jobs.searches.swap.stop();
         self.jobs.searches.review.stop();
+        self.jobs.searches.review_beside.stop();
         self.jobs.searches.brought_back.stop();
+        self.jobs.searches.menu.stop();
         self.jobs.searches.ladder.stop();
         self.jobs.searches.variations.stop();
         self.jobs.searches.matrix.stop();
@@ -172,11 +195,17 @@ impl Workbench {
     pub(super) fn search_again(&mut self) {
         self.jobs.searches.swap.go_on();
         self.jobs.searches.review.go_on();
+        self.jobs.searches.review_beside.go_on();
         self.jobs.searches.brought_back.go_on();
+        self.jobs.searches.menu.go_on();
         self.jobs.searches.ladder.go_on();
         self.jobs.searches.variations.go_on();
         self.jobs.searches.matrix.go_on();
     }
+}
+
+fn find_review(book: &Arc<Book>, review: &Review, watch: &Watch) -> Vec<ReviewItem> {
+    everywhere_watched(book, &review.replace, &review.with, &review.demands, watch)
 }
 
 fn find_swap(

@@ -336,7 +336,7 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
         },
         density: dice.maybe(Dice::figure),
         bulk_density: dice.maybe(Dice::figure),
-        temperature: dice.maybe(Dice::number),
+        temperature: dice.maybe(Dice::temperature),
         statement: dice.text(),
         allergens: dice.maybe(|dice| AllergenStatement {
             contains: dice.some(3, |dice| dice.pick(&Allergen::ALL)),
@@ -364,6 +364,7 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
             supplier: dice.text(),
             article: dice.text(),
         }),
+        no_longer_sold: dice.coin(),
         house_made: dice.maybe(|dice| HouseMade {
             recipe: recipe_id(dice),
             yield_grams: dice.figure(),

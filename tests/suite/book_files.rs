@@ -198,7 +198,7 @@ fn edited(mut book: Book, which: usize, number: f64, text: &str) -> Book {
             .printed
             .values_mut()
             .for_each(|figure| figure.u = Some(number)),
-        2 => ingredient.temperature = Some(number),
+        2 => ingredient.temperature = Some(number.into()),
         3 => measure
             .readings
             .iter_mut()

@@ -9,9 +9,11 @@ use evensip::book::{
     Amount, Book, Composition, Entry, Evidence, Figure, Form, HouseMade, Ingredient, IngredientId,
     Nutrient, Price, Recipe, RecipeId, Role, Stage,
 };
+use evensip::cards::{CardRequest, card, markdown};
 use evensip::quantity::Uncertain;
 use proptest::prelude::*;
 
+use crate::cards::{drink, options};
 use crate::sample::{balance_of, book, ingredient, line, recipe, water};
 
 /// A brew with everything that a shop may state of it.
@@ -97,6 +99,8 @@ impl Stated {
         };
         let drink = recipe(vec![line("tea", "tea", drunk, 20.0, Role::Tea)]);
         let mut book = book(vec![water, leaf, tea], Vec::new(), drink);
+        // A fifth of a gram of leaf is weighed on no scale that shows whole grams.
+        book.settings.instruments.scale_grams = Some(0.01);
         let mut leaf = line("leaf", "leaf", self.leaf, 20.0, Role::Tea);
         if let Entry::Line(line) = &mut leaf {
             line.stage = Stage::Steeped;
@@ -248,4 +252,33 @@ fn a_cup_of_water_on_six_grams_is_the_brew_that_the_shop_weighed() {
     };
     let by_weight = brew_yield(&house.brew, &no_doubt).unwrap();
     assert!(near(by_weight.ready.value, 100.0));
+}
+
+/// Who makes a batch reads on its card how long the leaf steeps, where somebody says so.
+#[test]
+fn the_card_of_a_batch_says_how_long_it_steeps() {
+    let stated = Stated {
+        water: 1000.0,
+        leaf: 20.0,
+        extraction: 0.26,
+        ready_part: 0.9,
+        waste_percent: 0.0,
+        price_per_gram: 0.0,
+        water_price: 0.0,
+        caffeine: 20.0,
+    };
+    let mut book = stated.shop(100.0);
+    let on_card = |book: &Book| {
+        let request = CardRequest::Counter(drink("pot", None));
+        markdown(&card(book, &request, &options()).unwrap())
+    };
+    let text = on_card(&book);
+    assert!(text.contains("Steeped for 6 min and taken out"), "{text}");
+    let mut tea = book.ingredient(&id("tea")).unwrap().as_ref().clone();
+    if let Some(made) = &mut tea.house_made {
+        made.steep_minutes = None;
+    }
+    book.ingredients.put(tea);
+    let text = on_card(&book);
+    assert!(text.contains("Steeped and taken out"), "{text}");
 }

@@ -119,7 +119,9 @@ proptest! {
                     before = *level;
                 }
                 Element::Table { head, rows } => {
-                    prop_assert!(rows.iter().all(|row| row.len() <= head.len()));
+                    // A head without a letter is not drawn, so nobody reads one.
+                    let fits = |row: &Vec<_>| head.is_empty() || row.len() == head.len();
+                    prop_assert!(rows.iter().all(fits));
                 }
                 _ => {}
             }

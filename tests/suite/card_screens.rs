@@ -239,12 +239,13 @@ fn a_suppliers_list_is_matched_by_hand_and_taken_with_its_effect_and_taken_back(
     let before = book(&window);
     review(&mut window, &path);
     eventually(&mut window, "the list", |window| {
-        has(window, "2 new, 0 changed, 0 the same, 0 skipped")
+        has(window, "1 new, 0 changed, 0 the same, 1 skipped")
     });
     assert!(has(&window, "(2 lines above are skipped)"));
-    // Neither is ticked: nobody has said what they are.
+    // Neither is ticked: the name of one says what it is, and nobody says what the other is.
+    assert!(says(&window, "nothing tells its form: choose what it is"));
     assert!(
-        says(&window, "2 changes are not ticked"),
+        says(&window, "1 change is not ticked"),
         "{:?}",
         read_aloud(&window)
     );
@@ -258,7 +259,7 @@ fn a_suppliers_list_is_matched_by_hand_and_taken_with_its_effect_and_taken_back(
     type_on(&mut window, "chestnut pow");
     press(&mut window, Modifiers::NONE, Key::Enter);
     eventually(&mut window, "the match", |window| {
-        has(window, "1 new, 1 changed, 0 the same, 0 skipped")
+        has(window, "0 new, 1 changed, 0 the same, 1 skipped")
     });
     assert!(
         says(&window, "+8.3 % for the same amount"),
@@ -283,11 +284,11 @@ fn a_suppliers_list_is_matched_by_hand_and_taken_with_its_effect_and_taken_back(
     // What was matched once is recognised.
     review(&mut window, &path);
     eventually(&mut window, "the list again", |window| {
-        has(window, "2 new, 0 changed, 0 the same, 0 skipped")
+        has(window, "1 new, 0 changed, 0 the same, 1 skipped")
     });
     retype(&mut window, "Supplier of the list", "Wexcombe Dry Goods");
     eventually(&mut window, "what is remembered", |window| {
-        has(window, "1 new, 0 changed, 1 the same, 0 skipped")
+        has(window, "0 new, 0 changed, 1 the same, 1 skipped")
     });
     click(&mut window, "Leave it");
     click(&mut window, "Take it back");

@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 
 use evensip::balance::{Measurand, balance_version, standard_balance};
 use evensip::book::{
-    Amount, Book, Carried, Change, Entry, IngredientId, Line, LineId, MeasureId, Nominal, Nutrient,
-    Recipe, RecipeId,
+    Amount, Book, Carried, Change, Entry, Form, IngredientId, Line, LineId, MeasureId, Nominal,
+    Nutrient, Recipe, RecipeId,
 };
 use evensip::book_file;
 use evensip::cards::{CardOptions, json_ld};
@@ -227,7 +227,10 @@ fn told(text: &str) -> Review {
         &table,
         &mapping,
         &signs,
-        &ListChoices::of_day(""),
+        &ListChoices {
+            form: Some(Form::Powder),
+            ..ListChoices::default()
+        },
     )
 }
 
@@ -415,6 +418,42 @@ fn json_ld_of_others_is_read_in_its_many_shapes() {
     ] {
         assert_eq!(read_json_ld(text), Err(error));
     }
+}
+
+#[test]
+fn nothing_of_a_recipe_in_parts_is_dropped_in_silence() {
+    let text = r#"{"@type":"Recipe","name":"Plum cooler",
+        "recipeIngredient":[["200 ml plum juice","1 g salt"],{"@type":"HowToItem","text":"2 g tea"},{"@value":"3 g figs"},
+            {"amount":{"value":3}},true,null," ","1 cup\n  water"],
+        "recipeInstructions":[{"@type":"HowToSection","name":"For the tea","itemListElement":[
+            {"@type":"HowToStep","name":"Steep","text":"Pour on the water."},{"@type":"HowToStep","name":"Stir…","text":"Stir it well."}]}]}"#;
+    let read = read_json_ld(text).unwrap();
+    let texts: Vec<&str> = read
+        .ingredients
+        .iter()
+        .map(|line| line.text.as_str())
+        .collect();
+    assert_eq!(
+        texts,
+        [
+            "200 ml plum juice",
+            "1 g salt",
+            "2 g tea",
+            "3 g figs",
+            "1 cup   water"
+        ]
+    );
+    assert_eq!(read.ingredients[4].name, "water");
+    assert_eq!(read.left_out, [r#"{"amount":{"value":3}}"#, "true"]);
+    assert_eq!(
+        read.instructions,
+        [
+            "For the tea",
+            "Steep",
+            "Pour on the water.",
+            "Stir it well."
+        ]
+    );
 }
 
 #[test]

@@ -2,6 +2,7 @@
 
 #![allow(clippy::unwrap_used, reason = "a test may panic")]
 
+mod any_text;
 mod arbitrary_book;
 mod arbitrary_document;
 mod at_the_window;
@@ -57,12 +58,14 @@ mod import_rule;
 #[path = "../instances/mod.rs"]
 mod instances;
 mod jobs;
+mod kept_batches;
 mod kept_changes;
 mod kept_work;
 mod labels;
 mod ladder_screen;
 mod limits;
 mod list_laws;
+mod listed_suggestions;
 mod long_texts;
 mod look_up;
 mod merge_laws;
@@ -75,6 +78,7 @@ mod numbers;
 mod one_yardstick;
 mod opening;
 mod own_words;
+mod owner_day;
 mod packs;
 mod page_laws;
 mod picture;

@@ -2,10 +2,10 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use evensip::balance::{Balance, Need, Shopping, balance_version, shopping};
+use evensip::balance::{Balance, Need, Shopping, balance_version, batches_for, shopping};
 use evensip::book::{
     Amount, Book, Entry, Evidence, Figure, Form, HouseMade, Ingredient, IngredientId, Line, LineId,
-    Price, Recipe, RecipeId, Role, Stage,
+    Price, Recipe, RecipeId, Role, Stage, Vessel, VesselId, VesselKind,
 };
 use evensip::cards::drinks_of_menu;
 use evensip::quantity::Pack;
@@ -85,6 +85,15 @@ fn assert_enough(book: &Book, drinks: &[(Balance, u32)]) -> Shopping {
         if let Some(count) = batch.count {
             at_most_one_more(count, batch.usable, &batch.need);
         }
+        // The planner of batches says the same of them.
+        let planned = batches_for(book, &batch.need.ingredient, batch.need.grams);
+        let planned = planned.map(|planned| planned.whole().0);
+        let count = planned.as_ref().map(|planned| planned.batches);
+        assert_eq!(batch.count, count, "{batch:?}");
+        let grams = planned.iter().flat_map(|planned| &planned.parts);
+        let grams = grams.map(|part| part.grams.filter(|_| !batch.need.is_least));
+        let listed = batch.parts.iter().map(|(_, grams)| *grams);
+        assert!(count.is_none() || listed.eq(grams), "{batch:?} {planned:?}");
     }
     for purchase in &shopping.bought {
         let item = book.ingredient(&purchase.need.ingredient).unwrap();
@@ -156,8 +165,11 @@ fn recipe(name: &str, parts: &[(String, f64)]) -> Recipe {
 }
 
 /// A shop whose batches go into drinks and into one another.
-fn nested(dice: &mut Dice) -> (Book, Vec<(Balance, u32)>) {
+pub(crate) fn nested(dice: &mut Dice) -> (Book, Vec<(Balance, u32)>) {
     let mut book = Book::default();
+    let cup = VesselId::new("cup").unwrap();
+    let vessel = Vessel::new(cup.clone(), "Cup".to_owned(), VesselKind::Cup, 500.0);
+    book.vessels.put(vessel);
     let mut known: Vec<String> = Vec::new();
     let amount = |dice: &mut Dice| 1.0 + dice.below(2000) as f64 / 7.0;
     for at in 0..3 + dice.below(4) {
@@ -182,7 +194,15 @@ fn nested(dice: &mut Dice) -> (Book, Vec<(Balance, u32)>) {
     };
     for at in 0..dice.below(5) {
         let name = format!("batch-{at}");
-        book.recipes.put(recipe(&name, &parts(dice, &known)));
+        let mut batch = recipe(&name, &parts(dice, &known));
+        // Whatever it is served in otherwise, a batch is made in no cup.
+        batch.cup = (dice.below(3) == 0).then(|| cup.clone());
+        if dice.below(3) == 0
+            && let Some(Entry::Line(line)) = batch.entries.last_mut()
+        {
+            line.amount = dice.pick(&[Amount::FillTo(400.0), Amount::FillToRim]);
+        }
+        book.recipes.put(batch);
         let mut item = Ingredient::new(id(&name), name.clone());
         item.house_made = Some(HouseMade {
             recipe: RecipeId::new(&name).unwrap(),

@@ -53,7 +53,7 @@ fn the_table_goes_to_a_spreadsheet_with_a_cell_for_every_figure() {
         "Hob & Ember, original beside Hob & Ember, vegan",
     );
     let sugar = table.iter().find(|row| row[0] == "total sugar").unwrap();
-    assert_eq!(sugar.len(), 6, "{sugar:?}");
+    assert_eq!(sugar.len(), 8, "{sugar:?}");
     assert_eq!(sugar[1], "g");
     let figure: f64 = sugar[2].parse().unwrap();
     let balance = balance_of(&sample(), "hob-and-ember", None);

@@ -275,15 +275,18 @@ fn nothing_is_ticked_that_was_read_by_half_or_moves_a_price_far() {
     };
     assert!(new.composition.printed.is_empty() && new.allergens.is_none());
     assert_eq!(new.form, Form::Syrup);
-    // Nobody has said anything yet: names that the book has not are new, of no form that is stated.
+    // Nobody has said anything yet: names that the book has not are new, of a form that is not stated. It is taken for what the
+    // name says, and asked for where it says nothing.
     let review = reviewed(&book, &of_supplier(BTreeMap::new()));
-    for line in [4, 5, 9, 10] {
-        let line = review.lines.iter().find(|one| one.line == line).unwrap();
-        assert!(
-            matches!(line.outcome, Outcome::New(_)) && !line.is_sure(),
-            "{line:?}"
-        );
+    let at = |line: u64| review.lines.iter().find(|one| one.line == line).unwrap();
+    for (line, form) in [(4, Form::Powder), (5, Form::Powder), (9, Form::Syrup)] {
+        let line = at(line);
+        let is_of_form = matches!(&line.outcome, Outcome::New(new) if new.form == form);
+        assert!(is_of_form && !line.is_sure(), "{line:?}");
+        assert_eq!(line.doubts, [Doubt::FormByName(form)]);
     }
+    assert_eq!(at(10).outcome, Outcome::Skipped(Skip::NoForm));
+    assert!(!Speaker::new(&book).outcome_details(at(10)).is_empty());
     let skipped = |at: usize| review.lines[at].outcome.clone();
     assert!(matches!(skipped(7), Outcome::Skipped(Skip::NothingRead)));
 }
@@ -313,6 +316,94 @@ fn a_content_or_price_that_is_not_read_leaves_the_other_alone() {
     let signs = DecimalSigns::of(&table, &mapping, None);
     let review = review_price_list(&book, &table, &mapping, &signs, &ListChoices::default());
     assert!(review.lines[0].is_change() && !review.lines[0].is_sure());
+}
+
+/// The review of a list with these lines, of which nobody has said anything.
+fn review_of(book: &Book, text: &str) -> Review {
+    let table = read_table(text.as_bytes(), None, None).unwrap();
+    let mapping = guess_mapping(&table.headings);
+    let signs = DecimalSigns::of(&table, &mapping, None);
+    review_price_list(book, &table, &mapping, &signs, &ListChoices::default())
+}
+
+#[test]
+fn a_price_with_tax_or_for_an_amount_is_never_the_price_of_a_pack() {
+    let book = millrace();
+    for (heading, cell, why) in [
+        ("Preis", "9,20 € brutto", Some(CellFault::WithSalesTax)),
+        ("Preis", "9,20 inkl. MwSt.", Some(CellFault::WithSalesTax)),
+        ("Preis", "9,20 €/100 ml", Some(CellFault::PricePerAmount)),
+        ("Preis (€/100 g)", "9,20", Some(CellFault::PricePerAmount)),
+        ("Preis je 100 g", "9,20", Some(CellFault::PricePerAmount)),
+        ("Preis pro 100 ml", "9,20", Some(CellFault::PricePerAmount)),
+        ("Preis je Liter", "9,20", Some(CellFault::PricePerAmount)),
+        ("Literpreis", "9,20", Some(CellFault::PricePerAmount)),
+        // The column is left out.
+        ("Preis (brutto)", "9,20", None),
+        ("Preis € (inkl. 19 %)", "9,20", None),
+        ("Bruttopreis", "9,20", None),
+        ("Price [gross]", "9,20", None),
+        ("Prix (€ TTC)", "9,20", None),
+    ] {
+        let review = review_of(
+            &book,
+            &format!("Artikel;Marke;Inhalt;{heading}\nQuince syrup;Pellow;750 ml;{cell}\n"),
+        );
+        let line = &review.lines[0];
+        let faults = line.doubts.iter().map(|doubt| match doubt {
+            Doubt::Cell { why, .. } => Some(*why),
+            _ => None,
+        });
+        assert_eq!(faults.flatten().next(), why, "{heading} {cell}: {line:?}");
+        assert!(!line.is_change(), "{heading} {cell}: {line:?}");
+    }
+    // The weight with the bottle buys no syrup, and its price is not that of the pack in the book.
+    for (heading, cell) in [("Inhalt (brutto)", "1,2 kg"), ("Inhalt", "1,2 kg brutto")] {
+        let list = format!("Artikel;Marke;{heading};Preis\nQuince syrup;Pellow;{cell};9,20\n");
+        let review = review_of(&book, &list);
+        let why = match &review.lines[0].doubts[..] {
+            [Doubt::Cell { why, .. }] => *why,
+            other => panic!("{other:?}"),
+        };
+        assert_eq!(why, CellFault::WithPacking, "{list}");
+        assert!(!review.lines[0].is_change(), "{list}");
+    }
+    for heading in ["Preis netto", "Preis (EUR/Karton)", "Preis €/Stk"] {
+        let review = review_of(
+            &book,
+            &format!("Artikel;Marke;Inhalt;{heading}\nQuince syrup;Pellow;750 ml;9,20\n"),
+        );
+        assert!(review.lines[0].is_sure(), "{heading}: {review:?}");
+    }
+}
+
+#[test]
+fn a_dash_states_nothing_in_any_column() {
+    let book = millrace();
+    for nothing in ["-", "–", "—", "n/a", "N/A", "k. A.", "?"] {
+        let text = format!(
+            "Artikel;Artikelnr;Marke;Lieferant;Inhalt;Preis;Zutaten;Note\n\
+             Fig powder;{nothing};Velm;{nothing};1 kg;9,90;{nothing};{nothing}\n\
+             {nothing};7;Velm;Tarn;1 kg;9,90;Figs;dried\n\
+             Quince syrup;{nothing};Pellow;{nothing};{nothing};{nothing};{nothing};{nothing}\n"
+        );
+        let review = review_of(&book, &text);
+        let Outcome::New(new) = &review.lines[0].outcome else {
+            panic!("{nothing}: {review:?}");
+        };
+        assert_eq!(new.articles, [], "{nothing}");
+        for stated in [&new.supplier, &new.statement, &new.note] {
+            assert_eq!(stated, "", "{nothing}");
+        }
+        // Matched by hand it is remembered by its name, not by a dash that the next row has, too.
+        assert_eq!(
+            review.lines[0].article.article, "Velm Fig powder",
+            "{nothing}"
+        );
+        assert_eq!(review.lines[1].outcome, Outcome::Skipped(Skip::NoName));
+        assert_eq!(review.lines[2].outcome, Outcome::Skipped(Skip::NoPrice));
+        assert_eq!(review.lines[2].doubts, [], "{nothing}");
+    }
 }
 
 #[test]
@@ -375,6 +466,50 @@ fn the_effect_on_the_drinks_is_told_before_anything_is_taken() {
 }
 
 #[test]
+fn a_difference_is_told_where_the_same_lines_of_the_drink_are_priced() {
+    let mut book = millrace();
+    let mut unpriced = |name: &str| {
+        let item = book.ingredient(&id(name)).unwrap();
+        let item = Ingredient {
+            price: None,
+            ..(**item).clone()
+        };
+        put(&mut book.ingredients, item);
+    };
+    // A line of the drink, and something that is in no drink.
+    unpriced("Ostley Creamer powder");
+    unpriced("Ostley Oat creamer powder");
+    let priced = |name: &str, pack: f64| {
+        let item = book.ingredient(&id(name)).unwrap();
+        Ingredient {
+            price: Some(Price {
+                pack,
+                content: Pack::of_grams(1000.0),
+                waste_percent: 0.0,
+                date: None,
+            }),
+            ..(**item).clone()
+        }
+    };
+    let dearer = [
+        priced("Thornby Roasted barley powder", 11.40),
+        priced("Ostley Oat creamer powder", 7.0),
+    ];
+    let mut after = book.clone();
+    for item in dearer {
+        put(&mut after.ingredients, item);
+    }
+    let effects = cost_effects(&book, &after);
+    assert!(effects[0].before.unwrap().is_partial, "{effects:?}");
+    let difference = effects[0].difference.unwrap();
+    assert!((difference - 0.018).abs() < 1e-9, "{effects:?}");
+    // What was not priced before makes nothing dearer.
+    put(&mut after.ingredients, priced("Ostley Creamer powder", 6.0));
+    let effects = cost_effects(&book, &after);
+    assert_eq!(effects[0].difference, None, "{effects:?}");
+}
+
+#[test]
 fn the_command_takes_what_is_sure_and_says_what_it_leaves_out() {
     let folder = tempfile::tempdir().unwrap();
     let (book, list) = (
@@ -400,6 +535,48 @@ fn the_command_takes_what_is_sure_and_says_what_it_leaves_out() {
     assert!((price("Thornby Roasted barley powder").content.whole() - 12_000.0).abs() < 1e-9);
     assert!((price("Hurst Quince syrup").pack - 27.3).abs() < 1e-9);
     assert_eq!(after.ingredients.len(), millrace().ingredients.len());
+}
+
+#[test]
+fn the_command_refuses_a_line_that_the_file_has_not() {
+    let folder = tempfile::tempdir().unwrap();
+    let in_folder = |name: &str| folder.path().join(name);
+    let (book, list, recipe) = (in_folder("b.ron"), in_folder("l.csv"), in_folder("r.json"));
+    std::fs::write(&book, write(&millrace())).unwrap();
+    std::fs::write(&list, windows_1252(LIST)).unwrap();
+    let written =
+        r#"{"@type":"Recipe","name":"Lantern","recipeIngredient":["1 g salt","2 g figs"]}"#;
+    std::fs::write(&recipe, written).unwrap();
+    let before = std::fs::read_to_string(&book).unwrap();
+    let salt = "1=thornby-roasted-barley-powder";
+    for (file, arguments, line, is_there) in [
+        (&list, ["--tick", "12"], "12", false),
+        (&list, ["--tick", "3"], "3", false),
+        (&list, ["--tick", "11"], "", true),
+        (&list, ["--map", "400="], "400", false),
+        (&list, ["--map", "11="], "", true),
+        (&list, ["--headings", "40"], "40", false),
+        (&list, ["--headings", "0"], "0", false),
+        (&list, ["--headings", "3"], "", true),
+        (&recipe, ["--map", "3="], "3", false),
+        (&recipe, ["--map", "0="], "0", false),
+        (&recipe, ["--map", salt], "", true),
+    ] {
+        let output = Command::new(env!("CARGO_BIN_EXE_evensip"))
+            .args(["bring-in", book.to_str().unwrap(), file.to_str().unwrap()])
+            .args(arguments)
+            .output()
+            .unwrap();
+        let said = String::from_utf8(output.stderr).unwrap();
+        assert_eq!(
+            output.status.code(),
+            Some(if is_there { 0 } else { 2 }),
+            "{arguments:?}: {said}"
+        );
+        let names_line = said.contains(&format!("there is no row in line {line} of the file"));
+        assert!(is_there || names_line, "{arguments:?}: {said}");
+        assert_eq!(std::fs::read_to_string(&book).unwrap(), before);
+    }
 }
 
 /// A cell as lists have them, with slips.

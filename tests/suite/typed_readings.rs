@@ -296,6 +296,38 @@ fn a_range_makes_no_drink_surer_than_its_middle() {
     assert!(compared > 30, "{compared}");
 }
 
+/// What is kept somewhere between two temperatures makes a drink less sure than what is kept at one.
+#[test]
+fn an_ingredient_is_kept_at_a_range() {
+    let plain = sample();
+    let mut compared = 0;
+    for recipe in &plain.recipes {
+        let (lines, _) = resolve(recipe, None);
+        let served = |stated: Temperature, line: &evensip::book::Line| {
+            let mut book = plain.clone();
+            let mut item = book.ingredient(&line.ingredient)?.as_ref().clone();
+            item.temperature = Some(stated);
+            book.ingredients.put(item);
+            let found = balance(&book, lines.clone(), &Place::Settings);
+            found.reported(Measurand::ServingTemperature).u
+        };
+        for line in lines.lines() {
+            let item = plain.ingredient(&line.ingredient).unwrap();
+            let is_counted = matches!(line.amount, Amount::Count(..));
+            if line.temperature.is_some() || is_counted || item.form == Form::Ice {
+                continue;
+            }
+            let at_one = served(Temperature::at(20.0), line);
+            let between = served(Temperature::between(10.0, 30.0), line);
+            if let Some((at_one, between)) = at_one.zip(between) {
+                assert!(between >= at_one, "{}: {at_one} {between}", recipe.id);
+                compared += usize::from(between > at_one);
+            }
+        }
+    }
+    assert!(compared > 0, "{compared}");
+}
+
 #[test]
 fn scoops_of_ice_are_ice_scoops() {
     let mut changed = sample();

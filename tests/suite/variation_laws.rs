@@ -1,24 +1,25 @@
 //! Laws of what is made of a drink: a level of sugar, another size, ice. What is promised is what the kept version shows.
 
+use std::collections::BTreeSet;
+
 use evensip::balance::{
     Balance, Difference, Measurand, balance_version, difference, room_of, standard_balance,
 };
 use evensip::book::{
-    Amount, Axis, Book, Entry, IngredientId, MeasureKind, Recipe, RecipeId, Role, Stage, VersionId,
-    VesselId, VesselKind, resolve,
+    Amount, Axis, Book, Entry, MeasureKind, Recipe, RecipeId, Role, Stage, VersionId, VesselId,
+    VesselKind, resolve,
 };
 use evensip::book_file::parse;
 use evensip::edit::apply;
 use evensip::say::Speaker;
 use evensip::swap::{
-    Adapted, MatrixIce, Question, Reason, Unadaptable, Watch, answer, iced, ladder, matrix, resize,
-    with_ice_level,
+    Adapted, MatrixIce, Unadaptable, Watch, iced, ladder, matrix, resize, with_ice_level,
 };
 
 use crate::sample::{figure, sample};
 
 /// A shop that serves a hot drink with a pump and a spoon, and an iced large one at half its sweetness.
-fn iced_large() -> Book {
+pub(crate) fn iced_large() -> Book {
     let path =
         std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/instances/iced-large.ron");
     let text = std::fs::read_to_string(path).unwrap();
@@ -297,150 +298,6 @@ fn a_level_between_two_presses_is_offered_by_other_means() {
     assert!(!half.offers.is_empty());
 }
 
-/// Answers to swaps of the sample book that differ in kind.
-fn answers() -> Vec<(Book, evensip::swap::Answer)> {
-    let mut answers = Vec::new();
-    for book in [sample(), iced_large()] {
-        for recipe in book.recipes.iter().filter(|recipe| recipe.cup.is_some()) {
-            let used: Vec<IngredientId> = recipe.ingredients().cloned().collect();
-            for replace in &used {
-                let role = book.ingredient(replace).map(|item| item.role);
-                let others = book.ingredients.iter().filter(|other| {
-                    Some(other.role) == role
-                        && other.id != *replace
-                        && !matches!(other.role, Role::Water | Role::Ice | Role::Tea)
-                });
-                for with in others.take(1) {
-                    let question = Question {
-                        recipe: recipe.id.clone(),
-                        version: None,
-                        replace: replace.clone(),
-                        with: with.id.clone(),
-                        adjust: None,
-                    };
-                    answers.push((book.clone(), answer(&book, &question).unwrap()));
-                }
-            }
-        }
-    }
-    answers
-}
-
-/// One pass over the answers: none is listed that another one, or the plain swap, equals or beats in distance, cost, sugar and
-/// lines moved; and what is said not to be reached no suggestion reaches.
-#[test]
-fn suggestions_make_sense() {
-    let mut seen = 0;
-    for (book, answer) in answers() {
-        let row = |balance: &Balance, difference: &Difference, moves: usize| {
-            (
-                difference.distance.unwrap_or(f64::INFINITY),
-                balance.figures.get(Measurand::Cost).unwrap_or(0.0),
-                balance.figures.get(Measurand::TotalSugar).unwrap_or(0.0),
-                moves,
-            )
-        };
-        let rows: Vec<_> = answer
-            .suggestions
-            .iter()
-            .map(|found| {
-                row(
-                    &found.balance,
-                    &found.difference,
-                    moved(&answer, &found.balance),
-                )
-            })
-            .collect();
-        let beats = |a: &(f64, f64, f64, usize), b: &(f64, f64, f64, usize)| {
-            a.0 <= b.0 && a.1 <= b.1 && a.2 <= b.2 && a.3 <= b.3
-        };
-        for (at, listed) in rows.iter().enumerate() {
-            for (other, against) in rows.iter().enumerate() {
-                assert!(
-                    at == other || !beats(against, listed),
-                    "{:?}",
-                    answer.question
-                );
-            }
-        }
-        for reason in &answer.reasons {
-            if let Reason::NotReached { axis, .. } = reason {
-                let reached = answer.suggestions.iter().any(|found| {
-                    let mut axes = found.difference.axes.iter();
-                    axes.find(|there| there.axis == *axis)
-                        .and_then(|there| there.steps)
-                        .is_some_and(|steps| steps.abs() <= 1.0)
-                });
-                assert!(!reached, "{:?}: {axis:?}", answer.question);
-                // Never beside a suggestion that says that nothing differs.
-                assert!(
-                    answer
-                        .suggestions
-                        .iter()
-                        .all(|found| found.difference.within_one_step() != Some(true))
-                );
-            }
-        }
-        // The plain swap, where it fits, beats none of them either.
-        let fits = may_be_made(&book, &answer);
-        let plain = row(
-            &answer.plain,
-            &answer.plain_difference,
-            moved(&answer, &answer.plain),
-        );
-        for (found, listed) in answer.suggestions.iter().zip(&rows) {
-            let is_plain = found.balance.resolved == answer.plain.resolved;
-            assert!(
-                is_plain || !fits || !beats(&plain, listed),
-                "{:?} {:?}: {plain:?} {listed:?}",
-                answer.question,
-                found.kind
-            );
-        }
-        seen += answer.suggestions.len();
-    }
-    assert!(seen > 5, "{seen}");
-}
-
-/// Whether the counter can measure the plain swap and it keeps every condition.
-fn may_be_made(book: &Book, answer: &evensip::swap::Answer) -> bool {
-    let steps = |found: &evensip::swap::Adjustable| {
-        let line = answer.plain.resolved.line(&found.line.id);
-        let number = line.and_then(|line| line.amount.number()).unwrap_or(0.0);
-        let whole = (number / found.step).round();
-        #[expect(
-            clippy::cast_possible_truncation,
-            reason = "a whole number of steps of a line"
-        )]
-        let steps = whole as i32;
-        let is_whole = (number / found.step - whole).abs() < 1e-6;
-        let is_inside = (found.range.low..=found.range.high).contains(&steps);
-        (is_whole && is_inside).then_some(steps)
-    };
-    let point: Option<Vec<i32>> = answer.adjustable.iter().map(steps).collect();
-    let nearby = point.and_then(|point| answer.nearby(book, &point));
-    nearby.is_some_and(|nearby| nearby.obstacle.is_none())
-}
-
-/// Lines that may move and whose amount is another one than in the standard.
-fn moved(answer: &evensip::swap::Answer, balance: &Balance) -> usize {
-    let number = |lines: &evensip::book::Resolved, id| {
-        let line = lines.line(id);
-        line.and_then(|line| line.amount.number()).unwrap_or(0.0)
-    };
-    answer
-        .adjustable
-        .iter()
-        .filter(|found| {
-            let (new, old) = (
-                number(&balance.resolved, &found.line.id),
-                number(&answer.standard.resolved, &found.line.id),
-            );
-            (new - old).abs() > 1e-9
-        })
-        .count()
-}
-
 #[test]
 fn the_matrix_holds_every_level_in_every_size_with_and_without_ice() {
     let book = iced_large();
@@ -480,6 +337,81 @@ fn the_matrix_holds_every_level_in_every_size_with_and_without_ice() {
         assert_eq!(drink.balance.resolved.sugar_level, Some(50.0));
         assert!(figure(&drink.balance, Measurand::IceLeft) > 0.0);
     }
+}
+
+/// A shop that serves no iced drink yet has every cup free, a new one among them, for hot drinks and for iced ones.
+#[test]
+fn a_shop_of_hot_drinks_alone_is_shown_all_of_its_cups() {
+    let mut book = iced_large();
+    let all: Vec<RecipeId> = book
+        .recipes
+        .iter()
+        .map(|recipe| recipe.id.clone())
+        .collect();
+    for id in all {
+        let mut recipe = book.recipe(&id).unwrap().as_ref().clone();
+        recipe.versions.clear();
+        recipe.approvals.clear();
+        let is_ice = |entry: &Entry| entry.line().is_some_and(|line| line.role == Role::Ice);
+        recipe.entries.retain(|entry| !is_ice(entry));
+        book.recipes.put(recipe);
+    }
+    let recipe = lantern(&book);
+    let found = matrix(&book, &recipe, None, &Watch::default()).unwrap();
+    for ice in [MatrixIce::AsItStands, MatrixIce::Iced] {
+        let columns = found.columns.iter().filter(|column| column.ice == ice);
+        let shown: BTreeSet<_> = columns.filter_map(|column| column.cup.clone()).collect();
+        let all: BTreeSet<_> = cups(&book).into_iter().collect();
+        assert_eq!(shown, all, "{ice:?}");
+    }
+}
+
+/// A drink that can't be made at another level of sugar is made at its own, in every size.
+#[test]
+fn a_drink_without_levels_has_one_row_in_the_matrix() {
+    let mut seen = Vec::new();
+    for fault in ["not known", "fills", "none"] {
+        let mut book = iced_large();
+        for larger in ["paper-700", "clear-700"] {
+            book.vessels.remove(&vessel(larger));
+        }
+        let mut recipe = lantern(&book);
+        let sweeteners: Vec<_> = recipe
+            .entries
+            .iter_mut()
+            .filter_map(|entry| match entry {
+                Entry::Line(line) if line.role == Role::Sweetener => Some(line),
+                _ => None,
+            })
+            .collect();
+        assert!(!sweeteners.is_empty());
+        for line in sweeteners {
+            match fault {
+                "not known" => {
+                    let mut item = book.ingredient(&line.ingredient).unwrap().as_ref().clone();
+                    item.composition = evensip::book::Composition::default();
+                    book.ingredients.put(item);
+                }
+                "fills" => line.amount = Amount::FillToRim,
+                _ => line.role = Role::Flavour,
+            }
+        }
+        recipe.approvals.clear();
+        book.recipes.put(recipe.clone());
+        let levels = book.settings.sugar_levels();
+        let ladder = ladder(&book, &recipe, None, &levels).unwrap();
+        assert!(ladder.rungs.is_empty(), "{fault}");
+        seen.push(std::mem::discriminant(&ladder.reasons[0]));
+        let found = matrix(&book, &recipe, None, &Watch::default()).unwrap();
+        assert_eq!(found.levels.len(), 1, "{fault}");
+        let rungs = |rungs: &Vec<evensip::swap::Rung>| rungs.len() == 1;
+        let mut columns = found.columns.iter();
+        assert!(
+            columns.all(|column| column.rungs.as_ref().is_ok_and(rungs) || column.rungs.is_err())
+        );
+    }
+    seen.dedup();
+    assert_eq!(seen.len(), 3, "each for a reason of its own");
 }
 
 #[test]

@@ -8,7 +8,7 @@ compare-find = Getränk suchen
 compare-find-hint = Getränk suchen
 compare-none = Kein passendes Getränk.
 compare-more = Es gibt weitere: einen Teil des Namens eingeben
-compare-add = Fügen Sie eine Version oder ein weiteres Getränk hinzu, um Kosten, Allergene, Geschmack und alle anderen Werte zu vergleichen.
+compare-add = Oben wählen, was neben diesem Getränk stehen soll: eine seiner Versionen oder ein anderes Getränk. Kosten, Allergene, Geschmack und alle anderen Werte stehen dann nebeneinander, mit ihren Unterschieden.
 # A recipe and a version of it.
 compare-drink = { $recipe }, { $version }
 # Which table is copied; { $before } may be such a pair again.
@@ -36,7 +36,39 @@ compare-not-known = nicht bekannt
 compare-no-menu-price = kein Preis für die Karte
 compare-none-named = keine genannt
 compare-amount = { $amount } { $ingredient }
-# Below a figure, and behind it for a screen reader. $more is "+3.4 ± 0.2".
-compare-with-the-first = { $more } im Vergleich zum ersten
+# Behind a figure, for a screen reader. $more is "+3.4 ± 0.2 g".
 compare-figure-and-more = { $figure }, { $more } im Vergleich zum ersten
 compare-uncertainty = ± ist eine Standardunsicherheit. Bei einem Unterschied hebt sich auf, was die Getränke gemeinsam haben.
+# Was gezeigt wird, und die Tabelle der ganzen Karte.
+compare-side-by-side = Nebeneinander
+compare-whole-menu = Die ganze Karte
+compare-difference = Unterschied
+compare-not-stated-difference = nicht angegeben
+compare-add-menu = Aus der ganzen Karte wählen
+compare-menu-find = Getränk oder Zutat suchen
+compare-menu-find-named = Auf der Karte suchen
+compare-menu-approved = Freigegeben
+compare-menu-on-trial = In Erprobung
+compare-menu-drafts = Entwürfe
+compare-menu-all = Alle
+compare-menu-without-any = Ohne ein Allergen…
+compare-menu-without = Ohne { $allergens }
+compare-menu-without-about = Nur Getränke, deren Packungen alle ihre Allergene angeben.
+compare-menu-count = { $shown } von { $all } Getränken
+compare-menu-side-by-side = { $count } nebeneinanderstellen
+compare-menu-side-by-side-hint = Zwei bis vier Getränke ankreuzen, um sie nebeneinander zu lesen
+compare-menu-untick = Keines ankreuzen
+compare-menu-print = Diese Zahlen drucken…
+compare-menu-print-hint = Die Zahlen der Getränkekarte als Blatt
+compare-menu-table = die ganze Karte
+compare-menu-tick = { $drink } ankreuzen
+compare-menu-changed = seither geändert
+compare-menu-some-silent = auf manchen Packungen nicht angegeben
+compare-menu-no-standard = kein Standard
+compare-menu-not-stated = nicht angegeben
+compare-menu-off-standard = vom Standard
+compare-menu-empty = Das Buch hat noch kein Getränk, das in einem Becher serviert wird. Im Rezept einen Becher wählen.
+compare-menu-none-match = Kein Getränk passt. Die Suche ändern oder alle Getränke zeigen.
+compare-menu-none-approved = Kein Getränk ist freigegeben, wie es jetzt ist. Alle Getränke zeigen oder eines im Rezept freigeben.
+compare-menu-none-of-state = Kein Getränk hat diesen Stand.
+compare-menu-show-all = Alle Getränke zeigen

@@ -16,6 +16,11 @@ ingredient-opened = geöffnet haltbar
 ingredient-hours = Stunden
 ingredient-density = Dichte
 ingredient-poured-density = Schüttdichte
+ingredient-sold = Erhältlichkeit
+ingredient-still-sold = erhältlich
+ingredient-no-longer-sold = nicht mehr erhältlich
+ingredient-swap-everywhere = In allen Rezepten austauschen
+ingredient-swap-everywhere-hint = Jedes Rezept mit dieser Zutat mit einem Austausch durchsehen, bevor sich etwas ändert
 ingredient-note = Notiz
 
 # The same fields as a screen reader names them, where that is more than the label.
@@ -32,6 +37,8 @@ ingredient-brewed-from = neuer Aufguss aus { $leaf }
 ingredient-see-recipe = Rezept öffnen
 # Under what an ingredient comes from, when its label overrules what the recipe gives.
 ingredient-label-before-batch = Unter „Angaben auf dem Etikett“ stehen Werte: Sie gelten anstelle der Werte des Ansatzes.
+# A link below it: removes the stated figures.
+ingredient-by-its-batch = die Werte des Ansatzes verwenden
 # A brew: amounts of its recipe, the steeping time in minutes, and what comes of it.
 ingredient-brew-water = Wasser
 ingredient-brew-water-named = Wasser für den Aufguss

@@ -153,6 +153,7 @@ item-field-sugar-level = Zuckerstufe
 item-field-name = Name
 item-field-nominal = angegebene Größe
 item-field-note = Notiz
+item-field-no-longer-sold = Erhältlichkeit
 item-field-opened-life-hours = Haltbarkeit nach dem Öffnen
 item-field-price = Preis
 item-field-readings = Messwerte

@@ -63,6 +63,7 @@ row-no-name-column = keine Spalte ist der Name: oben eine wählen
 row-no-name = der Name ist leer
 row-left-out = ausgelassen, wie gewählt
 row-no-price = kein Preis angegeben, der Preis im Buch bleibt
+row-no-form = neu, und nichts sagt, welche Form es hat: wählen, was es ist
 row-nothing-read = nichts daraus kann übernommen werden
 row-same-ingredient = in Zeile { $line } geht es um dieselbe Zutat: wählen, was hier gemeint ist
 row-again = dieselbe Marke mit demselben Namen steht in Zeile { $line }
@@ -83,7 +84,7 @@ row-too-narrow = { $cells ->
 # A cell that is left out: its heading, what stands in it, and a clause that begins with "cell-".
 doubt-cell = { $heading } „{ $cell }“: { $why }
 doubt-ambiguous = { $heading } „{ $cell }“: { $thousands } oder { $decimals }; das Dezimalzeichen der Liste wählen
-doubt-no-form = keine Form angegeben: wählen, was es ist, sonst wird es als Pulver hinzugefügt
+doubt-form-by-name = keine Form angegeben: der Name sagt { $form }
 cell-not-a-number = keine Zahl
 # { $sign } is "point" or "comma".
 cell-not-a-number-with = keine Zahl mit dem Dezimalzeichen { $sign }
@@ -97,10 +98,12 @@ cell-unit-of-energy = unbekannte Einheit: kJ oder kcal verwenden
 cell-unit-of-share = unbekannte Einheit: % verwenden
 cell-unit-of-pack = nicht vollständig verstanden: den Inhalt als 1 kg, 750 ml, 12 x 1 kg oder 6 x 750 ml eingeben
 cell-no-pack-unit = keine Einheit: g, kg, oz, lb, ml, l oder fl oz ergänzen
+cell-with-packing = das ist das Gewicht mit Verpackung: den Inhalt eingeben
 cell-letter-beside-number = neben der Zahl steht ein Buchstabe: Ist es eine Ziffer?
 cell-no-pack-content = zu einem Preis gehört der Inhalt der Packung: in der Liste ergänzen
 cell-pack-of-book = der Inhalt ist leer: als die Packung im Buch gelesen
 cell-price-per-amount = das ist ein Preis nach Gewicht oder Volumen: den Preis einer Packung eingeben
+cell-with-sales-tax = dieser Preis enthält die Umsatzsteuer: ohne sie eingeben
 cell-another-currency = das ist nicht die Währung des Buchs: umrechnen
 cell-not-a-day = kein Datum: in der Form 2026-05-04 eingeben
 cell-not-a-form = keine Form: { $words } eingeben
@@ -145,12 +148,13 @@ question-household = { $legal ->
 question-not-weighed = noch nie gewogen: unter „Tresen“ wiegen, bis dahin ist das Gewicht nicht bekannt
 question-not-in-file = in der Datei fehlen Becher, Shaker, Temperaturen und die Plätze im Getränk: diese festlegen
 amount-two-counts = „{ $first } { $second }“ kann { $first }{ $second } oder { $first } mal { $second } bedeuten
+amount-too-long = der Satz ist zu lang für eine Zutat
 
 # What a sentence of a recipe becomes.
 becomes-instruction = eine Anweisung
 becomes-left-out = ausgelassen, wie gewählt
 becomes-line = { $amount } { $ingredient }
-becomes-line-measured = { $amount } { $ingredient } ({ $measure })
+becomes-line-measured = { $count } × { $measure }: { $ingredient }
 # Why an ingredient of the book is chosen for one that a recipe names.
 alike-same-name = derselbe Name
 alike-nearly = fast derselbe Name

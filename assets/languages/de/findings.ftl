@@ -119,6 +119,7 @@ finding-stale-price = { $count ->
         [one] der Preis ist vom { $date }, einen Monat älter als das neueste Datum im Buch, { $newest }; nach einem neuen Preis fragen
        *[other] der Preis ist vom { $date }, { $count } Monate älter als das neueste Datum im Buch, { $newest }; nach einem neuen Preis fragen
     }
+finding-no-longer-sold = { $ingredient } ist nicht mehr erhältlich; gegen eine andere Zutat austauschen oder dieses Getränk aus dem Angebot nehmen
 finding-too-many-to-check = es gibt zu viele Versionen und Änderungen, um alle zu prüfen; ein Rezept sollte höchstens ein paar Dutzend haben
 finding-more-findings = nur die ersten { $count } Befunde sind aufgeführt; zuerst diese beheben
 finding-fill-out-of-reach = keine Menge dieser Zutat füllt den Becher so weit; die Menge in Gramm eingeben oder mit einer anderen Zeile auffüllen

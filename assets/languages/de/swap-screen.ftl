@@ -95,6 +95,7 @@ swap-screen-counted-in = die Einheit dieser Zeile ist: { $unit }
 swap-screen-searching = Die Suche läuft.
 swap-screen-searching-parts = { $parts ->
     [recipes] Die Suche läuft: { $done } von { $all } Rezepten fertig.
+    [menu] Es wird gerechnet: { $done } von { $all } Rezepten fertig.
     [levels] Die Suche läuft: { $done } von { $all } Stufen fertig.
     [variations] Die Suche läuft: { $done } von { $all } Varianten fertig.
    *[amounts] Die Suche läuft: { $done } von { $all } Mengenkombinationen fertig.
@@ -204,6 +205,25 @@ swap-screen-review-added = { $count ->
     [one] 1 neue Version hinzugefügt. Sie können dies rückgängig machen.
    *[other] { $count } neue Versionen hinzugefügt. Sie können dies rückgängig machen.
 }
+swap-screen-review-level = Alle innerhalb eines Schritts auswählen
+swap-screen-review-already = schon vorhanden
+swap-screen-review-already-as = schon vorhanden: { $drink }
+swap-screen-review-cost = Kosten { $more }
+swap-screen-review-cost-not-stated = Änderung der Kosten nicht angegeben
+swap-screen-review-cost-sum = { $count ->
+        [one] Kosten { $more }
+       *[other] Kosten von je einem von { $count } Getränken { $more }
+    }
+swap-screen-review-cost-part = { $count ->
+        [one] Kosten eines Getränks { $more }, für { $missing } weitere nicht angegeben
+       *[other] Kosten von je einem von { $count } Getränken { $more }, für { $missing } weitere nicht angegeben
+    }
+swap-screen-review-whole = mit { $ingredient }: { $level } von { $count } bei jedem Merkmal innerhalb eines merklichen Schritts
+swap-screen-review-with = mit { $ingredient }:
+swap-screen-review-beside = Mit weiterer Zutat vergleichen
+swap-screen-review-beside-named = Mit { $ingredient } vergleichen
+swap-screen-review-instead = Stattdessen gegen { $ingredient } austauschen
+swap-screen-review-alone = Nicht mehr vergleichen
 swap-screen-review-all = Alle auswählen
 swap-screen-review-none-selected = Keine auswählen
 # "Hazelthwaite, iced": a recipe and a version of it.
@@ -217,6 +237,7 @@ swap-screen-table-drink = Getränk
 swap-screen-table-standard = Standard
 swap-screen-table-plain-swap = einfacher Austausch
 swap-screen-table-overall = Gesamtunterschied, Schritte
+swap-screen-table-cost = Änderung der Kosten
 swap-screen-table-changes = Änderungen
 swap-screen-table-step = Schritt
 swap-screen-table-does = Änderung

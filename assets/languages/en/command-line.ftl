@@ -21,6 +21,7 @@ command-no-recipe = there is no recipe `{ $id }`; { $advice }
 command-no-version = there is no version `{ $id }`; { $advice }
 command-no-ingredient = there is no ingredient `{ $id }`; { $advice }
 command-no-line = there is no line `{ $id }`; { $advice }
+command-no-row = there is no row in line { $id } of the file; { $advice }
 command-not-in-drink = the book has it, but this drink does not: there is no ingredient in it called `{ $id }`; { $advice }
 command-no-command = there is neither a command nor a book `{ $word }`; { $advice }
 command-no-such-version = there is no such version

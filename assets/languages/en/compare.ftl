@@ -8,7 +8,7 @@ compare-find = Find a drink
 compare-find-hint = find a drink
 compare-none = No drink matches.
 compare-more = There are more: type a part of the name
-compare-add = Add a version or another drink to compare cost, allergens, taste and every other figure.
+compare-add = Choose above what to set beside this drink: one of its versions, or another drink. Cost, allergens, taste and every other figure then stand side by side, with their differences.
 # A recipe and a version of it.
 compare-drink = { $recipe }, { $version }
 # Which table is copied; { $before } may be such a pair again.
@@ -36,7 +36,39 @@ compare-not-known = not known
 compare-no-menu-price = no menu price
 compare-none-named = none named
 compare-amount = { $amount } { $ingredient }
-# Below a figure, and behind it for a screen reader. $more is "+3.4 ± 0.2".
-compare-with-the-first = { $more } compared with the first
+# Behind a figure, for a screen reader. $more is "+3.4 ± 0.2 g".
 compare-figure-and-more = { $figure }, { $more } compared with the first
 compare-uncertainty = ± is one standard uncertainty. In a difference, whatever the drinks share cancels out.
+# What is looked at, and the table of the whole menu.
+compare-side-by-side = Side by side
+compare-whole-menu = The whole menu
+compare-difference = difference
+compare-not-stated-difference = not stated
+compare-add-menu = Choose from the whole menu
+compare-menu-find = find a drink or what is in it
+compare-menu-find-named = Find on the menu
+compare-menu-approved = Approved
+compare-menu-on-trial = On trial
+compare-menu-drafts = Drafts
+compare-menu-all = All
+compare-menu-without-any = Without an allergen…
+compare-menu-without = Without { $allergens }
+compare-menu-without-about = Only drinks whose packs all state their allergens.
+compare-menu-count = { $shown } of { $all } drinks
+compare-menu-side-by-side = Set { $count } side by side
+compare-menu-side-by-side-hint = Tick two to four drinks to read them side by side
+compare-menu-untick = Untick all
+compare-menu-print = Print these figures…
+compare-menu-print-hint = The figures of the menu as a card
+compare-menu-table = the whole menu
+compare-menu-tick = Tick { $drink }
+compare-menu-changed = changed since
+compare-menu-some-silent = not stated by some packs
+compare-menu-no-standard = no standard
+compare-menu-not-stated = not stated
+compare-menu-off-standard = off standard
+compare-menu-empty = The book has no drink that is served in a cup yet. Choose a cup in Recipe.
+compare-menu-none-match = No drink matches. Change what you look for, or show all drinks.
+compare-menu-none-approved = No drink is approved as it stands. Show all drinks, or approve one in Recipe.
+compare-menu-none-of-state = No drink is in this state.
+compare-menu-show-all = Show all drinks

@@ -16,6 +16,11 @@ ingredient-opened = keeps after opening
 ingredient-hours = hours
 ingredient-density = density
 ingredient-poured-density = poured density
+ingredient-sold = availability
+ingredient-still-sold = sold
+ingredient-no-longer-sold = no longer sold
+ingredient-swap-everywhere = Swap it in every recipe
+ingredient-swap-everywhere-hint = Look through every recipe that uses it, with a swap for each, before anything changes
 ingredient-note = note
 
 # The same fields as a screen reader names them, where that is more than the label.
@@ -32,6 +37,8 @@ ingredient-brewed-from = a new brew of { $leaf }
 ingredient-see-recipe = see it
 # Under what an ingredient comes from, when its label overrules what the recipe gives.
 ingredient-label-before-batch = Figures are stated under “The label as printed”: they are used instead of those of the batch.
+# A link below it: removes the stated figures.
+ingredient-by-its-batch = use the figures of the batch
 # A brew: amounts of its recipe, the steeping time in minutes, and what comes of it.
 ingredient-brew-water = water
 ingredient-brew-water-named = Water of the brew

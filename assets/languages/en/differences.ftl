@@ -136,6 +136,7 @@ item-field-sugar-level = sugar level
 item-field-name = name
 item-field-nominal = stated size
 item-field-note = note
+item-field-no-longer-sold = availability
 item-field-opened-life-hours = shelf life once opened
 item-field-price = price
 item-field-readings = readings

@@ -63,6 +63,7 @@ row-no-name-column = no column is the name: choose one above
 row-no-name = the name is empty
 row-left-out = left out, as you chose
 row-no-price = no price is stated, so the one in the book stays
+row-no-form = it is new, and nothing tells its form: choose what it is
 row-nothing-read = nothing in it can be taken
 row-same-ingredient = line { $line } is about the same ingredient: choose what this one is
 row-again = the same brand and name are in line { $line }
@@ -83,7 +84,7 @@ row-too-narrow = { $cells ->
 # A cell that is left out: its heading, what stands in it, and a clause that begins with "cell-".
 doubt-cell = { $heading } “{ $cell }”: { $why }
 doubt-ambiguous = { $heading } “{ $cell }”: { $thousands } or { $decimals }? choose the decimal sign of the list
-doubt-no-form = no form is stated: choose what it is, or it is added as a powder
+doubt-form-by-name = no form is stated: its name says { $form }
 cell-not-a-number = not a number
 # { $sign } is "point" or "comma".
 cell-not-a-number-with = not a number with a decimal { $sign }
@@ -97,10 +98,12 @@ cell-unit-of-energy = unknown unit: use kJ or kcal
 cell-unit-of-share = unknown unit: use %
 cell-unit-of-pack = this is not understood as a whole: enter the content as 1 kg, 750 ml, 12 x 1 kg or 6 x 750 ml
 cell-no-pack-unit = no unit: add g, kg, oz, lb, ml, l or fl oz
+cell-with-packing = this is the weight with the packing: enter the content
 cell-letter-beside-number = there is a letter beside the number: is it a digit?
 cell-no-pack-content = a price needs the content of the pack: add it to the list
 cell-pack-of-book = the content is empty: read as the pack in the book
 cell-price-per-amount = this is a price by weight or volume: enter the price of a pack
+cell-with-sales-tax = this price includes sales tax: enter it without
 cell-another-currency = this is not the currency of the book: convert it
 cell-not-a-day = not a day: enter it as 2026-05-04
 cell-not-a-form = not a form: enter { $words }
@@ -145,12 +148,14 @@ question-household = { $legal ->
 question-not-weighed = nobody has weighed one of these: weigh it in Counter, until then its weight is not known
 question-not-in-file = the file does not state cup, shaker, temperatures and stages: set them
 amount-two-counts = “{ $first } { $second }” can be read as { $first }{ $second } or as { $first } times { $second }
+amount-too-long = the sentence is too long for an ingredient
 
 # What a sentence of a recipe becomes.
 becomes-instruction = an instruction
 becomes-left-out = left out, as you chose
 becomes-line = { $amount } { $ingredient }
-becomes-line-measured = { $amount } { $ingredient } ({ $measure })
+# { $measure } is the name of a measure, which may end with its size in brackets: "½ × cup (240 ml): milk".
+becomes-line-measured = { $count } × { $measure }: { $ingredient }
 # Why an ingredient of the book is chosen for one that a recipe names.
 alike-same-name = the same name
 alike-nearly = nearly the same name

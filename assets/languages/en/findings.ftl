@@ -68,6 +68,7 @@ finding-stale-price = { $count ->
         [one] the price is from { $date }, a month before the newest date in the book, { $newest }; ask for a new price
        *[other] the price is from { $date }, { $count } months before the newest date in the book, { $newest }; ask for a new price
     }
+finding-no-longer-sold = { $ingredient } is no longer sold; swap it for another ingredient, or retire this drink
 finding-too-many-to-check = there are too many versions and changes to check them all; a recipe should have a few dozen at most
 finding-more-findings = only the first { $count } findings are listed; fix these first
 finding-fill-out-of-reach = no amount of this ingredient fills the cup this far; enter its amount in grams, or fill up with another line

@@ -95,6 +95,7 @@ swap-screen-counted-in = this line is counted in { $unit }
 swap-screen-searching = Searching.
 swap-screen-searching-parts = { $parts ->
     [recipes] Searching: { $done } of { $all } recipes done.
+    [menu] Working out: { $done } of { $all } recipes done.
     [levels] Searching: { $done } of { $all } levels done.
     [variations] Searching: { $done } of { $all } variations done.
    *[amounts] Searching: { $done } of { $all } combinations of amounts done.
@@ -204,6 +205,25 @@ swap-screen-review-added = { $count ->
     [one] Added 1 new version. You can undo this.
    *[other] Added { $count } new versions. You can undo this.
 }
+swap-screen-review-level = Select the level ones
+swap-screen-review-already = already there
+swap-screen-review-already-as = already there: { $drink }
+swap-screen-review-cost = cost { $more }
+swap-screen-review-cost-not-stated = change of cost not stated
+swap-screen-review-cost-sum = { $count ->
+        [one] cost { $more }
+       *[other] cost of one each of { $count } drinks { $more }
+    }
+swap-screen-review-cost-part = { $count ->
+        [one] cost of one drink { $more }, not stated for { $missing } more
+       *[other] cost of one each of { $count } drinks { $more }, not stated for { $missing } more
+    }
+swap-screen-review-whole = with { $ingredient }: { $level } of { $count } level on every axis
+swap-screen-review-with = with { $ingredient }:
+swap-screen-review-beside = Compare with another ingredient
+swap-screen-review-beside-named = Compare with { $ingredient }
+swap-screen-review-instead = Swap with { $ingredient } instead
+swap-screen-review-alone = Stop comparing
 swap-screen-review-all = Select all
 swap-screen-review-none-selected = Select none
 # "Hazelthwaite, iced": a recipe and a version of it.
@@ -217,6 +237,7 @@ swap-screen-table-drink = drink
 swap-screen-table-standard = standard
 swap-screen-table-plain-swap = plain swap
 swap-screen-table-overall = overall difference, steps
+swap-screen-table-cost = change of cost
 swap-screen-table-changes = changes
 swap-screen-table-step = step
 swap-screen-table-does = change

@@ -23,7 +23,7 @@ use crate::quantity::{PackUnit, Uncertain};
 const YIELD_SLACK: f64 = 1e-9;
 
 /// So many batches in each other are worked out from the outside; what is deeper is worked out first.
-const IN_EACH_OTHER: usize = 24;
+pub(super) const IN_EACH_OTHER: usize = 24;
 
 /// So deep are only circles in circles, in which nothing is known.
 const DEEPEST: usize = 48;
@@ -42,6 +42,9 @@ impl Preparation<'_> {
         if let Some(known) = self.made.get(&item.id) {
             return known.clone();
         }
+        if let Some(kept) = self.kept(item, slots) {
+            return kept;
+        }
         let Some(mut from_recipe) = self.one_gram_made(item, made, slots) else {
             // A circle, or a recipe that is gone: what nobody states is not known, whatever its kind.
             if item.composition.printed.is_empty() {
@@ -50,8 +53,8 @@ impl Preparation<'_> {
             }
             return from_label;
         };
-        let kept = 1.0 - made.waste_percent / 100.0;
-        let cost = from_recipe.mix.get(Component::Cost) / kept.max(0.01);
+        let kept = made.usable_part().max(0.01);
+        let cost = from_recipe.mix.get(Component::Cost) / kept;
         let cost_known = from_recipe.mix.knows(Component::Cost);
         if item.composition.printed.is_empty() {
             for slot in Component::ALL.len()..COMPONENTS {
@@ -103,15 +106,10 @@ impl Preparation<'_> {
             // As unsure as it is in a drink: what is doubted twice over would not cancel out.
             with_doubt_of_composition(portion, item, gram, OF_PACKS)
         });
-        if let Some((relative, is_bulk)) = poured.and_then(|portion| portion.density) {
+        let density = poured.and_then(|portion| portion.density_cause(&item.id));
+        if let Some((relative, cause)) = density {
             let mut change = Mix::EMPTY;
             change.set(Component::Cost, cost / (1.0 + relative) - cost);
-            let id = item.id.clone();
-            let cause = if is_bulk {
-                Cause::BulkDensity(id)
-            } else {
-                Cause::Density(id)
-            };
             gram.sensitivities.push(Sensitivity { cause, change });
         }
     }

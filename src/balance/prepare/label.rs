@@ -6,7 +6,7 @@ use crate::balance::published::food_components::FoodComponent;
 use crate::balance::published::sugar_solution;
 use crate::balance::solve::physics::MODEL_VOLUME_UNCERTAINTY;
 use crate::book::{Basis, CarbohydrateKind, Figure, Form, Ingredient, Nutrient};
-use crate::quantity::Uncertain;
+use crate::quantity::{RECTANGULAR, Uncertain};
 
 /// Figures may add up to this much over the whole by their rounding, g per 100 g.
 const ROUNDED_UP: f64 = 0.2;
@@ -16,9 +16,6 @@ const NEXT_TO_NOTHING: f64 = 1.0;
 
 /// What the figures of a table or a sheet may hide together by their rounding, g per 100 g (assumed).
 const LEAST_ROUNDING: f64 = 0.1;
-
-/// Half-width of a rectangular distribution to standard deviation: 1/√3 (JCGM 100:2008, 4.3.7).
-const RECTANGULAR: f64 = 0.577_350_269_189_625_8;
 
 /// Part of what a liquid does not state that may be solids, as standard uncertainty: up to two thirds may be sugar, as in a syrup.
 pub(super) const UNDECLARED_SOLIDS: f64 = 0.65 * RECTANGULAR;

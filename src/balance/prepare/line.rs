@@ -178,7 +178,7 @@ impl Preparation<'_> {
             .map(|stated| (stated, Cause::LineTemperature(line.id.clone())));
         let of_item = item
             .temperature
-            .map(|celsius| (celsius.into(), Cause::Temperature(item.id.clone())));
+            .map(|stated| (stated, Cause::Temperature(item.id.clone())));
         let stated = of_line.or(poured).or(of_item);
         if item.form == Form::Ice {
             let (stated, cause) = stated.unwrap_or((
@@ -393,9 +393,8 @@ impl FilledIn<'_> {
             unknown: 0,
             ..gram.times(grams)
         };
-        let id = || self.item.id.clone();
         if let Amount::Count(_, measure) = self.amount {
-            let with = portion.is_weighed_with_it.then(id);
+            let with = portion.is_weighed_with_it.then(|| self.item.id.clone());
             effects.push((
                 Cause::Calibration(measure.clone(), with),
                 scaled(portion.grams * portion.calibration),
@@ -407,20 +406,13 @@ impl FilledIn<'_> {
                 Scaling::PerRootUnit,
             ));
         }
-        if let Some((relative, is_bulk)) = portion.density {
-            let cause = if is_bulk {
-                Cause::BulkDensity(id())
-            } else {
-                Cause::Density(id())
-            };
+        if let Some((relative, cause)) = portion.density_cause(&self.item.id) {
             effects.push((cause, scaled(portion.grams * relative), Scaling::PerUnit));
         }
         // The rim is a mark like any other.
-        let rim = prepared
-            .setup
-            .capacity
-            .map(|capacity| capacity - prepared.setup.head_room)
-            .filter(|_| *self.amount == Amount::FillToRim)
+        let at_rim = entry.fill.filter(|fill| *fill == Fill::Rim);
+        let rim = at_rim
+            .and_then(|fill| fill.mark(&prepared.setup))
             .unwrap_or(0.0);
         let offset = portion.offset + self.mark * rim * portion.grams;
         if offset > 0.0 {

@@ -2,6 +2,7 @@
 
 mod batch;
 mod densities;
+mod kept;
 pub(super) mod kind;
 mod label;
 mod line;
@@ -17,7 +18,7 @@ use super::slots::Slots;
 use super::solve::prepared::Prepared;
 use crate::book::{
     Book, Finding, FindingKind, HighPotencySweetener, Ingredient, Place, Recipe, Resolved,
-    SlotKind, resolve,
+    SlotKind, VersionId, resolve,
 };
 use preparation::Preparation;
 pub(super) use setup::is_iced_drink;
@@ -27,6 +28,18 @@ pub(super) use setup::is_iced_drink;
 /// `slots` gives flavours and sweeteners their places; two versions that will be compared are prepared with the same.
 pub fn prepare(book: &Book, resolved: &Resolved, slots: &mut Slots, place: &Place) -> Prepared {
     prepared(&mut Preparation::of(book), resolved, slots, place)
+}
+
+/// The same, with every brew and batch worked out anew: what those that are kept are held to.
+pub fn prepare_afresh(
+    book: &Book,
+    resolved: &Resolved,
+    slots: &mut Slots,
+    place: &Place,
+) -> Prepared {
+    let mut preparation = Preparation::of(book);
+    preparation.remembers = false;
+    prepared(&mut preparation, resolved, slots, place)
 }
 
 /// The recipes of a house, one after the other: what one batch is made of is worked out once for all of them.
@@ -44,10 +57,13 @@ impl<'book> Kitchen<'book> {
         }
     }
 
-    /// Prepares the recipe as it is written.
-    pub fn prepare(&mut self, recipe: &Recipe) -> Prepared {
-        let place = Place::Recipe(recipe.id.clone(), "lines");
-        let lines = resolve(recipe, None).0;
+    /// Prepares a version of a recipe, or the recipe as it is written.
+    pub fn prepare(&mut self, recipe: &Recipe, version: Option<&VersionId>) -> Prepared {
+        let place = match version {
+            None => Place::Recipe(recipe.id.clone(), "lines"),
+            Some(version) => Place::Version(recipe.id.clone(), version.clone()),
+        };
+        let lines = resolve(recipe, version).0;
         prepared(&mut self.preparation, &lines, &mut self.slots, &place)
     }
 

@@ -1,20 +1,22 @@
 //! From an amount to grams: what one unit of it weighs, and how sure that is.
 
 use super::densities::{PACKING, density_at, density_uncertainty};
+use super::per_gram::per_gram;
 use crate::balance::brewing::LEAF_BULK_DENSITY;
+use crate::balance::cause::Cause;
 use crate::balance::mix::Mix;
+use crate::balance::slots::Slots;
 use crate::book::{
-    Amount, Book, Evidence, Figure, Form, Ingredient, Measure, MeasureKind, Nominal, WATER_DENSITY,
+    Amount, Book, Evidence, Figure, Form, Ingredient, IngredientId, Measure, MeasureKind, Nominal,
+    WATER_DENSITY,
 };
+use crate::quantity::RECTANGULAR;
 
 /// Steps of the display of a kitchen scale, g, where the shop does not say (common practice, no source).
 const SCALE_STEP: f64 = 1.0;
 
 /// Standard uncertainty of a volume poured to a mark, as a part of it (assumed).
 const MARK_UNCERTAINTY: f64 = 0.02;
-
-/// Half-width of a rectangular distribution to standard deviation: 1/√3 (JCGM 100:2008, 4.3.7).
-const RECTANGULAR: f64 = 0.577_350_269_189_625_8;
 
 /// Relative uncertainty of a calibration that rests on one reading (assumed).
 pub(in crate::balance) const ONE_READING_UNCERTAINTY: f64 = 0.05;
@@ -39,6 +41,20 @@ pub struct Portion {
     pub offset: f64,
     /// What the figure rests on.
     pub evidence: Evidence,
+}
+
+impl Portion {
+    /// What is uncertain in its density, for an ingredient; `None` where none is needed.
+    pub(super) fn density_cause(&self, ingredient: &IngredientId) -> Option<(f64, Cause)> {
+        let (relative, is_bulk) = self.density?;
+        let id = ingredient.clone();
+        let cause = if is_bulk {
+            Cause::BulkDensity(id)
+        } else {
+            Cause::Density(id)
+        };
+        Some((relative, cause))
+    }
 }
 
 /// What one unit of an amount weighs; `None` when a dry ingredient is measured by volume and its bulk density is not known,
@@ -70,6 +86,13 @@ pub fn portion(
             counted(book, book.measure(measure)?, ingredient, per_gram, celsius)
         }
     }
+}
+
+/// What one unit of an amount weighs of an ingredient as its label states it, g; `None` where nobody knows, or it weighs nothing.
+pub fn one_weighs(book: &Book, item: &Ingredient, amount: &Amount, celsius: f64) -> Option<f64> {
+    let mix = per_gram(item, &mut Slots::default()).mix;
+    let grams = portion(book, item, &mix, amount, celsius)?.grams;
+    (grams > 0.0).then_some(grams)
 }
 
 /// Standard uncertainty of one reading of the scale, g: half of its step, as a rectangular distribution.

@@ -23,6 +23,8 @@ pub(super) struct Preparation<'book> {
     pub(super) made: BTreeMap<IngredientId, PerGram>,
     /// What is wrong with batches.
     pub(super) findings: Vec<Finding>,
+    /// Whether it takes batches that are kept, and keeps them.
+    pub(super) remembers: bool,
 }
 
 impl<'book> Preparation<'book> {
@@ -33,6 +35,7 @@ impl<'book> Preparation<'book> {
             making: Vec::new(),
             made: BTreeMap::new(),
             findings: Vec::new(),
+            remembers: true,
         }
     }
 }

@@ -8,13 +8,11 @@ use crate::balance::solve::figures::{figures, fill_of};
 use crate::balance::solve::physics::{Freezing, MODEL_VOLUME_UNCERTAINTY, Wall};
 use crate::balance::solve::prepared::{Prepared, Setup, SetupChange};
 use crate::book::{Book, Form, Line, Resolved, Role, Temperature, Vessel};
+use crate::quantity::RECTANGULAR;
 
 /// Standard uncertainty of the temperature at which something comes, K, where the shop does not say how well it measures
 /// (assumed).
 const TEMPERATURE_UNCERTAINTY: f64 = 1.5;
-
-/// Half-width of a rectangular distribution to standard deviation: 1/√3 (JCGM 100:2008, 4.3.7).
-const RECTANGULAR: f64 = 0.577_350_269_189_625_8;
 
 /// Relative standard uncertainty of the heat capacity of a vessel (assumed).
 const VESSEL_UNCERTAINTY: f64 = 0.15;
@@ -44,8 +42,8 @@ pub(super) fn temperature_uncertainty(book: &Book, stated: Temperature) -> f64 {
 fn is_iced(book: &Book, line: &Line) -> bool {
     let is_there = line.amount.fills() || line.amount.number().is_some_and(|number| number > 0.0);
     let item = book.ingredient(&line.ingredient);
-    let of_line = line.temperature.map(Temperature::celsius);
-    let celsius = of_line.or_else(|| item.and_then(|item| item.temperature));
+    let of_item = || item.and_then(|item| item.temperature);
+    let celsius = line.temperature.or_else(of_item).map(Temperature::celsius);
     let is_ice = line.role == Role::Ice || item.is_some_and(|item| item.form == Form::Ice);
     is_there && (is_ice || celsius.is_some_and(|celsius| celsius < FROZEN_BELOW))
 }

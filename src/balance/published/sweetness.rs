@@ -19,6 +19,7 @@
 
 use crate::balance::number::Number;
 use crate::book::HighPotencySweetener;
+use crate::quantity::RECTANGULAR;
 
 /// Sweetness per gram against sucrose = 1, with its standard uncertainty.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -34,7 +35,7 @@ impl RelativeSweetness {
     const fn from_range(low: f64, typical: f64, high: f64) -> Self {
         Self {
             typical,
-            standard_uncertainty: (high - low) / 2.0 * ONE_OVER_SQRT_3,
+            standard_uncertainty: (high - low) / 2.0 * RECTANGULAR,
         }
     }
 
@@ -45,13 +46,10 @@ impl RelativeSweetness {
         let widened = (figures + 1.0) / (figures - 1.0);
         Self {
             typical,
-            standard_uncertainty: widened * (high - low) / 2.0 * ONE_OVER_SQRT_3,
+            standard_uncertainty: widened * (high - low) / 2.0 * RECTANGULAR,
         }
     }
 }
-
-/// 1/√3: half-width of a rectangular distribution to standard deviation.
-const ONE_OVER_SQRT_3: f64 = 0.577_350_269_189_625_8;
 
 /// Sucrose: the unit itself, exact.
 pub const SUCROSE: RelativeSweetness = RelativeSweetness::from_range(1.0, 1.0, 1.0);
@@ -137,7 +135,7 @@ pub fn fructose(t_celsius: f64) -> RelativeSweetness {
     };
     let typical = left + slope_per_kelvin * (inside - t_left);
     let off_the_middle = (middle - typical) * (1.0 - hot);
-    let width = half_width.hypot(drift * (t_celsius - inside)) * ONE_OVER_SQRT_3;
+    let width = half_width.hypot(drift * (t_celsius - inside)) * RECTANGULAR;
     RelativeSweetness {
         typical,
         standard_uncertainty: width.hypot(off_the_middle),

@@ -4,12 +4,12 @@
 //! A large cup of a drink is not too large, and a half sweet one not too little sweet. Whatever makes such a version aims at
 //! what the version is held to once it is kept, so that both say the same.
 
+use std::cell::OnceCell;
+
 use super::balance::{Balance, balance};
 use crate::balance::measurand::Measurand;
 use crate::balance::prepare::is_iced_drink;
-use crate::balance::prepare::per_gram::per_gram;
-use crate::balance::prepare::portion::portion;
-use crate::balance::slots::Slots;
+use crate::balance::prepare::portion::one_weighs;
 use crate::balance::solve::physics::ice_volume;
 use crate::book::{
     Amount, Approval, Axis, Book, Change, IngredientId, Line, Place, Recipe, RecipeId, Resolved,
@@ -54,20 +54,28 @@ pub(super) fn held_to_approval(
     if is_held_as_it_is(&standard.resolved, lines) {
         return standard;
     }
-    held_standard(book, &book.as_tasted(approval), &recipe.id, standard, lines)
+    let (then, floor) = (book.as_tasted(approval), OnceCell::new());
+    held_standard(book, &then, &recipe.id, standard, &floor, lines)
 }
 
 /// A standard as a version is held to it.
 ///
-/// `then` is the book as the standard was tasted, `book` the one that the version is made from.
+/// `then` is the book as the standard was tasted, `book` the one that the version is made from. `floor` keeps the standard without
+/// its sweeteners for the next version that is held to it.
 pub fn held_standard(
     book: &Book,
     then: &Book,
     recipe: &RecipeId,
     mut standard: Balance,
+    floor: &OnceCell<Balance>,
     version: &Resolved,
 ) -> Balance {
-    standard.aims = aims(book, then, recipe, &standard, version);
+    let of_floor = |standard: &Balance| {
+        let bare = without_sweeteners(then, &standard.resolved);
+        balance(then, bare, &Place::Recipe(recipe.clone(), "lines"))
+    };
+    let floor = |standard: &Balance| floor.get_or_init(|| of_floor(standard));
+    standard.aims = aims(book, then, &standard, floor, version);
     standard
 }
 
@@ -79,11 +87,11 @@ pub(super) fn is_held_as_it_is(standard: &Resolved, version: &Resolved) -> bool 
 }
 
 /// The values that take the place of the standard's own.
-fn aims(
+fn aims<'floor>(
     book: &Book,
     then: &Book,
-    recipe: &RecipeId,
     standard: &Balance,
+    floor: impl Fn(&Balance) -> &'floor Balance,
     version: &Resolved,
 ) -> Vec<(Axis, f64)> {
     if is_held_as_it_is(&standard.resolved, version) {
@@ -96,9 +104,8 @@ fn aims(
         .collect();
     let (of_standard, of_version) = (level(&standard.resolved), level(version));
     if of_standard > 0.0 && of_standard.to_bits() != of_version.to_bits() {
-        let bare = without_sweeteners(then, &standard.resolved);
-        let floor = balance(then, bare, &Place::Recipe(recipe.clone(), "lines"));
-        aims.extend(level_aims(standard, &floor, of_version / of_standard));
+        let part = of_version / of_standard;
+        aims.extend(level_aims(standard, floor(standard), part));
     }
     aims
 }
@@ -236,9 +243,8 @@ fn ice_grams(book: &Book, lines: &Resolved) -> Option<f64> {
         let amount = &line.amount;
         let number = amount.number().filter(|_| !amount.fills())?;
         let item = book.ingredient(&line.ingredient)?;
-        let mix = per_gram(item, &mut Slots::default()).mix;
         let celsius = book.settings.ice_temperature;
-        Some(number * portion(book, item, &mix, amount, celsius)?.grams)
+        Some(number * one_weighs(book, item, amount, celsius)?)
     };
     ice(lines).map(grams).sum()
 }
@@ -251,7 +257,7 @@ fn is_poured_hot(book: &Book, lines: &Resolved) -> bool {
         };
         let of_item = || book.ingredient(&line.ingredient)?.temperature;
         let stated = line.temperature.or(of_measure);
-        stated.map(Temperature::celsius).or_else(of_item)
+        stated.or_else(of_item).map(Temperature::celsius)
     };
     lines
         .lines()

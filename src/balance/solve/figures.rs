@@ -394,10 +394,7 @@ fn fill_count(
     let (Some(fill), true) = (line.fill, line.grams_per_unit > 0.0) else {
         return None;
     };
-    let target = match fill {
-        Fill::Volume(millilitres) => millilitres,
-        Fill::Rim => setup.capacity? - setup.head_room,
-    };
+    let target = fill.mark(setup)?;
     let nothing_yet = Filled {
         line: filling,
         count: 0.0,
@@ -680,7 +677,7 @@ impl<N: Number> Figures<N> {
         let drinking = N::from(setup.drinking);
         let minutes = || {
             let curve = setup.cooling?;
-            curve.minutes_between(celsius.max(drinking), setup.drinking, setup.room)
+            curve.minutes_between(celsius, setup.drinking, setup.room)
         };
         if celsius.value() <= setup.drinking {
             let bend = if setup.iced {

@@ -81,6 +81,16 @@ pub enum Fill {
     Rim,
 }
 
+impl Fill {
+    /// The volume that is filled, ml; `None` at the rim of no cup.
+    pub fn mark<N>(self, setup: &Setup<N>) -> Option<f64> {
+        match self {
+            Self::Volume(millilitres) => Some(millilitres),
+            Self::Rim => Some(setup.capacity? - setup.head_room),
+        }
+    }
+}
+
 /// Everything apart from the lines that a figure depends on.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Setup<N = f64> {

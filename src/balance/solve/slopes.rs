@@ -191,10 +191,7 @@ fn filled_units(
         return Moving::root(filling.count, reached_with, filling.reaches).max(Moving::ZERO);
     }
     // The others fill it up already, unless they are a little less.
-    let mark = match filling.fill {
-        Fill::Volume(millilitres) => millilitres,
-        Fill::Rim => setup.capacity.unwrap_or(0.0) - setup.head_room,
-    };
+    let mark = filling.fill.mark(setup).unwrap_or(0.0);
     (reached_with(Moving::ZERO) - mark).bend_at_zero()
 }
 

@@ -58,9 +58,9 @@ pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
             list.uncertainty(place(field), figure, range);
         }
     }
-    if let Some(celsius) = item.temperature {
-        let what = FigureName::Temperature;
-        list.in_range(place("temperature"), what, celsius, FOOD_TEMPERATURE);
+    if let Some(stated) = item.temperature {
+        let (at, what) = (place("temperature"), FigureName::Temperature);
+        list.temperature_in_range(&at, &what, stated, FOOD_TEMPERATURE);
     }
     if let Some(price) = &item.price {
         let at = || place("price");

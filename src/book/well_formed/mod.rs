@@ -22,6 +22,7 @@ pub use called_size::{millilitres_in_name, miscalled};
 pub use energy::{EnergyRange, energy_of_composition};
 pub(super) use house_made::each_circle;
 pub use nearest::nearest;
+pub use ranges::FOOD_TEMPERATURE;
 pub use recipe::LARGEST_AMOUNT;
 pub use since::{new_errors, new_errors_of};
 

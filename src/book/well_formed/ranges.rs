@@ -6,7 +6,7 @@ use crate::book::FigureRange;
 pub(super) const NAME: usize = 60;
 
 /// Temperatures of ingredients, vessels and lines.
-pub(super) const FOOD_TEMPERATURE: FigureRange = FigureRange::new(-40.0, 100.0, "°C");
+pub const FOOD_TEMPERATURE: FigureRange = FigureRange::new(-40.0, 100.0, "°C");
 
 /// Temperatures at which drinks are drunk, and of rooms.
 pub(super) const DRINKING_TEMPERATURE: FigureRange = FigureRange::new(-10.0, 100.0, "°C");

@@ -7,7 +7,7 @@ use super::counter::PRICES;
 use super::ranges::{DRINKING_TEMPERATURE, FOOD_TEMPERATURE, LEVEL};
 use crate::book::{
     Amount, Book, Change, Entry, FigureName, FigureRange, FindingKind, Form, IdKind, Line, LineId,
-    Place, Recipe, Resolved, Stage, Version, VersionId, resolve,
+    Place, Recipe, Resolved, Stage, State, Version, VersionId, resolve,
 };
 
 /// Largest amount of one line, in g, ml or uses: ten litres are more than any cup of a counter holds.
@@ -110,6 +110,34 @@ fn resolved(
     let vessels = [&resolved.cup, &resolved.shaker];
     for id in vessels.into_iter().flatten() {
         list.dangling(whole(), IdKind::Vessel, &book.vessels, id);
+    }
+    let state = version.map_or(item.state, |version| version.state);
+    if state != State::Retired {
+        no_longer_sold(book, resolved, whole, list);
+    }
+}
+
+/// Reports what nobody sells any more and a drink still needs; a line of nothing needs nothing.
+fn no_longer_sold(
+    book: &Book,
+    resolved: &Resolved,
+    whole: impl Fn() -> Place,
+    list: &mut Checklist,
+) {
+    let lines = resolved.lines().filter(|line| !line.amount.is_nothing());
+    let needed = lines.flat_map(|line| {
+        let carried = line.carried.as_ref().filter(|carried| carried.grams > 0.0);
+        let carried = carried.map(|carried| &carried.ingredient);
+        std::iter::once(&line.ingredient).chain(carried)
+    });
+    for ingredient in needed {
+        if book
+            .ingredient(ingredient)
+            .is_some_and(|item| item.no_longer_sold)
+        {
+            let ingredient = ingredient.clone();
+            list.warning(whole(), FindingKind::NoLongerSold { ingredient });
+        }
     }
 }
 

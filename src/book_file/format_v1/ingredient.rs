@@ -9,7 +9,7 @@ use super::earlier::EarlierStates;
 use super::stored::{Stored, file_group, in_file};
 use super::{
     Allergen, CarbohydrateKind, EnergyUnit, Evidence, Form, HighPotencySweetener, PolyolKind, Role,
-    SaltUnit, Translation,
+    SaltUnit, Temperature, Translation,
 };
 use crate::book::{self, LabelUnits, Nutrient};
 use crate::quantity::{Pack, PackUnit};
@@ -26,7 +26,7 @@ in_file! {
         composition: Composition = nothing,
         density: Option<Figure> = nothing,
         bulk_density: Option<Figure> = nothing,
-        temperature: Option<f64> = nothing,
+        temperature: Option<Temperature> = nothing,
         statement: String = nothing,
         allergens: Option<AllergenStatement> = nothing,
         diet: Diet = nothing,
@@ -34,6 +34,7 @@ in_file! {
         price: Option<Price> = nothing,
         earlier_prices: Vec<EarlierPrice> = nothing,
         articles: Vec<Article> = nothing,
+        no_longer_sold: bool = nothing,
         house_made: Option<HouseMade> = nothing,
         note: String = nothing,
         earlier: EarlierStates<Ingredient> = nothing,

@@ -150,6 +150,7 @@ pub(in crate::command_line) fn finding(kind: &FindingKind) -> Fact {
             months,
             newest,
         } => json!({ "date": date, "months": months, "newest": newest }),
+        FindingKind::NoLongerSold { ingredient } => json!({ "ingredient": ingredient.as_str() }),
         FindingKind::MoreFindings { listed } => json!({ "listed": listed }),
         FindingKind::NeverCalibrated
         | FindingKind::SeveralFillAmounts

@@ -58,6 +58,8 @@ pub enum UnclearAmount {
         /// Those behind it.
         second: String,
     },
+    /// The sentence is longer than any that names an ingredient.
+    TooLong,
 }
 
 /// How much of an ingredient a sentence asks for.

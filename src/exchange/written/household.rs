@@ -22,18 +22,6 @@ pub enum Household {
 }
 
 impl Household {
-    /// All of them.
-    pub const ALL: [Self; 8] = [
-        Self::Teaspoon,
-        Self::Tablespoon,
-        Self::Cup,
-        Self::Tasse,
-        Self::Pinch,
-        Self::KnifeTip,
-        Self::Dash,
-        Self::Splash,
-    ];
-
     /// What it holds, ml: of spoons and cup as 21 CFR 101.9(b)(5)(viii) has them (5, 15 and 240 ml), of the others by common
     /// practice, no source.
     pub fn millilitres(self) -> f64 {
@@ -51,19 +39,5 @@ impl Household {
     /// Whether a law says what it holds.
     pub fn is_legal(self) -> bool {
         matches!(self, Self::Teaspoon | Self::Tablespoon | Self::Cup)
-    }
-
-    /// Its key in the names of messages.
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::Teaspoon => "teaspoon",
-            Self::Tablespoon => "tablespoon",
-            Self::Cup => "cup",
-            Self::Tasse => "tasse",
-            Self::Pinch => "pinch",
-            Self::KnifeTip => "knife-tip",
-            Self::Dash => "dash",
-            Self::Splash => "splash",
-        }
     }
 }

@@ -1,6 +1,7 @@
 //! Ingredients of a recipe as people write them: "2 Tbsp honey", "1 cup (240 ml) tea", "1 Prise Salz", "ice to fill".
 
 mod amount;
+mod degrees;
 mod household;
 mod line;
 mod reader;

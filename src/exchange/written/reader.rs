@@ -80,10 +80,17 @@ impl Reader<'_> {
 
     /// Behind "about", "ca.", "~".
     fn behind_about(&self, mut at: usize) -> usize {
-        while self.is_word(at, ABOUT) || self.is_sign(at, '~') {
+        while self.is_word(at, ABOUT) || self.is_sign(at, '~') || self.is_circa(at) {
             at += 1;
         }
         at
+    }
+
+    /// "c. 200 ml". Behind a number it is a cup, and without a stop part of a name: "vitamin C 200 mg".
+    fn is_circa(&self, at: usize) -> bool {
+        let token = self.tokens.get(at);
+        token.is_some_and(|token| self.text[token.begin..].starts_with("c."))
+            && matches!(self.kind(at + 1), Some(Kind::Number(_)))
     }
 
     fn number(&self, at: usize) -> Read<f64> {
@@ -255,9 +262,9 @@ impl Reader<'_> {
         {
             return (times(each, count), behind);
         }
-        // "2 x 400 g cans".
-        if is_metric && matches!(self.unit(at), Some(((Unit::Container, ..), _))) {
-            return (amount, at + 1);
+        // "2 x 400 g cans", "2 x 400-g-Dosen".
+        if is_metric && let Some(((Unit::Container, ..), behind)) = self.unit(at) {
+            return (amount, behind);
         }
         let adds = self.is_sign(at, '+') || self.is_word(at, &["plus", "und", "and"]);
         if adds
@@ -283,11 +290,7 @@ impl Reader<'_> {
 
     /// "Ice to fill", "top up with soda water": the name.
     fn filled(&self) -> Option<String> {
-        let lower = self.text.to_lowercase();
-        // Letters whose small form is longer would shift what is cut out.
-        if lower.len() != self.text.len() {
-            return None;
-        }
+        let lower = in_small_letters(self.text);
         let is_apart = |at: usize, end: usize| {
             let before = lower[..at].chars().next_back();
             let after = lower[end..].chars().next();
@@ -298,15 +301,19 @@ impl Reader<'_> {
             let at = lower.find(words)?;
             is_apart(at, at + words.len()).then_some((at, at + words.len()))
         })?;
-        let (before, after) = (self.text[..at].trim(), self.text[end..].trim());
-        let name = if before.is_empty() { after } else { before };
-        let mut name = name.trim_matches([',', ';', ' ', '-', '–', '.', '(', ')']);
+        let is_around = [',', ';', ' ', '-', '–', '.', '(', ')'];
+        let (before, after) = (&self.text[..at], &self.text[end..]);
+        let [mut name, mut more] = [before, after].map(|part| part.trim().trim_matches(is_around));
+        if name.is_empty() {
+            (name, more) = (more, "");
+        }
         for first in ["enough ", "with ", "mit ", "some ", "etwas "] {
-            if name.to_lowercase().starts_with(first) {
+            if in_small_letters(name).starts_with(first) {
                 name = &name[first.len()..];
             }
         }
-        (!name.is_empty()).then(|| name.to_owned())
+        let parts = [name, more].into_iter().filter(|part| !part.is_empty());
+        (!name.is_empty()).then(|| parts.collect::<Vec<&str>>().join(", "))
     }
 
     /// "Milk: 200 ml", "Zucker 20 g".
@@ -340,4 +347,17 @@ impl Reader<'_> {
         let word = String::new();
         (!rest.is_empty()).then_some((WrittenAmount::Counted { count, word }, name))
     }
+}
+
+/// The text in small letters, each where it was: one whose small form takes more or fewer bytes stays, so that what is found here
+/// can be cut out of the text.
+fn in_small_letters(text: &str) -> String {
+    let small = |c: char| {
+        let mut lower = c.to_lowercase();
+        match (lower.next(), lower.next()) {
+            (Some(one), None) if one.len_utf8() == c.len_utf8() => one,
+            _ => c,
+        }
+    };
+    text.chars().map(small).collect()
 }

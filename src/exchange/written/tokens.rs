@@ -1,13 +1,12 @@
 //! A sentence in numbers, words and signs.
 
-use crate::quantity::{NumberError, parse_number};
+use crate::quantity::{NumberError, is_fraction, parse_number};
 
-/// A piece of a sentence, with where it begins and ends in it.
+/// A piece of a sentence, with where it begins in it.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Token {
     pub(super) kind: Kind,
     pub(super) begin: usize,
-    pub(super) end: usize,
 }
 
 #[derive(Clone, Debug, PartialEq)]
@@ -21,10 +20,6 @@ pub(super) enum Kind {
     Sign(char),
 }
 
-fn is_fraction(c: char) -> bool {
-    "½¼¾⅓⅔⅛⅜⅝⅞".contains(c)
-}
-
 fn is_space(c: char) -> bool {
     c.is_whitespace()
 }
@@ -36,6 +31,14 @@ pub(super) fn tokens(text: &str) -> Vec<Token> {
     let is_digit = |at: usize| letter(at).is_some_and(|c| c.is_ascii_digit());
     let digits_end = |mut at: usize| {
         while is_digit(at) {
+            at += 1;
+        }
+        at
+    };
+    // A blank of any width, and several of them, but no end of a line.
+    let is_blank = |c: char| is_space(c) && !c.is_control();
+    let blanks_end = |mut at: usize| {
+        while letter(at).is_some_and(is_blank) {
             at += 1;
         }
         at
@@ -55,7 +58,7 @@ pub(super) fn tokens(text: &str) -> Vec<Token> {
             }
             let whole_end = at;
             // "1½", "1 ½".
-            let fraction = at + usize::from(letter(at) == Some(' '));
+            let fraction = blanks_end(at);
             // "1/2", and "1 1/2".
             let over = |from: usize| {
                 let end = digits_end(from);
@@ -67,8 +70,8 @@ pub(super) fn tokens(text: &str) -> Vec<Token> {
                 at = fraction + 1;
             } else if let Some(end) = over(begin) {
                 at = end;
-            } else if letter(at) == Some(' ')
-                && let Some(end) = over(at + 1)
+            } else if fraction > at
+                && let Some(end) = over(fraction)
             {
                 at = end;
             }
@@ -110,7 +113,6 @@ pub(super) fn tokens(text: &str) -> Vec<Token> {
         tokens.push(Token {
             kind,
             begin: byte(begin),
-            end: byte(at),
         });
     }
     tokens

@@ -1,7 +1,7 @@
 //! The words of amounts in English and German recipes.
 
 use super::household::Household;
-use crate::quantity::{GRAMS_PER_OUNCE, GRAMS_PER_POUND, MILLILITRES_PER_US_FLUID_OUNCE};
+use crate::quantity::{PackUnit, mass_or_volume_called};
 
 /// What a word after a number is.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -14,54 +14,6 @@ pub(super) enum Unit {
     /// Something that is counted: "slice".
     Piece,
 }
-
-/// Grams in the pound of German recipes, g (common practice, no source).
-const PFUND: f64 = 500.0;
-
-const METRIC: &[(&[&str], Unit)] = &[
-    (
-        &["g", "gr", "gram", "grams", "gramm", "gramme", "grammes"],
-        Unit::Grams(1.0),
-    ),
-    (
-        &["kg", "kilo", "kilogram", "kilograms", "kilogramm"],
-        Unit::Grams(1000.0),
-    ),
-    (&["mg"], Unit::Grams(0.001)),
-    (&["oz", "ounce", "ounces"], Unit::Grams(GRAMS_PER_OUNCE)),
-    (
-        &["lb", "lbs", "pound", "pounds"],
-        Unit::Grams(GRAMS_PER_POUND),
-    ),
-    (&["pfund"], Unit::Grams(PFUND)),
-    (
-        &[
-            "ml",
-            "milliliter",
-            "milliliters",
-            "millilitre",
-            "millilitres",
-            "cc",
-        ],
-        Unit::Millilitres(1.0),
-    ),
-    (
-        &["cl", "zentiliter", "centiliter", "centilitre"],
-        Unit::Millilitres(10.0),
-    ),
-    (
-        &["dl", "deziliter", "deciliter", "decilitre"],
-        Unit::Millilitres(100.0),
-    ),
-    (
-        &["l", "liter", "liters", "litre", "litres"],
-        Unit::Millilitres(1000.0),
-    ),
-    (
-        &["fl oz", "fl. oz", "floz", "fluid ounce", "fluid ounces"],
-        Unit::Millilitres(MILLILITRES_PER_US_FLUID_OUNCE),
-    ),
-];
 
 const HOUSEHOLD: &[(&[&str], Household)] = &[
     (
@@ -216,10 +168,12 @@ pub(super) fn unit_called(word: &str) -> Option<Unit> {
     }
     let word = word.to_lowercase();
     let word = word.as_str();
-    let metric = METRIC.iter().find(|(words, _)| words.contains(&word));
+    let metric = mass_or_volume_called(word).map(|(unit, factor)| match unit {
+        PackUnit::Grams => Unit::Grams(factor),
+        PackUnit::Millilitres => Unit::Millilitres(factor),
+    });
     let household = HOUSEHOLD.iter().find(|(words, _)| words.contains(&word));
     metric
-        .map(|(_, unit)| *unit)
         .or_else(|| household.map(|(_, of)| Unit::Household(*of)))
         .or_else(|| CONTAINERS.contains(&word).then_some(Unit::Container))
         .or_else(|| PIECES.contains(&word).then_some(Unit::Piece))
@@ -262,7 +216,6 @@ pub(super) const ABOUT: &[&str] = &[
     "roughly",
     "circa",
     "ca",
-    "c.",
     "etwa",
     "ungefähr",
     "rund",
@@ -325,6 +278,50 @@ pub(super) const FILLS: &[&str] = &[
     "bis zum rand",
     "bis oben",
 ];
+
+/// Little words between an amount and a name.
+const BETWEEN: &[&str] = &[
+    "and",
+    "bei",
+    "bis",
+    "celsius",
+    "dem",
+    "der",
+    "each",
+    "enough",
+    "etwas",
+    "fahrenheit",
+    "degree",
+    "degrees",
+    "grad",
+    "jeweils",
+    "mit",
+    "oder",
+    "per",
+    "plus",
+    "some",
+    "the",
+    "und",
+    "vom",
+    "von",
+    "with",
+];
+
+/// Whether a word only says how much there is of something.
+pub(super) fn is_of_amount(word: &str) -> bool {
+    let lower = word.to_lowercase();
+    let lower = lower.as_str();
+    let is_part = |words: &[&str]| {
+        let mut words = words.iter().flat_map(|words| words.split(' '));
+        words.any(|known| known == lower)
+    };
+    unit_called(word).is_some()
+        || number_called(word).is_some()
+        || [ABOUT, HEAPED, LEVELLED, FILLS, PIECES, BETWEEN]
+            .into_iter()
+            .any(is_part)
+        || ["fluid", "ounce", "ounces"].contains(&lower)
+}
 
 /// Whether a measure of a shop is called like one of kitchens: "tablespoon", "Esslöffel (gross)".
 pub(in super::super) fn is_called(name: &str, of: Household) -> bool {

@@ -6,11 +6,8 @@ use super::drink::{Lines, Over};
 
 /// The volume that is filled, ml.
 pub(super) fn target_of(fill: Option<Fill>, prepared: &Prepared) -> f64 {
-    match fill {
-        Some(Fill::Volume(millilitres)) => millilitres,
-        Some(Fill::Rim) => prepared.setup.capacity.unwrap_or(0.0) - prepared.setup.head_room,
-        None => 0.0,
-    }
+    let mark = fill.and_then(|fill| fill.mark(&prepared.setup));
+    mark.unwrap_or(0.0)
 }
 
 /// The line that fills, if one does.

@@ -36,7 +36,7 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
     if is_of_swap && state.exercise.is_none() {
         quiet_ui(ui, speaker.word("cards-screen-choose-swap"));
     }
-    if state.kind == CardKind::Menu {
+    if matches!(state.kind, CardKind::Menu | CardKind::Figures) {
         let words = speaker.word("cards-screen-also-unapproved");
         if ui.checkbox(&mut state.also_unapproved, words).clicked() {
             state.page = 0;

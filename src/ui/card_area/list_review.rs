@@ -255,7 +255,7 @@ fn about_ui(
         (Some(id), _) => match_words(speaker, &RowMatch::Ours(id.clone())),
         (None, Outcome::New(new)) => match_words(speaker, &RowMatch::New(new.form)),
         (None, Outcome::Skipped(Skip::LeftOut)) => match_words(speaker, &RowMatch::LeftOut),
-        (None, Outcome::Skipped(Skip::Several { .. } | Skip::Error(_))) => {
+        (None, Outcome::Skipped(Skip::NoForm | Skip::Several { .. } | Skip::Error(_))) => {
             speaker.word("cards-screen-match-choose").to_owned()
         }
         (None, _) => return None,

@@ -73,6 +73,10 @@ impl AreaOfWork for CardArea {
             self.state.exercise = Some((replace.clone(), with.clone()));
             self.state.page = 0;
         }
+        if let Navigation::FiguresCard(also_unapproved) = to {
+            self.state.kind = CardKind::Figures;
+            self.state.also_unapproved = *also_unapproved;
+        }
         if matches!(to, Navigation::MatrixCard) {
             self.state.kind = CardKind::Matrix;
             self.state.page = 0;

@@ -103,6 +103,8 @@ impl CardState {
             }
             CardKind::Menu if self.also_unapproved => CardRequest::Menu(OnMenu::All),
             CardKind::Menu => CardRequest::Menu(OnMenu::Approved),
+            CardKind::Figures if self.also_unapproved => CardRequest::Figures(OnMenu::All),
+            CardKind::Figures => CardRequest::Figures(OnMenu::Approved),
             CardKind::Ladder => CardRequest::Ladder(drink),
             CardKind::Matrix => CardRequest::Matrix(drink),
             CardKind::Comparison => {
@@ -153,6 +155,7 @@ impl CardState {
             CardKind::Ladder => Some(CardRequest::Ladder),
             CardKind::Matrix => Some(CardRequest::Matrix),
             CardKind::Menu
+            | CardKind::Figures
             | CardKind::Comparison
             | CardKind::Batch
             | CardKind::Exercise

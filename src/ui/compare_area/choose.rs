@@ -2,7 +2,8 @@
 
 use egui::{Button, RichText, Ui};
 
-use super::state::{CompareState, MOST_BESIDE};
+use super::menu_state::MOST_BESIDE;
+use super::state::CompareState;
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
 use crate::ui::Screen;

@@ -1,29 +1,32 @@
 //! Two to four drinks side by side: vegan and dairy, brand and brand, hot and iced, sizes.
 
 mod choose;
+mod menu;
+mod menu_rows;
+mod menu_state;
 mod model;
 mod state;
 mod table;
 
 pub(super) use self::state::CompareState;
 
-use egui::{Label, RichText, Ui};
+use egui::{Label, RichText, ScrollArea, Ui};
 
 use super::Screen;
 use super::area::Area;
-use super::area_of_work::{AreaOfWork, Desk};
+use super::area_of_work::{AreaOfWork, Desk, Place};
 use super::icons::{Icon, icon_button};
 use super::spreadsheet;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 use super::widgets::level_ui;
-use super::words::quiet_ui;
+use super::words::{paragraph_ui, quiet_ui};
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
-use crate::workbench::Action;
+use crate::workbench::{Action, Shown, Workbench};
 
 use model::Drink;
-use state::{Columns, CompareLooks};
+use state::{Columns, CompareLooks, CompareView};
 
 /// The narrowest level, in points.
 const LEVEL: f32 = 75.0 * grid::STEP;
@@ -31,10 +34,26 @@ const LEVEL: f32 = 75.0 * grid::STEP;
 const MOST_LEVEL: f32 = 130.0 * grid::STEP;
 
 impl AreaOfWork for CompareState {
-    fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, _: &mut Vec<Action>) {
-        if let Some(screen) = desk.drink {
-            let looks = screen.answers.to(&Columns::of(screen, &self.beside));
-            compare_area_ui(ui, screen, &looks, self, view);
+    fn place(&self) -> Place {
+        Place::SheetOfItsOwn
+    }
+
+    fn look(&mut self, workbench: &mut Workbench, _: Option<&Shown>, _: &mut ViewState) {
+        if self.look_at == CompareView::WholeMenu {
+            self.menu.look = workbench.menu_figures();
+        }
+    }
+
+    fn ui(&mut self, ui: &mut Ui, desk: Desk<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
+        let Some(screen) = desk.drink else { return };
+        view_ui(ui, screen, self);
+        ui.add_space(grid::TIGHT);
+        match self.look_at {
+            CompareView::SideBySide => {
+                let looks = screen.answers.to(&Columns::of(screen, &self.beside));
+                compare_area_ui(ui, screen, &looks, self, view);
+            }
+            CompareView::WholeMenu => menu::menu_ui(ui, screen, self, view, actions),
         }
     }
 
@@ -43,7 +62,27 @@ impl AreaOfWork for CompareState {
     }
 }
 
-/// The drink in hand and those beside it.
+/// The two things to look at.
+fn view_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CompareState) {
+    let looked_at = state.look_at;
+    ui.horizontal_wrapped(|ui| {
+        for (view, words) in [
+            (CompareView::SideBySide, "compare-side-by-side"),
+            (CompareView::WholeMenu, "compare-whole-menu"),
+        ] {
+            let words = screen.speaker.word(words);
+            if ui.selectable_label(looked_at == view, words).clicked() {
+                state.look_at = view;
+            }
+        }
+    });
+    if state.look_at != looked_at {
+        // What is shown is asked for in the next frame.
+        ui.request_repaint();
+    }
+}
+
+/// The drink in hand and those beside it. Their names stay in sight while the figures are scrolled.
 fn compare_area_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
@@ -57,32 +96,48 @@ fn compare_area_ui(
     ui.label(title.color(palette.text_strong));
     ui.add_space(grid::TIGHT);
     choose::choose_ui(ui, screen, state);
-    ui.add_space(grid::EASY);
+    ui.add_space(grid::NEAR);
     let drinks = &looks.drinks;
     if drinks.len() < 2 {
-        let words = speaker.word("compare-add");
-        ui.add(Label::new(RichText::new(words).color(palette.text_normal)).wrap());
+        paragraph_ui(ui, speaker.word("compare-add"), palette.text_normal);
+        ui.add_space(grid::NEAR);
+        if ui.button(speaker.word("compare-add-menu")).clicked() {
+            state.look_at = CompareView::WholeMenu;
+            ui.request_repaint();
+        }
         return;
     }
-    apart_ui(ui, speaker, looks);
-    levels_ui(ui, drinks, speaker);
-    let column = table::column_width(ui.available_width() - grid::EASY, drinks.len());
-    heads_ui(ui, speaker, drinks, column, state, view);
-    table::rule_ui(ui, table::NAME + column * drinks.len() as f32);
-    for part in &looks.parts {
+    let bar = ui.spacing().scroll.allocated_width();
+    let widths = table::Widths::of(ui.available_width() - grid::EASY - bar, drinks.len());
+    heads_ui(ui, speaker, drinks, widths, state, view);
+    table::rule_ui(ui, widths.whole(drinks.len()));
+    let scrolled = ScrollArea::vertical()
+        .id_salt("drinks side by side")
+        .auto_shrink(false);
+    scrolled.show(ui, |ui| {
+        apart_ui(ui, speaker, looks);
+        // What it costs and who may drink it comes before how it tastes.
+        let mut parts = looks.parts.iter();
+        if let Some(cost) = parts.next() {
+            table::part_ui(ui, speaker, cost, widths);
+            ui.add_space(grid::EASY);
+        }
+        levels_ui(ui, drinks, speaker);
+        for part in parts {
+            ui.add_space(grid::NEAR);
+            table::part_ui(ui, speaker, part, widths);
+        }
         ui.add_space(grid::NEAR);
-        table::part_ui(ui, speaker, part, column);
-    }
-    ui.add_space(grid::NEAR);
-    quiet_ui(ui, speaker.word("compare-uncertainty"));
-    ui.add_space(grid::NEAR);
-    let names = drinks.iter().map(|drink| drink.name(speaker));
-    let names =
-        names.reduce(|before, after| say!(speaker, "compare-table", before: before, after: after));
-    spreadsheet::copy_ui(ui, &names.unwrap_or_default(), || {
-        model::as_table(speaker, drinks, &looks.parts)
+        quiet_ui(ui, speaker.word("compare-uncertainty"));
+        ui.add_space(grid::NEAR);
+        let names = drinks.iter().map(|drink| drink.name(speaker));
+        let names = names
+            .reduce(|before, after| say!(speaker, "compare-table", before: before, after: after));
+        spreadsheet::copy_ui(ui, &names.unwrap_or_default(), || {
+            model::as_table(speaker, drinks, &looks.parts)
+        });
+        ui.add_space(grid::APART);
     });
-    ui.add_space(grid::APART);
 }
 
 /// What sets each drink apart from the first, in a sentence.
@@ -152,7 +207,7 @@ fn heads_ui(
     ui: &mut Ui,
     speaker: Speaker<'_>,
     drinks: &[Drink],
-    column: f32,
+    widths: table::Widths,
     state: &mut CompareState,
     view: &mut ViewState,
 ) {
@@ -161,6 +216,7 @@ fn heads_ui(
     ui.horizontal_top(|ui| {
         ui.spacing_mut().item_spacing.x = 0.0;
         ui.allocate_space(egui::vec2(table::NAME, grid::TARGET));
+        let column = widths.drink;
         for (at, drink) in drinks.iter().enumerate() {
             ui.vertical(|ui| {
                 ui.set_width(column);
@@ -192,6 +248,15 @@ fn heads_ui(
                     }
                 });
             });
+            if at > 0 {
+                ui.vertical(|ui| {
+                    ui.set_width(widths.difference);
+                    ui.add_space(grid::APART);
+                    let words = RichText::new(speaker.word("compare-difference"));
+                    let words = words.font(TypeStyle::Small.font_id());
+                    ui.add(Label::new(words.color(palette.text_quiet)).truncate());
+                });
+            }
         }
     });
     if let Some(shown) = shown {

@@ -10,7 +10,7 @@ use crate::quantity::{Beside, DisplayUnits, Rounded, Uncertain, name_as_shown, r
 use crate::say::{Speaker, say};
 use crate::ui::glossary::Term;
 use crate::ui::spreadsheet::{self, Table};
-use crate::ui::value::Value;
+use crate::ui::value::{Value, more_words};
 use crate::ui::widgets::level::overall_words;
 use crate::workbench::{Serving, Shown};
 
@@ -46,11 +46,8 @@ impl Drink {
 /// What stands in a cell.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) enum Cell {
-    /// A figure, and how much more it is than that of the first drink.
-    Figure {
-        value: Value,
-        against: Option<String>,
-    },
+    /// A figure, and how much more it is than that of the first drink; `None` where one of them is not stated.
+    Figure { value: Value, more: Option<Rounded> },
     /// Words, and whether they are others than those of the first drink.
     Words { text: String, differs: bool },
 }
@@ -60,6 +57,8 @@ pub(super) enum Cell {
 pub(super) struct Row {
     pub(super) name: String,
     pub(super) unit: String,
+    /// The unit of a difference: that of temperatures has no zero.
+    pub(super) difference_unit: String,
     pub(super) term: Option<Term>,
     pub(super) cells: Vec<Cell>,
 }
@@ -135,17 +134,22 @@ fn figure_row(
     let cell = |(drink, shown): (&Drink, Option<Beside>)| match shown {
         Some(Beside { figure, more }) => Cell::Figure {
             value: Value::rounded(figure),
-            against: more.map(|more| more_words(speaker, more)),
+            more,
         },
         // A figure of which something is missing is no measure for the others.
         None => Cell::Figure {
             value: Value::of(speaker, &drink.balance, measurand, decimals),
-            against: None,
+            more: None,
         },
     };
     Row {
         name: speaker.measurand(measurand).to_owned(),
         unit: unit_of(speaker, measurand),
+        difference_unit: if measurand.unit() == "°C" {
+            speaker.units.of("K").symbol.to_owned()
+        } else {
+            unit_of(speaker, measurand)
+        },
         term: Term::of_measurand(measurand),
         cells: drinks.iter().zip(shown).map(cell).collect(),
     }
@@ -176,16 +180,6 @@ fn beside<'drink>(
     rounded_beside(&figures, unit.decimals(decimals))
 }
 
-/// "+3.4 ± 0.2": more than the first drink, with the doubt of the difference.
-fn more_words(speaker: Speaker<'_>, difference: Rounded) -> String {
-    let doubt = difference.u.map(|u| format!(" ± {}", speaker.digits(&u)));
-    let more = match difference.value.strip_prefix('+') {
-        Some(digits) => format!("+{}", speaker.digits(digits)),
-        None => speaker.digits(&difference.value),
-    };
-    more + &doubt.unwrap_or_default()
-}
-
 fn words_row(name: String, drinks: &[Drink], words: impl Fn(&Drink) -> String) -> Row {
     let texts: Vec<String> = drinks.iter().map(words).collect();
     let first = texts.first().cloned().unwrap_or_default();
@@ -196,23 +190,53 @@ fn words_row(name: String, drinks: &[Drink], words: impl Fn(&Drink) -> String) -
     Row {
         name,
         unit: String::new(),
+        difference_unit: String::new(),
         term: None,
         cells: texts.into_iter().map(cell).collect(),
     }
 }
 
-fn cost_rows(speaker: Speaker<'_>, first: &Drink, drinks: &[Drink]) -> Vec<Row> {
-    let margin = |drink: &Drink| match &drink.serving.margin {
-        None => Value::not_known(speaker.word("compare-no-menu-price")),
-        Some(margin) => {
-            let value = Value::known(margin.margin, 2);
-            if margin.is_at_most {
-                value.at_most()
-            } else {
-                value
-            }
-        }
+/// What is left of each menu price. The prices are exact: the doubt of a difference is that of the cost.
+fn margin_row(speaker: Speaker<'_>, first: &Drink, drinks: &[Drink]) -> Row {
+    let whole = |drink: &Drink| {
+        let margin = drink.serving.margin.as_ref();
+        let margin = margin.filter(|margin| !margin.is_at_most)?;
+        Some(margin.margin)
     };
+    let doubt = |drink: &Drink| {
+        drink.difference.as_ref()?;
+        let found = figure_difference(&first.balance, &drink.balance, Measurand::Cost)?;
+        Some(found.u)
+    };
+    let figures: Vec<_> = drinks
+        .iter()
+        .map(|drink| (whole(drink), doubt(drink)))
+        .collect();
+    let shown = rounded_beside(&figures, 2);
+    let cell = |(drink, shown): (&Drink, Option<Beside>)| match (shown, &drink.serving.margin) {
+        (Some(Beside { figure, more }), _) => Cell::Figure {
+            value: Value::rounded(figure),
+            more,
+        },
+        (None, Some(margin)) => Cell::Figure {
+            value: Value::known(margin.margin, 2).at_most(),
+            more: None,
+        },
+        (None, None) => Cell::Figure {
+            value: Value::not_known(speaker.word("compare-no-menu-price")),
+            more: None,
+        },
+    };
+    Row {
+        name: speaker.word("compare-margin").to_owned(),
+        unit: speaker.book.settings.currency.clone(),
+        difference_unit: speaker.book.settings.currency.clone(),
+        term: None,
+        cells: drinks.iter().zip(shown).map(cell).collect(),
+    }
+}
+
+fn cost_rows(speaker: Speaker<'_>, first: &Drink, drinks: &[Drink]) -> Vec<Row> {
     let listed = |allergens: &BTreeSet<Allergen>| {
         if allergens.is_empty() {
             speaker.word("compare-none-named").to_owned()
@@ -225,18 +249,7 @@ fn cost_rows(speaker: Speaker<'_>, first: &Drink, drinks: &[Drink]) -> Vec<Row> 
     };
     vec![
         figure_row(speaker, first, drinks, (Measurand::Cost, 2)),
-        Row {
-            name: speaker.word("compare-margin").to_owned(),
-            unit: speaker.book.settings.currency.clone(),
-            term: None,
-            cells: drinks
-                .iter()
-                .map(|drink| Cell::Figure {
-                    value: margin(drink),
-                    against: None,
-                })
-                .collect(),
-        },
+        margin_row(speaker, first, drinks),
         words("compare-contains", &|drink| {
             listed(&drink.balance.allergens.contains)
         }),
@@ -333,28 +346,50 @@ pub(super) fn apart(speaker: Speaker<'_>, first: &Drink, other: &Drink) -> Strin
         .unwrap_or_default()
 }
 
-/// The table for a spreadsheet: a figure and its doubt in cells of their own.
+/// The table for a spreadsheet: a figure and its doubt in cells of their own, and behind each drink but the first how much more
+/// it has than that.
 pub(super) fn as_table(speaker: Speaker<'_>, drinks: &[Drink], parts: &[Part]) -> Table {
-    let heads = drinks
-        .iter()
-        .flat_map(|drink| [drink.name(speaker), "±".to_owned()]);
+    let difference = speaker.word("compare-difference");
+    let heads = drinks.iter().enumerate().flat_map(|(at, drink)| {
+        let own = [drink.name(speaker), "±".to_owned()];
+        let more = (at > 0).then(|| [difference.to_owned(), "±".to_owned()]);
+        own.into_iter().chain(more.into_iter().flatten())
+    });
     let unit = speaker.word("serving-head-unit").to_owned();
     let mut table = Table::new([String::new(), unit].into_iter().chain(heads));
     for part in parts {
         table.heading(part.heading);
         for row in &part.rows {
-            let names = [
+            let mut cells = vec![
                 spreadsheet::Cell::words(&row.name),
                 spreadsheet::Cell::words(&row.unit),
             ];
-            let cells = row.cells.iter().flat_map(|cell| match cell {
-                Cell::Words { text, .. } => {
-                    [spreadsheet::Cell::words(text), spreadsheet::Cell::default()]
+            for (at, cell) in row.cells.iter().enumerate() {
+                let more = match cell {
+                    Cell::Words { text, .. } => {
+                        cells.extend([spreadsheet::Cell::words(text), Default::default()]);
+                        [Default::default(), Default::default()]
+                    }
+                    Cell::Figure { value, more } => {
+                        cells.extend(spreadsheet::Cell::figure_and_doubt(value));
+                        more_cells(more.as_ref())
+                    }
+                };
+                if at > 0 {
+                    cells.extend(more);
                 }
-                Cell::Figure { value, .. } => spreadsheet::Cell::figure_and_doubt(value),
-            });
-            table.row(names.into_iter().chain(cells));
+            }
+            table.row(cells);
         }
     }
     table
+}
+
+fn more_cells(more: Option<&Rounded>) -> [spreadsheet::Cell; 2] {
+    let value = more.map(|more| Value {
+        text: Some(more.value.trim_start_matches('+').to_owned()),
+        u: more.u.clone(),
+        gap: None,
+    });
+    spreadsheet::Cell::figure_and_doubt(&value.unwrap_or_default())
 }

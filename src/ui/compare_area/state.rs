@@ -2,13 +2,11 @@
 
 use std::sync::Arc;
 
+use super::menu_state::{MOST_BESIDE, MenuState};
 use super::model::{self, Drink, Part};
 use crate::ui::Screen;
 use crate::ui::words::Spoken;
 use crate::workbench::{Answers, BalanceOf, BookQuestion, DifferenceFrom, ServingOf, Shown};
-
-/// Most drinks beside the first.
-pub(super) const MOST_BESIDE: usize = 3;
 
 /// What this area remembers between frames.
 #[derive(Clone, Debug, Default)]
@@ -17,6 +15,19 @@ pub struct CompareState {
     pub beside: Vec<Shown>,
     /// What is typed to find another drink.
     pub(super) find: String,
+    /// What is looked at.
+    pub(super) look_at: CompareView,
+    pub(super) menu: MenuState,
+}
+
+/// What is looked at.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(super) enum CompareView {
+    /// The drink in hand and a few others, figure by figure.
+    #[default]
+    SideBySide,
+    /// Every drink of the menu, a row each.
+    WholeMenu,
 }
 
 /// Which drinks stand in the columns, and what is spoken of them.

@@ -8,6 +8,7 @@ use super::model::{Cell, Part, Row};
 use crate::say::{Speaker, say};
 use crate::ui::glossary::Explained as _;
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::value::more_words;
 use crate::ui::words::heading_ui;
 
 /// Room for the name of a row, in points.
@@ -17,21 +18,51 @@ const LINE: f32 = 6.0 * grid::STEP;
 /// Between two columns, in points.
 const GAP: f32 = grid::EASY;
 /// The widest column, in points.
-const MOST: f32 = 80.0 * grid::STEP;
+const MOST: f32 = 120.0 * grid::STEP;
+/// Width of the column of a difference beside that of a drink.
+const DIFFERENCE: f32 = 0.6;
+/// From this width on a difference stands beside its doubt, in points.
+const BROAD: f32 = 30.0 * grid::STEP;
 
-/// Width of a column when so many stand side by side.
-pub(super) fn column_width(available: f32, columns: usize) -> f32 {
-    ((available - NAME) / columns.max(1) as f32).min(MOST)
+/// How wide the columns are, in points: the first drink has one, each of the others one and that of its difference.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Widths {
+    pub(super) drink: f32,
+    pub(super) difference: f32,
+}
+
+impl Widths {
+    /// For so many drinks.
+    pub(super) fn of(available: f32, drinks: usize) -> Self {
+        let others = drinks.saturating_sub(1) as f32;
+        let room = (available - NAME).max(0.0);
+        let drink = room / (1.0 + others * (1.0 + DIFFERENCE));
+        let drink = drink.min(MOST);
+        Self {
+            drink,
+            difference: drink * DIFFERENCE,
+        }
+    }
+
+    /// Where the column of a drink begins, from the left edge of the table.
+    pub(super) fn left_of(self, at: usize) -> f32 {
+        NAME + self.drink * at as f32 + self.difference * at.saturating_sub(1) as f32
+    }
+
+    /// Width of the whole table.
+    pub(super) fn whole(self, drinks: usize) -> f32 {
+        self.left_of(drinks)
+    }
 }
 
 /// A part with its heading.
-pub(super) fn part_ui(ui: &mut Ui, speaker: Speaker<'_>, part: &Part, column: f32) {
+pub(super) fn part_ui(ui: &mut Ui, speaker: Speaker<'_>, part: &Part, widths: Widths) {
     heading_ui(ui, part.heading);
     let decimal = decimal_place(ui, part);
     ui.scope(|ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for (at, row) in part.rows.iter().enumerate() {
-            row_ui(ui, speaker, row, (column, decimal), at % 2 == 1);
+            row_ui(ui, speaker, row, (widths, decimal), at % 2 == 1);
         }
     });
 }
@@ -105,7 +136,7 @@ fn lay(
                 quiet: None,
             }
         }
-        Cell::Figure { value, against } => {
+        Cell::Figure { value, .. } => {
             let mut words = match value.digits_in(speaker) {
                 Some(digits) => [digits.as_str(), unit].join("\u{a0}"),
                 None => speaker.word("compare-not-known").to_owned(),
@@ -114,13 +145,7 @@ fn lay(
                 words.push_str("  ± ");
                 words.push_str(&speaker.digits(u));
             }
-            let below = match (&value.gap, against) {
-                (Some(gap), _) => Some(gap.clone()),
-                (None, Some(against)) => {
-                    Some(say!(speaker, "compare-with-the-first", more: against))
-                }
-                (None, None) => None,
-            };
+            let below = value.gap.clone();
             Laid {
                 indent,
                 main: galley(words, TypeStyle::Body, palette.text_strong),
@@ -130,19 +155,48 @@ fn lay(
     }
 }
 
+/// How much more a figure is than that of the first drink, as it stands in its column; nothing beside words.
+fn difference_words(speaker: Speaker<'_>, cell: &Cell, unit: &str) -> Option<String> {
+    let Cell::Figure { more, .. } = cell else {
+        return None;
+    };
+    Some(more.clone().map_or_else(
+        || speaker.word("compare-not-stated-difference").to_owned(),
+        |more| [more_words(speaker, more).as_str(), unit].join("\u{a0}"),
+    ))
+}
+
 fn row_ui(
     ui: &mut Ui,
     speaker: Speaker<'_>,
     row: &Row,
-    (column, decimal): (f32, f32),
+    (widths, decimal): (Widths, f32),
     is_striped: bool,
 ) {
     let palette = theme::palette(ui.visuals());
-    let laid: Vec<Laid> = row
-        .cells
-        .iter()
-        .map(|cell| lay(ui, speaker, cell, &row.unit, (column - GAP, decimal)))
-        .collect();
+    let lay_cell = |(at, cell): (usize, &Cell)| {
+        // Words have no difference: they take its room as well.
+        let more = match cell {
+            Cell::Words { .. } if at > 0 => widths.difference,
+            _ => 0.0,
+        };
+        let room = (widths.drink + more - GAP, decimal);
+        let difference = (at > 0).then(|| difference_words(speaker, cell, &row.difference_unit));
+        let difference = difference.flatten().map(|words| {
+            // Where there is little room the doubt stands below.
+            let (style, words) = if widths.difference < BROAD {
+                (TypeStyle::Small, words.replace(" ± ", "\n± "))
+            } else {
+                (TypeStyle::Body, words)
+            };
+            let width = widths.difference - GAP;
+            ui.painter()
+                .layout(words, style.font_id(), palette.text_quiet, width)
+        });
+        (lay(ui, speaker, cell, &row.unit, room), difference)
+    };
+    let laid: Vec<(Laid, Option<Arc<Galley>>)> =
+        row.cells.iter().enumerate().map(lay_cell).collect();
     let name = ui.painter().layout(
         row.name.clone(),
         TypeStyle::Body.font_id(),
@@ -151,10 +205,13 @@ fn row_ui(
     );
     let height = laid
         .iter()
-        .map(Laid::height)
+        .map(|(cell, difference)| {
+            let difference = difference.as_ref().map_or(0.0, |words| words.size().y);
+            cell.height().max(difference + grid::TIGHT)
+        })
         .fold(name.size().y + grid::TIGHT, f32::max)
         .max(LINE);
-    let width = NAME + column * row.cells.len() as f32;
+    let width = widths.whole(row.cells.len());
     let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::hover());
     response.widget_info(|| WidgetInfo::labeled(Role::Label, true, sentence(speaker, row)));
     response.explained(row.term);
@@ -167,23 +224,28 @@ fn row_ui(
     }
     let top = rect.top() + grid::TIGHT / 2.0;
     painter.galley(pos2(rect.left(), top), name, palette.text_quiet);
-    for (at, cell) in laid.into_iter().enumerate() {
-        let at = pos2(rect.left() + NAME + column * at as f32 + cell.indent, top);
+    for (at, (cell, difference)) in laid.into_iter().enumerate() {
+        let left = rect.left() + widths.left_of(at);
+        let place = pos2(left + cell.indent, top);
         let below = cell.main.size().y;
-        painter.galley(at, cell.main, palette.text_normal);
+        painter.galley(place, cell.main, palette.text_normal);
         if let Some(quiet) = cell.quiet {
-            painter.galley(at + vec2(0.0, below), quiet, palette.text_quiet);
+            painter.galley(place + vec2(0.0, below), quiet, palette.text_quiet);
+        }
+        if let Some(difference) = difference {
+            let place = pos2(left + widths.drink, top);
+            painter.galley(place, difference, palette.text_quiet);
         }
     }
 }
 
 /// The row in one sentence.
 fn sentence(speaker: Speaker<'_>, row: &Row) -> String {
-    let cells = row.cells.iter().map(|cell| match cell {
+    let cells = row.cells.iter().enumerate().map(|(at, cell)| match cell {
         Cell::Words { text, .. } => text.clone(),
-        Cell::Figure { value, against } => {
+        Cell::Figure { value, .. } => {
             let figure = value.short(speaker, "", &row.unit);
-            match against {
+            match difference_words(speaker, cell, &row.difference_unit).filter(|_| at > 0) {
                 Some(more) => {
                     say!(speaker, "compare-figure-and-more", figure: figure, more: more)
                 }

@@ -326,7 +326,8 @@ fn row_ui(
         Sense::click(),
     );
     let is_open = state.open.as_ref() == Some(&row.id);
-    let spoken = format!("{} {}", name_as_shown(&row.name), name_as_shown(&row.quiet));
+    let (own, quiet) = (name_as_shown(&row.name), name_as_shown(&row.quiet));
+    let spoken = format!("{own} {quiet} {}", row.mark.unwrap_or_default());
     response.widget_info(|| WidgetInfo::selected(egui::Role::Button, true, is_open, spoken.trim()));
     if state.focus_row && state.row == place {
         state.focus_row = false;
@@ -352,8 +353,9 @@ fn row_ui(
     let (name, cells) = places(rect.with_max_x(rect.right() + grid::TIGHT), shown);
     let (galley, is_cut) = elided_with_more(
         ui,
-        (&name_as_shown(&row.name), palette.text_strong),
-        (&name_as_shown(&row.quiet), palette.text_quiet),
+        (&own, palette.text_strong),
+        (&quiet, palette.text_quiet),
+        row.mark.map(|mark| (mark, palette.caution)),
         name.width(),
     );
     ui.painter().galley(

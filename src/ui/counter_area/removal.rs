@@ -13,7 +13,7 @@ use crate::edit::{Edit, FieldName, Focus};
 use crate::say::{Language, Speaker, say};
 use crate::ui::area::Area;
 use crate::ui::theme::{self, grid};
-use crate::ui::view_state::ViewState;
+use crate::ui::view_state::{AskedSwap, ViewState};
 use crate::ui::widgets::form::link_ui;
 use crate::ui::words::{self, capitalised};
 use crate::workbench::{Action, Begun, Shown, published_ingredients};
@@ -24,6 +24,8 @@ pub(super) enum Going {
     Recipe(RecipeId, Option<VersionId>),
     /// To another item.
     Item(CounterItem),
+    /// To a swap of it in every recipe that uses it, of which this is one.
+    SwapEverywhere(Shown),
     /// To a field of the item itself.
     Field(FieldName),
     /// Into what the house makes of the item from now on, and whether that leads to the recipe.
@@ -125,6 +127,14 @@ pub(super) fn carry_out(
             view.area = Area::Recipe;
         }
         Going::Item(item) => state.show(item),
+        Going::SwapEverywhere(shown) => {
+            if let CounterItem::Ingredient(id) = item {
+                let (recipe, version) = (shown.recipe.clone(), shown.version.clone());
+                view.swap = AskedSwap::going_everywhere(recipe, version, id.clone());
+                view.show(shown);
+                view.area = Area::Swap;
+            }
+        }
         Going::Field(field) => view.focus_wanted = Some(Focus::Field(item.id(), field)),
         Going::Begun(begun, leads_there) => {
             let focus = Focus::Field(item.id(), "made".into());

@@ -71,6 +71,8 @@ pub(super) struct Row {
     pub name: String,
     /// Its brand, quieter.
     pub quiet: String,
+    /// That it is no longer sold.
+    pub mark: Option<&'static str>,
     /// Its role, for the colour of its mark.
     pub role: Option<Role>,
     /// What the columns say.
@@ -168,17 +170,20 @@ fn ingredient_row(
         ListCell::count(uses.recipes(&id)),
         date.map_or(ListCell::Gap, |date| ListCell::Word(date.clone())),
     ];
+    let mark = item.no_longer_sold.then(|| speaker.sold(true));
     let words = folded(&format!(
-        "{} {} {} {}",
+        "{} {} {} {} {}",
         item.name,
         item.brand,
         speaker.role(item.role),
-        speaker.form(item.form)
+        speaker.form(item.form),
+        mark.unwrap_or_default()
     ));
     Row {
         id,
         name: item.name.clone(),
         quiet: item.brand.clone(),
+        mark,
         role: Some(item.role),
         cells,
         words,
@@ -223,6 +228,7 @@ fn measure_row(speaker: Speaker<'_>, uses: &Uses, item: &Measure) -> Row {
         id,
         name: item.name.clone(),
         quiet: quiet.to_owned(),
+        mark: None,
         role: None,
         cells,
         words,
@@ -244,6 +250,7 @@ fn vessel_row(speaker: Speaker<'_>, uses: &Uses, item: &Vessel) -> Row {
         id,
         name: item.name.clone(),
         quiet: String::new(),
+        mark: None,
         role: None,
         cells,
         words,
@@ -274,10 +281,16 @@ pub(super) fn as_table<'row>(
         Kind::Ingredients => speaker.word("counter-column-brand"),
         _ => speaker.word("counter-column-remark"),
     };
-    let names = [speaker.word("counter-column-name"), quiet].map(str::to_owned);
-    let mut table = Table::new(names.into_iter().chain(of_columns));
+    let sold = (kind == Kind::Ingredients).then(|| speaker.word("ingredient-sold"));
+    let names = [speaker.word("counter-column-name"), quiet];
+    let names = names.into_iter().chain(sold).map(str::to_owned);
+    let mut table = Table::new(names.chain(of_columns));
     for row in rows {
-        let names = [&row.name, &row.quiet].map(|text| spreadsheet::Cell::words(text));
+        let mark = sold.map(|_| row.mark.unwrap_or_default());
+        let names = [row.name.as_str(), row.quiet.as_str()]
+            .into_iter()
+            .chain(mark);
+        let names = names.map(spreadsheet::Cell::words);
         let cells = columns
             .iter()
             .zip(&row.cells)
@@ -289,7 +302,7 @@ pub(super) fn as_table<'row>(
                 }
                 ListCell::Gap => spreadsheet::Cell::words(column.gap_words(speaker)),
             });
-        table.row(names.into_iter().chain(cells));
+        table.row(names.chain(cells));
     }
     table
 }
@@ -340,6 +353,7 @@ mod tests {
             id,
             name: name.into(),
             quiet: String::new(),
+            mark: None,
             role: None,
             cells: vec![cell],
             words: name.to_lowercase(),

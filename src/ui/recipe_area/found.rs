@@ -125,7 +125,7 @@ pub(super) fn choices<'book>(
 }
 
 /// What fits in the book: names that begin with what was typed first, of the role that is wanted first, and what stands in the
-/// line before all while nothing is typed. The order of the book stays otherwise.
+/// line before all while nothing is typed; what is no longer sold last. The order of the book stays otherwise.
 fn matching<'book>(
     book: &'book Book,
     text: &str,
@@ -145,6 +145,7 @@ fn matching<'book>(
     found.sort_by_key(|ingredient| {
         (
             !(wanted.is_empty() && is_current(ingredient)),
+            ingredient.no_longer_sold,
             !wanted.begin(&ingredient.name),
             !same_role(ingredient),
         )
@@ -168,6 +169,9 @@ pub(super) fn choice_ui(
             ];
             if current.is_some_and(|current| current.id == ingredient.id) {
                 words.push(speaker.word("recipe-sheet-in-drink-now").to_owned());
+            }
+            if ingredient.no_longer_sold {
+                words.push(speaker.sold(true).to_owned());
             }
             words.retain(|word| !word.is_empty());
             let (name, brand) = (
@@ -240,7 +244,7 @@ fn ingredient_ui(
     let response = pick_list::row_ui(ui, grid::TARGET, chosen, spoken, role, |ui, room| {
         let palette = theme::palette(ui.visuals());
         let (name, more) = ((&*shown, palette.text_strong), (quiet, palette.text_quiet));
-        let (galley, cut) = name::elided_with_more(ui, name, more, room.width());
+        let (galley, cut) = name::elided_with_more(ui, name, more, None, room.width());
         is_cut = cut;
         let at = room.left_center() - vec2(0.0, galley.size().y / 2.0);
         ui.painter().galley(at, galley, palette.text_strong);

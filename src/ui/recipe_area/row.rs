@@ -347,9 +347,19 @@ fn ingredient_ui(
     } else {
         ""
     };
-    let room = rect.width() - 2.0 * grid::TIGHT;
-    let name = (&*row.name(), colour);
-    let (name, _) = name::elided_with_more(ui, name, (more, palette.text_quiet), room);
+    let is_gone = row.ingredient.is_some_and(|item| item.no_longer_sold);
+    let mark = is_gone.then(|| speaker.sold(true));
+    let spoken = match mark {
+        Some(mark) => say!(speaker, "clauses", before: row.name(), after: mark),
+        None => row.name().into_owned(),
+    };
+    let (name, _) = name::elided_with_more(
+        ui,
+        (&row.name(), colour),
+        (more, palette.text_quiet),
+        mark.map(|mark| (mark, palette.caution)),
+        rect.width() - 2.0 * grid::TIGHT,
+    );
     let mut child = ui.new_child(
         UiBuilder::new()
             .max_rect(rect)
@@ -359,7 +369,7 @@ fn ingredient_ui(
     let button = egui::Button::new(name).frame_when_inactive(false);
     let response = child
         .add(button)
-        .accessible_name(say!(speaker, "recipe-sheet-ingredient", ingredient: row.name()));
+        .accessible_name(say!(speaker, "recipe-sheet-ingredient", ingredient: spoken));
     let whole_name = speaker.ingredient(&row.line.ingredient);
     let told = say!(speaker, "recipe-sheet-put-another", ingredient: whole_name);
     let response = response.on_hover_text(told);

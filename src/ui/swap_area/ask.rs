@@ -75,9 +75,14 @@ fn goes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
             if is_another && goes_already(state, &going.id) {
                 continue;
             }
+            let item = screen.book.ingredient(&going.id);
+            let quiet = item.map_or_else(
+                || going.amounts.clone(),
+                |item| speaker.beside_name(item, &going.amounts),
+            );
             let row = Row {
                 name: &going.name,
-                quiet: &going.amounts,
+                quiet: &quiet,
                 role: going.role,
             };
             let is_chosen = chosen.as_ref() == Some(&going.id);
@@ -165,7 +170,7 @@ fn comes_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut SwapState) {
             state.asked.demands.also.push((wanted.replace, with));
         } else {
             state.asked.brings_back = false;
-            state.asked.all_drifted = false;
+            state.asked.everywhere = false;
             state.asked.question = Some(Question {
                 with,
                 adjust: None,
@@ -197,7 +202,7 @@ fn coming_ui(
     list.rows_ui(ui, LIST_HEIGHT, rows, grid::TARGET, |ui, at, is_chosen| {
         let ingredient = &found[at];
         let name = ingredient.full_name();
-        let quiet = model::facts(speaker, ingredient, role);
+        let quiet = speaker.beside_name(ingredient, &model::facts(speaker, ingredient, role));
         let label = say!(speaker, "swap-screen-with-ingredient", ingredient: &name);
         let row = Row {
             name: &name,

@@ -9,7 +9,8 @@ use crate::ui::widgets::pick_list::PickList;
 use crate::workbench::{Answers, BookQuestion, KEPT_OF_TYPED};
 
 /// Ingredients that can come for one that goes: those of its role first, then in the order of the book. Every word that is
-/// typed must be in the name, the brand or the word of the role.
+/// typed must be in the name, the brand or the word of the role. What is no longer sold is listed only for those who type it,
+/// and last.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub(super) struct ComingFor {
     pub(super) replace: IngredientId,
@@ -28,11 +29,12 @@ impl BookQuestion for ComingFor {
         let fits = |ingredient: &&Arc<Ingredient>| {
             let role = speaker.role(ingredient.role);
             let words = format!("{} {role}", ingredient.full_name());
-            ingredient.id != self.replace && wanted.are_in(&words)
+            let is_offered = !ingredient.no_longer_sold || !wanted.is_empty();
+            ingredient.id != self.replace && is_offered && wanted.are_in(&words)
         };
         let ingredients = answers.book().ingredients.iter();
         let mut found: Vec<_> = ingredients.filter(fits).cloned().collect();
-        found.sort_by_key(|ingredient| ingredient.role != self.role);
+        found.sort_by_key(|ingredient| (ingredient.no_longer_sold, ingredient.role != self.role));
         Arc::new(found)
     }
 }

@@ -11,6 +11,7 @@ mod limits;
 mod model;
 mod progress;
 mod review;
+mod review_beside;
 mod review_model;
 mod state;
 mod steps;
@@ -19,7 +20,7 @@ use std::sync::Arc;
 
 use egui::{Label, RichText, ScrollArea, Ui};
 
-use crate::book::Book;
+use crate::book::{Book, IngredientId};
 use crate::say::Speaker;
 use crate::swap::{Answer, Nearby, Question, ReviewItem};
 use crate::ui::Screen;
@@ -81,6 +82,7 @@ impl AreaOfWork for SwapArea {
 pub struct SwapLooks {
     swap: Look<Option<SwapFound>>,
     review: Look<Vec<ReviewItem>>,
+    beside: Look<Vec<ReviewItem>>,
     nearby: Option<Arc<Nearby>>,
 }
 
@@ -105,11 +107,15 @@ impl SwapLooks {
             looks.review = if state.asked.brings_back {
                 workbench.all_brought_back(&demands)
             } else {
-                workbench.review(&Review {
+                let review = |with: &IngredientId| Review {
                     replace: question.replace.clone(),
-                    with: question.with.clone(),
-                    demands,
-                })
+                    with: with.clone(),
+                    demands: demands.clone(),
+                };
+                if let Some(with) = &state.beside {
+                    looks.beside = workbench.review_beside(&review(with));
+                }
+                workbench.review(&review(&question.with))
             };
             return looks;
         }
@@ -138,6 +144,7 @@ pub fn swap_area_ui(
         state.asked.demands.clone(),
         state.way,
         state.point.clone(),
+        state.beside.clone(),
     );
     ScrollArea::vertical()
         .id_salt("swap area")
@@ -160,6 +167,7 @@ pub fn swap_area_ui(
         state.asked.demands.clone(),
         state.way,
         state.point.clone(),
+        state.beside.clone(),
     );
     if asks != asked {
         // The answer to what was just asked is there in the next frame.
@@ -192,7 +200,9 @@ fn asked_ui(
     ui.add_space(grid::NEAR);
     if state.way == Way::Everywhere {
         progress_ui(ui, looks.review.state, Parts::Recipes, actions);
-        review::review_ui(ui, screen, question, &looks.review, state, actions);
+        progress_ui(ui, looks.beside.state, Parts::Recipes, actions);
+        let answers = (&looks.review, &looks.beside);
+        review::review_ui(ui, screen, question, answers, state, actions);
         return;
     }
     progress_ui(ui, looks.swap.state, Parts::Amounts, actions);

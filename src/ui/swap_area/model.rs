@@ -64,7 +64,7 @@ pub(in crate::ui) fn follow(state: &mut SwapState, screen: &Screen<'_>) {
             question: asked,
             demands,
             brings_back: state.asked.brings_back,
-            all_drifted: false,
+            everywhere: false,
         },
         show_version: state.show_version.take(),
         conditions_open: state.conditions_open,

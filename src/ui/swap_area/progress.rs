@@ -16,6 +16,8 @@ pub(in crate::ui) enum Parts {
     Amounts,
     /// A swap in each recipe that uses an ingredient.
     Recipes,
+    /// The figures of each recipe of the menu.
+    Menu,
     /// Sugar levels of a drink.
     Levels,
     /// Sizes, hot or iced, and ice levels of a drink.
@@ -28,6 +30,7 @@ impl Parts {
         match self {
             Self::Amounts => "amounts",
             Self::Recipes => "recipes",
+            Self::Menu => "menu",
             Self::Levels => "levels",
             Self::Variations => "variations",
         }

@@ -1,12 +1,14 @@
 //! One swap in every recipe that uses what goes: a list to look through, with one compensation each.
 
+use std::collections::BTreeMap;
+
 use egui::{Checkbox, Label, RichText, Ui};
 
-use super::state::SwapState;
-use super::{model, review_model};
+use super::state::{Reviewed, SwapState};
+use super::{model, review_beside, review_model};
 use crate::edit::Focus;
 use crate::say::say;
-use crate::swap::{Question, ReviewItem};
+use crate::swap::{Question, ReviewItem, Suggestion};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -28,7 +30,7 @@ pub(super) fn review_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     question: &Question,
-    look: &Look<Vec<ReviewItem>>,
+    (look, beside): (&Look<Vec<ReviewItem>>, &Look<Vec<ReviewItem>>),
     state: &mut SwapState,
     actions: &mut Vec<Action>,
 ) {
@@ -55,15 +57,31 @@ pub(super) fn review_ui(
     };
     paragraph_ui(ui, capitalised(&words), palette.text_quiet);
     ui.add_space(grid::NEAR);
+    let beside = beside.current().map(Vec::as_slice);
+    if !state.asked.brings_back {
+        review_beside::compare_ui(ui, screen, question, (items, beside), state);
+        ui.add_space(grid::NEAR);
+    }
     take_ui(ui, screen, items, state, actions);
     ui.add_space(grid::NEAR);
+    let beside = beside.filter(|_| state.beside.is_some());
+    let beside: BTreeMap<Reviewed, &ReviewItem> = beside
+        .into_iter()
+        .flatten()
+        .map(|item| (review_model::place(item), item))
+        .collect();
     let mut rows = std::mem::take(&mut state.review_rows);
     rows.in_sheet_ui(ui, items.len(), |ui, at| {
-        item_ui(ui, screen, &items[at], state);
+        let item = &items[at];
+        item_ui(ui, screen, item, state);
+        if let Some(other) = beside.get(&review_model::place(item)) {
+            review_beside::other_ui(ui, screen, other);
+        }
+        ui.add_space(grid::NEAR);
     });
     state.review_rows = rows;
     copy_ui(ui, speaker.word("swap-screen-review-table"), || {
-        review_model::as_table(screen, items, &state.left_out)
+        review_model::as_table(screen, items, &state.chosen)
     });
 }
 
@@ -76,30 +94,46 @@ fn take_ui(
 ) {
     let palette = theme::palette(ui.visuals());
     let speaker = screen.speaker;
+    let all = |tick: bool| {
+        let items = items.iter().filter(|item| item.can_be_taken());
+        items.map(move |item| (review_model::place(item), tick))
+    };
     ui.horizontal_wrapped(|ui| {
-        let count = review_model::count(items, &state.left_out);
+        let count = review_model::taken(screen.book, items, &state.chosen).count();
         let words = say!(speaker, "swap-screen-review-add", count: count);
         let words = RichText::new(words).color(palette.on_accent);
         let button = egui::Button::new(words).fill(palette.accent);
         if ui.add_enabled(count > 0, button).clicked() {
-            let edits = review_model::edits(speaker, items, &state.left_out);
+            let edits = review_model::edits(speaker, items, &state.chosen);
             state.taken = Some((count, review_model::versions(screen.book) + count));
-            state.left_out = items.iter().map(review_model::place).collect();
             actions.push(Action::Edit {
                 edits,
                 focus: Focus::Book,
             });
             actions.push(Action::Command(crate::workbench::Command::CloseStep));
         }
+        let chosen = &mut state.chosen;
+        if ui
+            .button(speaker.word("swap-screen-review-level"))
+            .clicked()
+        {
+            chosen.clear();
+            state.taken = None;
+        }
         if ui.button(speaker.word("swap-screen-review-all")).clicked() {
-            state.left_out.clear();
+            *chosen = all(true).collect();
             state.taken = None;
         }
         let none = speaker.word("swap-screen-review-none-selected");
         if ui.button(none).clicked() {
-            state.left_out = items.iter().map(review_model::place).collect();
+            *chosen = all(false).collect();
         }
     });
+    let ticked = review_model::taken(screen.book, items, &state.chosen).map(|(item, _)| item);
+    let sum = review_model::cost_in_sum(ticked);
+    if let Some(words) = review_model::cost_in_sum_words(speaker, &sum) {
+        ui.label(RichText::new(capitalised(&words)).color(palette.text_normal));
+    }
     // Once it is undone, nothing was added.
     let now = review_model::versions(screen.book);
     if let Some((count, _)) = state.taken.filter(|(_, since)| *since == now) {
@@ -116,19 +150,15 @@ fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut Swap
     let suggestion = item.answer.suggestions.first();
     let width = ui.available_width();
     ui.horizontal(|ui| {
-        let can_be_taken = review_model::can_be_taken(item);
-        let mut ticked = can_be_taken && !state.left_out.contains(&place);
+        let can_be_taken = item.can_be_taken();
+        let mut ticked = review_model::is_ticked(screen.book, item, &state.chosen);
         let size = egui::vec2(NAME.max(width * NAME_PART), grid::TARGET);
         let layout = egui::Layout::left_to_right(egui::Align::Center);
         ui.allocate_ui_with_layout(size, layout, |ui| {
             ui.set_min_size(size);
             let checkbox = Checkbox::new(&mut ticked, RichText::new(&name).strong());
             if ui.add_enabled(can_be_taken, checkbox).changed() {
-                if ticked {
-                    state.left_out.remove(&place);
-                } else {
-                    state.left_out.insert(place);
-                }
+                state.chosen.insert(place, ticked);
             }
             ui.label(RichText::new(state_word).color(palette.text_quiet));
         });
@@ -154,18 +184,20 @@ fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut Swap
             ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
         }
     });
-    ui.add_space(grid::NEAR);
 }
 
-fn changes_ui(
-    ui: &mut Ui,
-    screen: &Screen<'_>,
-    item: &ReviewItem,
-    suggestion: &crate::swap::Suggestion,
-) {
+fn changes_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, suggestion: &Suggestion) {
     let palette = theme::palette(ui.visuals());
+    let speaker = screen.speaker;
+    if let Some(version) = &item.already {
+        let name = speaker.drink(&item.recipe, Some(version));
+        let words = say!(speaker, "swap-screen-review-already-as", drink: name);
+        ui.add(Label::new(RichText::new(capitalised(&words)).color(palette.text_quiet)).wrap());
+    }
     let changes = review_model::changes(screen, item, suggestion).join(", ");
-    ui.add(Label::new(RichText::new(changes).color(palette.text_strong)).wrap());
+    let cost = review_model::cost_words(speaker, item);
+    let words = say!(speaker, "clauses", before: cost, after: changes);
+    ui.add(Label::new(RichText::new(capitalised(&words)).color(palette.text_strong)).wrap());
     let standard = &item.answer.standard;
     let diet = model::diet_words(screen.speaker, standard, &suggestion.balance);
     if diet.len() > 1 || item.answer.standard.allergens != suggestion.balance.allergens {

@@ -1,6 +1,6 @@
 //! What the swap remembers between frames: what is asked, what is being chosen, and how the answer is looked at.
 
-use std::collections::BTreeSet;
+use std::collections::BTreeMap;
 
 use super::coming::Coming;
 use crate::book::{IngredientId, RecipeId, VersionId};
@@ -37,6 +37,9 @@ pub(super) enum Way {
 /// A recipe or version of the reviewed list.
 pub(super) type Reviewed = (RecipeId, Option<VersionId>);
 
+/// What somebody has ticked (`true`) or unticked.
+pub(super) type Chosen = BTreeMap<Reviewed, bool>;
+
 /// What the swap area remembers between frames.
 #[derive(Clone, Debug, Default)]
 pub struct SwapState {
@@ -58,8 +61,12 @@ pub struct SwapState {
     pub(super) step: usize,
     /// The amounts that are set by hand, in steps; the suggestion's own for `None`.
     pub(super) point: Option<Vec<i32>>,
-    /// What is left out of the reviewed list.
-    pub(super) left_out: BTreeSet<Reviewed>,
+    /// What was ticked and unticked by hand in the reviewed list.
+    pub(super) chosen: Chosen,
+    /// Another ingredient that might come, whose answers stand beside those in the reviewed list.
+    pub(super) beside: Option<IngredientId>,
+    /// What is typed to find it.
+    pub(super) find_beside: String,
     pub(super) review_rows: TallList,
     /// How many versions were just taken from the reviewed list, and how many the book has had since.
     pub(super) taken: Option<(usize, usize)>,
@@ -84,7 +91,7 @@ impl SwapState {
             *self = Self {
                 asked: asked.clone(),
                 conditions_open: self.conditions_open,
-                way: if asked.all_drifted {
+                way: if asked.everywhere {
                     Way::Everywhere
                 } else {
                     Way::default()

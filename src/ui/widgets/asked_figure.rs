@@ -14,6 +14,9 @@ use crate::ui::words::{self, quiet_ui};
 /// No figure in grams is as large, so that `1,250` can only be a little more than one.
 const MOST_GRAMS: f64 = 999.0;
 
+/// Digits of an uncertainty that somebody types.
+const TYPED_DIGITS: usize = 3;
+
 /// A figure that is asked for.
 pub(in crate::ui) struct Asked<'asked> {
     /// Which figure of the item it is.
@@ -134,14 +137,48 @@ impl<T: Clone> Sheet<'_, T> {
         quiet_ui(ui, "±").explained(Term::Uncertainty);
         let usual = plain_to(figure.u.unwrap_or(usual) * factor);
         let entry = Entry::number(field, &name).width(SPREAD).hint(&usual);
-        self.number(ui, &entry, figure.u.map(|u| u * factor), |item, u| {
-            put(
-                item,
-                Some(Figure {
-                    u: u.map(|u| u / factor),
-                    ..figure
-                }),
-            );
-        });
+        let shown = figure.u.map(|u| uncertainty(u * factor));
+        let unit = self.units.of("");
+        self.read(
+            ui,
+            &entry,
+            &shown.unwrap_or_default(),
+            |text| unit.read_optional(text),
+            |item, u| {
+                let u = u.map(|u| u / factor);
+                put(item, Some(Figure { u, ..figure }));
+            },
+        );
+    }
+}
+
+/// An uncertainty as a field shows it: as it was typed or, with the digits that a reckoned one has, rounded.
+fn uncertainty(u: f64) -> String {
+    let typed = plain(u);
+    let digits = typed.trim_start_matches(['0', '.']);
+    let digits = digits.chars().filter(char::is_ascii_digit).count();
+    if digits > TYPED_DIGITS {
+        plain_to(u)
+    } else {
+        typed
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_uncertainty_has_no_more_digits_than_somebody_types() {
+        for (u, shown) in [
+            (12.097_123, "12"),
+            (0.012_345_6, "0.0123"),
+            (0.125, "0.125"),
+            (2.0, "2"),
+            (150.0, "150"),
+            (0.0, "0"),
+        ] {
+            assert_eq!(uncertainty(u), shown);
+        }
     }
 }

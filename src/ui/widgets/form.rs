@@ -461,13 +461,34 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
         word: impl Fn(&V) -> String,
         put: impl FnOnce(&mut T, V),
     ) -> Response {
+        let put = |item: &mut T, value: V| {
+            put(item, value);
+            Vec::new()
+        };
+        self.choice_with(ui, entry, current, all, word, put)
+    }
+
+    /// The same where what is chosen changes other items as well: all of it is one edit.
+    pub(in crate::ui) fn choice_with<V: Clone + PartialEq>(
+        &mut self,
+        ui: &mut Ui,
+        entry: &Entry<'_>,
+        current: &V,
+        all: &[V],
+        word: impl Fn(&V) -> String,
+        put: impl FnOnce(&mut T, V) -> Vec<Edit>,
+    ) -> Response {
         let mut taken = None;
         let focus = self.focus(entry.field.clone());
         let response = word_menu_ui(ui, &focus, entry.name, &word(current), |ui| {
             taken = choice_ui(ui, all.iter().cloned(), current, word);
         });
         if let Some(value) = taken.filter(|value| value != current) {
-            self.change(entry.field.clone(), |item| put(item, value));
+            self.actions.push(Action::Command(Command::CloseStep));
+            let mut edits = put(&mut self.item, value);
+            edits.push((self.edit)(self.item.clone()));
+            self.actions.push(Action::Edit { edits, focus });
+            self.actions.push(Action::Command(Command::CloseStep));
         }
         response
     }

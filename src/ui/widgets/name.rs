@@ -111,14 +111,20 @@ pub(in crate::ui) fn name_button_ui(
     response
 }
 
-/// A name and, quieter behind it, what tells more: in one line, the name before all. Tells whether something had to be cut.
+/// A name, quieter behind it what tells more, and a mark: in one line. The mark is always whole, and the name comes before what
+/// tells more. Tells whether something had to be cut.
 pub(in crate::ui) fn elided_with_more(
     ui: &Ui,
     (name, colour): (&str, Color32),
     (more, quiet): (&str, Color32),
+    mark: Option<(&str, Color32)>,
     room: f32,
 ) -> (Arc<Galley>, bool) {
     let (body, small) = (TypeStyle::Body.font_id(), TypeStyle::Small.font_id());
+    let room = match mark {
+        Some((mark, _)) => room - grid::NEAR - width_of(ui, mark, &small),
+        None => room,
+    };
     let shown = elided(ui, name, &body, colour, room);
     let mut is_cut = shown.text() != name;
     let mut job = LayoutJob::default();
@@ -134,8 +140,11 @@ pub(in crate::ui) fn elided_with_more(
         let behind = elided(ui, more, &small, quiet, left);
         is_cut |= behind.text() != more;
         if behind.size().x <= left {
-            job.append(behind.text(), grid::NEAR, set(small, quiet));
+            job.append(behind.text(), grid::NEAR, set(small.clone(), quiet));
         }
+    }
+    if let Some((mark, colour)) = mark {
+        job.append(mark, grid::NEAR, set(small, colour));
     }
     (ui.painter().layout_job(job), is_cut)
 }

@@ -4,7 +4,7 @@ use super::fact::{CautionFact, KeptAt, Since, UseWithin};
 use super::facts::Facts;
 use crate::balance::diet::contained_in;
 use crate::balance::published::serving::{COLD_HOLDING_US_CELSIUS, HOT_HOLDING_UK_CELSIUS};
-use crate::book::{Allergen, Form, Ingredient, Role};
+use crate::book::{Allergen, Form, Ingredient, Role, Temperature};
 
 /// What keeps longer than this needs no reminder on a drink, hours (assumed: a day's work).
 const REMIND_UP_TO_HOURS: f64 = 24.0;
@@ -49,9 +49,10 @@ fn rule_of(ingredient: &Ingredient) -> Option<UseWithin> {
 pub(super) fn holding_temperatures(facts: &Facts<'_>) -> Option<CautionFact> {
     let mut kept: Vec<KeptAt> = Vec::new();
     for ingredient in ingredients(facts) {
-        let found = ingredient
-            .temperature
-            .and_then(|celsius| kept_at(ingredient, celsius));
+        // Of a range the end counts at which it is not held.
+        let ends = ingredient.temperature.map(Temperature::ends);
+        let mut ends = ends.into_iter().flatten();
+        let found = ends.find_map(|celsius| kept_at(ingredient, celsius));
         kept.extend(found.filter(|found| !kept.contains(found)));
     }
     (!kept.is_empty()).then_some(CautionFact::KeptAt(kept))

@@ -6,7 +6,7 @@ use std::sync::Arc;
 use egui::{Label, RichText, Ui};
 
 use super::checks::{self, Gap, Known};
-use crate::book::{Amount, Ingredient, IngredientId, Measure, MeasureId, resolve};
+use crate::book::{Amount, Ingredient, IngredientId, Measure, MeasureId, Temperature, resolve};
 use crate::quantity::{Rounded, rounded};
 use crate::say::Speaker;
 use crate::ui::counter_area::item::{Counter, CounterItem};
@@ -85,7 +85,7 @@ fn weights_ui(ui: &mut Ui, counter: Counter<'_>, item: &Ingredient) -> Option<Go
         quiet_ui(ui, speaker.word("ingredient-no-readings"));
     }
     let room = counter.book.settings.room_temperature.celsius();
-    let celsius = item.temperature.unwrap_or(room);
+    let celsius = item.temperature.map_or(room, Temperature::celsius);
     let weighed = |measure: &MeasureId| -> Option<Rounded> {
         let portion = answers.to(&OneUseOf::new(&item.id, measure, celsius))?;
         let density = portion.density.map_or(0.0, |(relative, _)| relative);

@@ -18,7 +18,7 @@ use crate::ui::widgets::{choice_ui, word_menu_ui};
 use crate::ui::words::{capitalised, quiet_ui};
 use crate::workbench::{
     Answers, BalanceOf, Begun, BookQuestion, CostOfGram, HouseBrewOf, Shown, begin_batch,
-    begin_brew, brew_with_amount, reference_brew,
+    begin_brew, brew_with_amount, by_its_batch, reference_brew,
 };
 use std::sync::Arc;
 
@@ -125,6 +125,15 @@ pub(super) fn source_ui(
     };
     if !before.composition.printed.is_empty() {
         below_ui(ui, speaker.word("ingredient-label-before-batch"));
+        let is_asked = ui
+            .horizontal(|ui| {
+                ui.add_space(BEFORE_FIELDS);
+                link_ui(ui, speaker.word("ingredient-by-its-batch")).clicked()
+            })
+            .inner;
+        if is_asked {
+            sheet.change("by-its-batch", by_its_batch);
+        }
     }
     let brew = counter.answers.to(&HouseBrewOf(before.id.clone()));
     if let Some(brew) = &brew {

@@ -8,6 +8,7 @@ mod pack;
 mod piece;
 mod price;
 mod price_history;
+mod sold;
 mod sweetness;
 
 pub(in crate::ui) use self::house_made::begin_reference_brew;
@@ -26,7 +27,7 @@ use crate::ui::view_state::ViewState;
 use crate::ui::widgets::asked_figure::Asked;
 use crate::ui::widgets::form::{Entry, Sheet, columns_ui};
 use crate::ui::words::{capitalised, quiet_ui};
-use crate::workbench::Action;
+use crate::workbench::{Action, lines_to_usual_stage};
 
 /// From this width on the editor has three columns, in points.
 const THREE: f32 = 1210.0;
@@ -143,13 +144,16 @@ fn what_it_is_ui(
     let form = speaker.word("ingredient-form");
     sheet.row(ui, form, |sheet, ui| {
         let name = capitalised(form);
-        sheet.choice(
+        sheet.choice_with(
             ui,
             &Entry::wide("form", &name),
             &before.form,
             &Form::ALL,
             |form| speaker.form(*form).to_owned(),
-            |item, form| item.form = form,
+            |item, form| {
+                item.form = form;
+                lines_to_usual_stage(counter.book, &before, item)
+            },
         );
         quiet_ui(ui, speaker.word("ingredient-role"));
         let role = Entry::wide("role", speaker.word("ingredient-role-named"));
@@ -172,14 +176,9 @@ fn what_it_is_ui(
     sheet.row(ui, temperature, |sheet, ui| {
         let name = capitalised(temperature);
         let spot = Entry::number("temperature", &name).hint(&room);
-        sheet.number(
-            ui,
-            &spot.metric("°C"),
-            before.temperature,
-            |item, celsius| {
-                item.temperature = celsius;
-            },
-        );
+        sheet.temperature(ui, &spot, before.temperature, |item, stated| {
+            item.temperature = stated;
+        });
     });
     sheet.row(ui, speaker.word("ingredient-opened"), |sheet, ui| {
         let spot = Entry::number("opened", speaker.word("ingredient-opened-named")).hint("–");
@@ -193,6 +192,7 @@ fn what_it_is_ui(
     house_made::source_ui(ui, counter, sheet, &before, going);
     price::price_ui(ui, counter, sheet, &before);
     price_history::price_history_ui(ui, counter, sheet, &before);
+    sold::sold_ui(ui, counter, sheet, &before, going);
     let note = speaker.word("ingredient-note");
     sheet.row(ui, note, |sheet, ui| {
         let name = capitalised(note);
