@@ -243,12 +243,6 @@ impl Speaker<'_> {
         }
     }
 
-    /// Several doubts, as a list of clauses.
-    pub fn doubts(&self, doubts: &[Doubt]) -> String {
-        let clauses: Vec<String> = doubts.iter().map(|doubt| self.doubt(doubt)).collect();
-        clauses.join("; ")
-    }
-
     fn cell_fault(&self, fault: CellFault) -> String {
         let message = match fault {
             CellFault::NotANumber(Some(sign)) => {

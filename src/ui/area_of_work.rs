@@ -42,6 +42,11 @@ pub(super) trait AreaOfWork {
         Place::Sheet
     }
 
+    /// Which of its pages it shows: each keeps a place of its own where it was scrolled to.
+    fn page(&self) -> u8 {
+        0
+    }
+
     /// Whether there is nothing to be done in it without a drink.
     fn needs_drink(&self) -> bool {
         true

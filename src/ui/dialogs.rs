@@ -11,8 +11,9 @@ use super::field::select_when_pressed;
 use super::keys_sheet;
 use super::look_up::{self, LookUpState};
 use super::modal::{WIDTH, main_button_ui, sheet, sheet_in, title_ui};
-use super::theme::{self, grid};
+use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
+use super::widgets::name::name_button_ui;
 use super::words::quiet_ui;
 use crate::say::{Speaker, say};
 use crate::workbench::{Action, Command, FileState, Home, Intent, Message, Sample};
@@ -116,10 +117,9 @@ fn open_ui(
         quiet_ui(ui, speaker.word("dialog-recent"));
     }
     for recent in &view.recent {
-        let button = Button::new(recent.display().to_string())
-            .frame_when_inactive(false)
-            .truncate();
-        if ui.add(button).clicked() {
+        let name = recent.display().to_string();
+        let colour = theme::palette(ui.visuals()).text_normal;
+        if name_button_ui(ui, &name, TypeStyle::Body, colour, false).clicked() {
             intent = Some(Intent::Open(recent.clone()));
         }
     }

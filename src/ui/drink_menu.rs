@@ -58,13 +58,10 @@ impl BookQuestion for DrinksFound {
             let holds = words
                 .as_ref()
                 .is_some_and(|words| words.found_by(at, &wanted).is_some());
+            let original = (None, speaker.word("version-original"));
             let versions = recipe.versions.iter();
-            let versions = versions.map(|version| Some(version.id.clone()));
-            for version in std::iter::once(None).chain(versions) {
-                let name = match version.as_ref().and_then(|id| recipe.version(id)) {
-                    None => speaker.word("version-original"),
-                    Some(version) => version.name.as_str(),
-                };
+            let versions = versions.map(|version| (Some(&version.id), version.name.as_str()));
+            for (version, name) in std::iter::once(original).chain(versions) {
                 let name = say!(speaker, "compare-drink", recipe: &recipe.name, version: name);
                 if !holds && !wanted.are_in(&name) {
                     continue;
@@ -75,8 +72,11 @@ impl BookQuestion for DrinksFound {
                         has_more: true,
                     });
                 }
-                let recipe = recipe.id.clone();
-                drinks.push((Shown { recipe, version }, name));
+                let shown = Shown {
+                    recipe: recipe.id.clone(),
+                    version: version.cloned(),
+                };
+                drinks.push((shown, name));
             }
         }
         Arc::new(Found {
@@ -99,7 +99,7 @@ pub(super) fn drinks_ui(
     let palette = theme::palette(ui.visuals());
     ui.set_min_width(WIDTH);
     let field = TextEdit::singleline(typed).hint_text(speaker.word("compare-find-hint"));
-    ui.add(field).on_hover_text(speaker.word("compare-find"));
+    ui.add(field).accessible_name(speaker.word("compare-find"));
     let found = screen.answers.to(&DrinksFound {
         spoken: Spoken::by(speaker),
         typed: typed.clone(),

@@ -1,6 +1,6 @@
 //! What is wrong with the book: a sentence and a place each, the errors first.
 
-use egui::{Button, Label, RichText, Ui};
+use egui::{Label, RichText, Ui};
 
 use super::area::{Area, Navigation};
 use super::area_of_work::{AreaOfWork, Desk};
@@ -10,6 +10,7 @@ use super::spreadsheet::{Cell, Table, copy_ui};
 use super::tall_list::TallList;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
+use super::widgets::name::name_button_ui;
 use super::words::{capitalised, heading_ui};
 use crate::book::{Finding, ItemId, Place, Severity};
 use crate::quantity::name_as_shown;
@@ -108,14 +109,14 @@ fn finding_ui(ui: &mut Ui, finding: &Finding, in_hand: &BookInHand<'_>, view: &m
     let speaker = in_hand.speaker;
     let sentence = capitalised(&speaker.finding_kind(&finding.kind));
     ui.add(Label::new(RichText::new(sentence).color(palette.text_normal)).wrap());
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         let place = RichText::new(speaker.place_by_name(&finding.place))
             .font(TypeStyle::Small.font_id())
             .color(palette.text_quiet);
         ui.label(place);
         if let Some(words) = way_words(speaker, &finding.place) {
-            let button = Button::new(words).frame_when_inactive(false);
-            if ui.add(button).clicked() {
+            let colour = palette.text_normal;
+            if name_button_ui(ui, &words, TypeStyle::Body, colour, false).clicked() {
                 go_to(&finding.place, view);
             }
         }

@@ -6,7 +6,6 @@ use egui::{Label, RichText, Ui};
 
 use super::theme::{self, TypeStyle, grid};
 use super::words::Spoken;
-use crate::book::ItemId;
 use crate::edit::{Edit, Focus};
 use crate::say::Speaker;
 use crate::workbench::{Action, Answers, BookQuestion, starter_kit};
@@ -32,7 +31,10 @@ pub(super) fn starter_kit_ui(
     actions: &mut Vec<Action>,
 ) {
     let kit = answers.to(&KitFor(Spoken::by(speaker)));
-    let Some(first) = kit.first().and_then(item_of) else {
+    let Some((first, _)) = kit
+        .first()
+        .and_then(|edit| edit.changed_fields(answers.book()))
+    else {
         return;
     };
     let palette = theme::palette(ui.visuals());
@@ -47,13 +49,4 @@ pub(super) fn starter_kit_ui(
         .color(palette.text_quiet);
     ui.add(Label::new(about).wrap());
     ui.add_space(grid::TIGHT);
-}
-
-fn item_of(edit: &Edit) -> Option<ItemId> {
-    match edit {
-        Edit::PutIngredient(item) => Some(ItemId::Ingredient(item.id.clone())),
-        Edit::PutMeasure(item) => Some(ItemId::Measure(item.id.clone())),
-        Edit::PutVessel(item) => Some(ItemId::Vessel(item.id.clone())),
-        _ => None,
-    }
 }

@@ -255,11 +255,13 @@ fn find_table(
     }
     let review = review_price_list(book, &table, &mapping, &signs, &choices);
     let sure = |(at, line): (usize, &ReviewLine)| line.is_sure().then_some(at);
+    let is_unsure = |line: &&ReviewLine| line.is_change() && !line.is_sure();
     let sells =
         |item: &Arc<Ingredient>| Some(item.supplier.clone()).filter(|name| !name.is_empty());
     Ok(TableReview {
         counts: review.counts(),
         sure: review.lines.iter().enumerate().filter_map(sure).collect(),
+        unsure: review.lines.iter().filter(is_unsure).count(),
         suppliers: book.ingredients.iter().filter_map(sells).collect(),
         table,
         mapping,

@@ -77,6 +77,8 @@ pub struct TableReview {
     pub counts: [usize; 4],
     /// Lines that are taken unless somebody says otherwise, by position.
     pub sure: BTreeSet<usize>,
+    /// How many lines would change something and are not taken unless somebody says so.
+    pub unsure: usize,
     /// Everybody who sells something to the shop.
     pub suppliers: BTreeSet<String>,
     /// The book that it is about.

@@ -407,3 +407,21 @@ fn the_area_fits_small_and_large_windows() {
         }
     }
 }
+
+#[test]
+fn a_review_begins_at_its_top_wherever_the_cards_were_scrolled_to() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut text = "name;brand;form;price;pack\n".to_owned();
+    for number in 0..300 {
+        writeln!(text, "Powder {number};Velm;powder;9,50;1 kg").unwrap();
+    }
+    let path = list(folder.path(), &text);
+    let mut window = cards(NARROW);
+    let field = "Path of what is brought in";
+    retype(&mut window, field, path.to_str().unwrap());
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    eventually(&mut window, "the list", |window| says(window, "300 new"));
+    let title = window.get_all_by_label("Bring in").next().unwrap();
+    let sight = window.ctx.content_rect();
+    assert!(sight.contains_rect(title.rect()), "{:?}", title.rect());
+}

@@ -16,8 +16,8 @@ use evensip::ui::Area;
 use evensip::ui::counter_area::{CounterItem, Kind};
 
 use crate::at_the_window::{
-    TALL, Window, WindowBuilder, ask_swap, at_the_counter, book, click, copied, go, press, settle,
-    show, tick, type_into, window_of, window_on,
+    TALL, Window, WindowBuilder, ask_swap, at_the_counter, book, click, copied, go, has, press,
+    settle, show, tick, type_into, window_of, window_on,
 };
 use crate::sample::sample;
 
@@ -471,6 +471,19 @@ fn a_list_under_review_is_copied_with_its_columns_and_what_would_change() {
     );
     assert_eq!(row(&changes, "2")[1..4], ["Velm Plum powder", "yes", "new"]);
     assert_eq!(row(&changes, "3")[2], "no");
+}
+
+#[test]
+fn every_doubt_that_a_list_shows_is_copied_with_it() {
+    let mut window = window_of([1360.0, 1600.0]);
+    let folder = tempfile::tempdir().unwrap();
+    let text = "name;brand;price;pack\nChestnut powder;Tambrel;99,00;1 kg\n";
+    bring_in(&mut window, &file(&folder, "prices.csv", text));
+    let doubt = "The price changes by more than a third: is it the same pack?";
+    assert!(has(&window, doubt));
+    let changes = copied(&mut window, "what would change");
+    assert_eq!(row(&changes, "2")[2], "no");
+    assert_eq!(row(&changes, "2")[5], doubt);
 }
 
 #[test]

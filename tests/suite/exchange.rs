@@ -208,7 +208,13 @@ fn the_delimiter_can_be_set_and_a_table_without_a_name_is_skipped_with_a_reason(
 }
 
 fn doubts_of(line: &ReviewLine) -> String {
-    Speaker::without_book().doubts(&line.doubts)
+    let speaker = Speaker::without_book();
+    let doubts: Vec<String> = line
+        .doubts
+        .iter()
+        .map(|doubt| speaker.doubt(doubt))
+        .collect();
+    doubts.join("; ")
 }
 
 /// What a list says without being told how it writes its numbers.

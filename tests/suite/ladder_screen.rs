@@ -5,7 +5,9 @@ use evensip::balance::{Balance, Measurand, balance_version, difference};
 use evensip::book::{Axis, RecipeId};
 use evensip::ui::Area;
 
-use crate::at_the_window::{Window, book, click, press, says, shown, type_into, undo, window_on};
+use crate::at_the_window::{
+    Window, book, click, press, rows, says, show, shown, tick, type_into, undo, window_on,
+};
 use crate::sample::{balance_of, figure, sample};
 
 fn window(recipe: &str, version: Option<&str>) -> Window {
@@ -122,4 +124,49 @@ fn a_drink_whose_sugar_is_not_known_has_no_levels_and_says_what_to_read() {
         &window,
         "No levels: the sweetness is not known: enter the sugars"
     ));
+}
+
+#[test]
+fn what_comes_near_a_level_says_how_sweet_it_is_like_a_level_and_is_kept() {
+    let mut window = window("hob-and-ember", None);
+    let why = "whole measures can’t reach it: one step changes ";
+    assert!(says(&window, why), "{:?}", rows(&window, "made"));
+    let named = rows(&window, "Keep ");
+    let of_ladder = |name: &&String| name.starts_with("Keep ") && name.contains('%');
+    let drinks = named.iter().filter(of_ladder).count();
+    let said = rows(&window, " g/100 ml; ").len();
+    assert!(said > 0 && said <= drinks, "{said} of {drinks}: {named:?}");
+    let offer = named
+        .iter()
+        .find(|name| name.starts_with("Keep 50 % with "));
+    let offer = offer.unwrap_or_else(|| panic!("{named:?}")).clone();
+    click(&mut window, &offer);
+    let recipe = book(&window)
+        .recipe(&RecipeId::new("hob-and-ember").unwrap())
+        .unwrap()
+        .clone();
+    assert_eq!(recipe.versions.last().unwrap().name, "50 % sugar");
+}
+
+/// The button that keeps what is ticked, with how many that are.
+fn kept(window: &Window) -> String {
+    let named = rows(window, "Keep ");
+    let kept = named.into_iter().find(|name| name.ends_with(" versions"));
+    kept.unwrap_or_default()
+}
+
+#[test]
+fn the_ticks_of_a_drink_are_not_those_of_the_next_one() {
+    let mut window = window("hazelthwaite", None);
+    click(&mut window, "Show the table of levels, sizes and ice");
+    let before = kept(&window);
+    let boxes = rows(&window, "Choose ").into_iter();
+    let boxes: Vec<String> = boxes.filter(|name| name.starts_with("Choose ")).collect();
+    for name in &boxes[..2] {
+        tick(&mut window, name);
+    }
+    assert_ne!(kept(&window), before);
+    show(&mut window, "copper-plum", None);
+    show(&mut window, "hazelthwaite", None);
+    assert_eq!(kept(&window), before);
 }

@@ -7,7 +7,7 @@ use evensip::book::{RecipeId, VersionId};
 use evensip::ui::Area;
 
 use crate::at_the_window::{
-    NARROW, TALL, Window, ask_swap, click, copied, go, has, press, row, says, window_on,
+    NARROW, TALL, Window, ask_swap, click, copied, go, has, press, row, rows, says, window_on,
 };
 use crate::sample::{balance_of, sample};
 
@@ -192,4 +192,39 @@ fn the_end_has_a_score_over_all_steps_and_the_next_drink_is_one_click_away() {
         &window,
         "Ketterby chestnut powder for Tambrel chestnut powder"
     ));
+}
+
+#[test]
+fn the_wall_says_what_could_hurt_who_tastes() {
+    let mut window = window_on(NARROW, Area::Lesson, "hazelthwaite", None);
+    ask_swap(&mut window, "tambrel-chestnut", "ketterby-chestnut");
+    let hurts = |window: &Window| {
+        let kinds = ["Allergen ", "Heat ", "Choking "];
+        kinds.map(|kind| rows(window, kind).iter().any(|row| row.starts_with(kind)))
+    };
+    let in_the_window = hurts(&window);
+    assert!(in_the_window.contains(&true));
+    click(&mut window, "Show on a wall screen");
+    let on_the_wall = hurts(&window);
+    for (there, here) in in_the_window.into_iter().zip(on_the_wall) {
+        assert!(here || !there, "{in_the_window:?}, {on_the_wall:?}");
+    }
+}
+
+#[test]
+fn four_learners_are_counted_hand_by_hand() {
+    let mut window = lesson();
+    for _ in 0..3 {
+        click(&mut window, "One learner more");
+    }
+    assert!(has(&window, "4 learners"));
+    for _ in 0..3 {
+        click(&mut window, "sweetness: sweeter");
+    }
+    click(&mut window, "sweetness: the same");
+    click(&mut window, "Reveal");
+    assert!(says(&window, "steps: 3 of 4 correct"));
+    assert!(has(&window, "3 of 4 predicted correctly"));
+    click(&mut window, "Begin again");
+    assert!(has(&window, "4 learners"));
 }

@@ -17,6 +17,21 @@ lesson-ask-next = Wie unterscheidet es sich jetzt vom Standard?
 lesson-result = Ergebnis
 # A button: an axis of taste, and what may become of it: "sweetness: sweeter".
 lesson-prediction = { $axis }: { $guess }
+# How many predict, and the buttons that make them fewer or more.
+lesson-learners = { $count ->
+    [one] Eine Vorhersage für die Gruppe
+   *[other] { $count } Lernende
+}
+lesson-learners-fewer = Eine Person weniger
+lesson-learners-more = Eine Person mehr
+lesson-learners-what = Für jede gehobene Hand einmal klicken.
+# Behind the words of a guess: how many learners expect it.
+lesson-hands = { $guess }: { $count }
+# $right of $count learners expected it.
+lesson-some-correct = { $count ->
+    [one] { $outcome }: { $right } von { $count } richtig
+   *[other] { $outcome }: { $right } von { $count } richtig
+}
 # $outcome is "sweeter by 1.9 steps", $guess "less sweet".
 lesson-correct = { $outcome }: richtig
 lesson-not-correct = { $outcome } – nicht { $guess }
@@ -65,3 +80,4 @@ lesson-table-prediction = Vorhersage
 lesson-table-result = Ergebnis
 lesson-table-difference = Abstand zum Standard, merkliche Schritte
 lesson-table-correct = richtig
+lesson-table-correct-of = { $right } von { $count }

@@ -17,6 +17,21 @@ lesson-ask-next = How will it compare with the standard now?
 lesson-result = Result
 # A button: an axis of taste, and what may become of it: "sweetness: sweeter".
 lesson-prediction = { $axis }: { $guess }
+# How many predict, and the buttons that make them fewer or more.
+lesson-learners = { $count ->
+    [one] One prediction for the group
+   *[other] { $count } learners
+}
+lesson-learners-fewer = One learner fewer
+lesson-learners-more = One learner more
+lesson-learners-what = Click once for each hand that goes up.
+# Behind the words of a guess: how many learners expect it.
+lesson-hands = { $guess }: { $count }
+# $right of $count learners expected it.
+lesson-some-correct = { $count ->
+    [one] { $outcome }: { $right } of { $count } correct
+   *[other] { $outcome }: { $right } of { $count } correct
+}
 # $outcome is "sweeter by 1.9 steps", $guess "less sweet".
 lesson-correct = { $outcome }: correct
 lesson-not-correct = { $outcome } — not { $guess }
@@ -65,3 +80,4 @@ lesson-table-prediction = prediction
 lesson-table-result = result
 lesson-table-difference = difference from the standard, noticeable steps
 lesson-table-correct = correct
+lesson-table-correct-of = { $right } of { $count }

@@ -56,7 +56,7 @@ variation-no-ice = it has no ice
 variation-ice-fills = its ice fills the cup to the rim: enter an amount of ice first
 variation-nothing-poured-hot = nothing in it is poured hot: add water or tea first
 # Whole measures do not come near a level. { $steps } is a list of the smallest amounts: "Tambrel pear syrup by 1 press".
-variation-not-in-whole-measures = it can’t be had in whole measures, which change { $steps } at a time
+variation-not-in-whole-measures = whole measures can’t reach it: one step changes { $steps }
 variation-step = { $ingredient } by { $amount }
 
 # Why a drink has no sugar levels: clauses without a capital and a stop.

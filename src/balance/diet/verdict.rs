@@ -37,6 +37,22 @@ pub struct AllergenSummary {
 }
 
 impl AllergenSummary {
+    /// Of two drinks together: what either holds, and what is not stated of either.
+    #[must_use]
+    pub fn with(mut self, other: &Self) -> Self {
+        self.contains.extend(&other.contains);
+        self.may_contain.extend(&other.may_contain);
+        let contains = &self.contains;
+        self.may_contain
+            .retain(|allergen| !contains.contains(allergen));
+        self.not_stated.extend(other.not_stated.iter().cloned());
+        for (allergen, silent) in &other.silent_on {
+            let of_both = self.silent_on.entry(*allergen).or_default();
+            of_both.extend(silent.iter().cloned());
+        }
+        self
+    }
+
     /// Whether it is free of an allergen by its ingredients; traces are not counted, [`AllergenSummary::may_contain`] has them.
     pub fn free_of(&self, allergen: Allergen) -> Verdict {
         if self.contains.contains(&allergen) {

@@ -2,7 +2,8 @@
 
 use std::path::PathBuf;
 
-use egui::{Button, Label, RichText, TextEdit, Ui};
+use egui::style::ScrollAnimation;
+use egui::{Align, Button, Label, RichText, TextEdit, Ui};
 
 use super::frame::CardFrame;
 use super::list_reading::{mapping_ui, reading_ui, rows_said_ui};
@@ -14,8 +15,9 @@ use super::written_recipe::recipe_ui;
 use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::name::name_ui;
 use crate::ui::words::{heading_ui, quiet_ui, speaker};
-use crate::workbench::{Action, Command, ListContent, ListInHand};
+use crate::workbench::{Action, Answers, Command, ListContent, ListInHand};
 
 /// Where the file is asked for.
 pub(super) fn begin_ui(
@@ -70,14 +72,17 @@ pub(super) fn bring_in_ui(
     let speaker = screen.speaker;
     let name =
         RichText::new(speaker.word("cards-screen-bring-in")).font(TypeStyle::Title.font_id());
-    ui.label(name.color(palette.text_strong));
-    let path = RichText::new(list.path.display().to_string()).color(palette.text_quiet);
-    ui.add(Label::new(path).truncate());
+    let title = ui.label(name.color(palette.text_strong));
+    if state.review.follow(list) {
+        // The list before was left somewhere further down.
+        title.scroll_to_me_animation(Some(Align::TOP), ScrollAnimation::none());
+    }
+    let (path, colour) = (list.path.display().to_string(), palette.text_quiet);
+    name_ui(ui, &path, TypeStyle::Body, colour, f32::INFINITY);
     ui.add_space(grid::EASY);
-    state.review.follow(list);
     let failed = match &list.content {
         ListContent::Table(_) => {
-            table_ui(ui, frame, state, actions);
+            table_ui(ui, screen.answers, frame, state, actions);
             None
         }
         ListContent::Recipe(Ok(recipe)) => {
@@ -100,7 +105,13 @@ pub(super) fn bring_in_ui(
     }
 }
 
-fn table_ui(ui: &mut Ui, frame: &CardFrame, state: &mut CardState, actions: &mut Vec<Action>) {
+fn table_ui(
+    ui: &mut Ui,
+    answers: Answers<'_>,
+    frame: &CardFrame,
+    state: &mut CardState,
+    actions: &mut Vec<Action>,
+) {
     let palette = theme::palette(ui.visuals());
     let speaker = speaker(ui.ctx());
     let look = &frame.review.table;
@@ -125,7 +136,14 @@ fn table_ui(ui: &mut Ui, frame: &CardFrame, state: &mut CardState, actions: &mut
     }
     match reviewed.filter(|_| table.is_some()) {
         Some(reviewed) => {
-            list_review::list_ui(ui, &frame.review, reviewed, &mut state.review, actions);
+            list_review::list_ui(
+                ui,
+                answers,
+                &frame.review,
+                reviewed,
+                &mut state.review,
+                actions,
+            );
         }
         None => away_ui(ui, speaker.word("cards-screen-back"), actions),
     }

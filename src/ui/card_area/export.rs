@@ -12,6 +12,7 @@ use crate::quantity::DisplayUnits;
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::name::width_of;
 use crate::ui::words::{heading_ui, quiet_ui, speaker};
 use crate::workbench::{Action, CardFormat, Command, ExportOrder, ExportState, WrittenCard};
 
@@ -39,12 +40,10 @@ pub(super) fn export_ui(
     row_ui(ui, speaker.word("cards-screen-folder"), |ui| {
         let choose = speaker.word("cards-screen-folder-choose");
         let button = egui::TextStyle::Button.resolve(ui.style());
-        let words =
-            ui.painter()
-                .layout_no_wrap(choose.to_owned(), button, egui::Color32::PLACEHOLDER);
+        let words = width_of(ui, choose, &button);
         let gaps = 2.0 * ui.spacing().button_padding.x + ui.spacing().item_spacing.x;
         let field = TextEdit::singleline(&mut state.folder)
-            .desired_width(ui.available_width() - words.size().x - gaps - grid::NEAR);
+            .desired_width(ui.available_width() - words - gaps - grid::NEAR);
         ui.add(field)
             .accessible_name(speaker.word("cards-screen-folder-field"));
         let button = ui

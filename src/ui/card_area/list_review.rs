@@ -15,7 +15,7 @@ use crate::ui::theme::{self, grid};
 use crate::ui::value::Value;
 use crate::ui::widgets::figure_table::{Column, TableRow, figure_table_ui};
 use crate::ui::words::{heading_ui, quiet_ui, speaker};
-use crate::workbench::{Action, Command, TableReview};
+use crate::workbench::{Action, Answers, Command, TableReview};
 
 /// Drinks that are listed at first.
 const FIRST_EFFECTS: usize = 8;
@@ -26,6 +26,7 @@ const DRINKS: f32 = 260.0;
 /// The list, line by line, what it does to the drinks, and the button that takes what is ticked.
 pub(super) fn list_ui(
     ui: &mut Ui,
+    answers: Answers<'_>,
     looks: &ReviewLooks,
     reviewed: &Arc<Result<TableReview, String>>,
     state: &mut ReviewState,
@@ -47,11 +48,8 @@ pub(super) fn list_ui(
         skipped: skipped.to_string(),
     );
     ui.label(RichText::new(counts).color(palette.text_quiet));
-    let unsure = review.lines.iter().enumerate();
-    let unsure = unsure.filter(|(at, line)| line.is_change() && !table.sure.contains(at));
-    let unsure = unsure.count();
-    if unsure > 0 {
-        let words = say!(speaker, "cards-screen-changes-unsure", count: unsure);
+    if table.unsure > 0 {
+        let words = say!(speaker, "cards-screen-changes-unsure", count: table.unsure);
         ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
     }
     ui.add_space(grid::TIGHT);
@@ -66,7 +64,7 @@ pub(super) fn list_ui(
         if line_ui(ui, speaker, line, taken.contains(&at)) {
             ticked = Some(at);
         }
-        if let Some(to) = about_ui(ui, speaker, menu, at, line) {
+        if let Some(to) = about_ui(ui, (speaker, answers), menu, at, line) {
             matched = Some((at, line.line, to));
         }
     });
@@ -229,10 +227,7 @@ fn line_ui(ui: &mut Ui, speaker: Speaker<'_>, line: &ReviewLine, is_taken: bool)
         };
         ui.add(Label::new(words).wrap());
     });
-    let far = line.moves_price_far();
-    let far = far.then(|| speaker.word("cards-screen-price-far").to_owned());
-    let doubts = line.doubts.iter().map(|doubt| speaker.doubt(doubt));
-    for doubt in doubts.chain(far) {
+    for doubt in doubts(speaker, line) {
         ui.indent("doubt", |ui| {
             ui.add(Label::new(RichText::new(doubt).color(palette.caution)).wrap());
         });
@@ -240,10 +235,18 @@ fn line_ui(ui: &mut Ui, speaker: Speaker<'_>, line: &ReviewLine, is_taken: bool)
     changed
 }
 
+/// Why a line is not ticked by itself: what was left out or assumed of its row, and a price that moves far.
+fn doubts(speaker: Speaker<'_>, line: &ReviewLine) -> Vec<String> {
+    let far = line.moves_price_far();
+    let far = far.then(|| speaker.word("cards-screen-price-far").to_owned());
+    let doubts = line.doubts.iter().map(|doubt| speaker.doubt(doubt));
+    doubts.chain(far).collect()
+}
+
 /// What a row is about, as far as it can be said; tells what was chosen instead.
 fn about_ui(
     ui: &mut Ui,
-    speaker: Speaker<'_>,
+    (speaker, answers): (Speaker<'_>, Answers<'_>),
     menu: &mut MatchMenu,
     at: usize,
     line: &ReviewLine,
@@ -264,7 +267,7 @@ fn about_ui(
             name: &line.name,
             now: &now,
         };
-        chosen = match_menu_ui(ui, speaker, menu, &asked);
+        chosen = match_menu_ui(ui, (speaker, answers), menu, &asked);
     });
     chosen
 }
@@ -292,7 +295,7 @@ fn list_as_table(speaker: Speaker<'_>, review: &Review, taken: &BTreeSet<usize>)
             Cell::words(taken),
             Cell::words(speaker.outcome(&line.outcome)),
             Cell::words(&speaker.outcome_details(line)),
-            Cell::words(&speaker.doubts(&line.doubts)),
+            Cell::words(&doubts(speaker, line).join("; ")),
         ]);
     }
     table

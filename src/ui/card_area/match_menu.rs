@@ -1,14 +1,19 @@
 //! The menu in which a person says what something that comes in is: an ingredient of the book, found by typing, or something
 //! else that is offered.
 
-use egui::{Button, Key, Label, Popup, PopupCloseBehavior, RichText, Ui};
+use std::sync::Arc;
 
-use crate::book::{Book, Form, IngredientId, WantedWords};
+use egui::{Key, Popup, PopupCloseBehavior, Ui};
+
+use crate::book::{Form, Role, WantedWords};
 use crate::exchange::RowMatch;
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
 use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::name::name_button_ui;
 use crate::ui::widgets::pick_list::{self, PickList};
+use crate::ui::words::Spoken;
+use crate::workbench::{Answers, BookQuestion, KEPT_OF_TYPED};
 
 /// The most that the list takes before it scrolls, in points.
 const LIST: f32 = 75.0 * grid::STEP;
@@ -37,13 +42,13 @@ pub(super) struct Asked<'text> {
 /// The button with what something is for now, and the menu while it is open; tells what was chosen.
 pub(super) fn match_menu_ui(
     ui: &mut Ui,
-    speaker: Speaker<'_>,
+    (speaker, answers): (Speaker<'_>, Answers<'_>),
     menu: &mut MatchMenu,
     asked: &Asked<'_>,
 ) -> Option<RowMatch> {
     let palette = theme::palette(ui.visuals());
-    let words = RichText::new(asked.now).font(TypeStyle::Small.font_id());
-    let button = ui.add(Button::new(words.color(palette.text_normal)).truncate());
+    let colour = palette.text_normal;
+    let button = name_button_ui(ui, asked.now, TypeStyle::Small, colour, true);
     let name = name_as_shown(asked.name);
     let said = say!(speaker, "cards-screen-match-field", name: name, now: asked.now);
     let button = button.accessible_name(said);
@@ -64,7 +69,7 @@ pub(super) fn match_menu_ui(
         .width(WIDTH)
         .show(|ui| {
             ui.set_width(WIDTH);
-            chosen = list_ui(ui, speaker, &mut menu.list);
+            chosen = list_ui(ui, speaker, answers, &mut menu.list);
             if ui.input(|input| input.key_pressed(Key::Escape)) {
                 menu.open = None;
             }
@@ -75,8 +80,16 @@ pub(super) fn match_menu_ui(
     chosen
 }
 
-fn list_ui(ui: &mut Ui, speaker: Speaker<'_>, list: &mut PickList) -> Option<RowMatch> {
-    let found = offered(speaker, &list.text);
+fn list_ui(
+    ui: &mut Ui,
+    speaker: Speaker<'_>,
+    answers: Answers<'_>,
+    list: &mut PickList,
+) -> Option<RowMatch> {
+    let found = answers.to(&MatchesFor {
+        spoken: Spoken::by(speaker),
+        typed: list.text.clone(),
+    });
     list.walk(ui, found.len());
     let field = list.field_ui(
         ui,
@@ -86,34 +99,67 @@ fn list_ui(ui: &mut Ui, speaker: Speaker<'_>, list: &mut PickList) -> Option<Row
     );
     let entered = list.entered(ui, &field);
     let clicked = list.rows_ui(ui, LIST, found.len(), grid::TARGET, |ui, at, is_chosen| {
-        let words = match_words(speaker, &found[at]);
-        let role = match &found[at] {
-            RowMatch::Ours(id) => speaker.book.ingredient(id).map(|item| item.role),
-            RowMatch::New(_) | RowMatch::LeftOut => None,
-        };
-        pick_list::row_ui(ui, grid::TARGET, is_chosen, &words, role, |ui, room| {
-            let label = Label::new(words.as_str()).selectable(false).truncate();
-            ui.put(room, label);
-        })
+        let Match { words, role, .. } = &*found[at];
+        pick_list::words_row_ui(ui, is_chosen, words, *role)
     });
     if found.is_empty() {
         ui.label(speaker.word("cards-screen-match-none"));
     }
-    entered.or(clicked).and_then(|at| found.get(at)).cloned()
+    let taken = entered.or(clicked).and_then(|at| found.get(at));
+    taken.map(|found| found.to.clone())
 }
 
-/// The ingredients that what is typed fits, then what else it may be.
-fn offered(speaker: Speaker<'_>, typed: &str) -> Vec<RowMatch> {
-    let wanted = WantedWords::of(typed);
-    let ours = ingredients(speaker.book).map(RowMatch::Ours);
-    let new = Form::ALL.map(RowMatch::New);
-    let all = ours.chain(new).chain([RowMatch::LeftOut]);
-    all.filter(|one| wanted.are_in(&match_words(speaker, one)))
-        .collect()
+/// Something that is offered, with its words.
+struct Match {
+    to: RowMatch,
+    words: String,
+    /// The role of an ingredient of the book.
+    role: Option<Role>,
 }
 
-fn ingredients(book: &Book) -> impl Iterator<Item = IngredientId> {
-    book.ingredients.iter().map(|item| item.id.clone())
+/// What is offered by its words, whatever is typed.
+#[derive(Clone, Copy, PartialEq, Eq, Hash)]
+struct MatchesOfBook(Spoken);
+
+impl BookQuestion for MatchesOfBook {
+    type Answer = Arc<Vec<Arc<Match>>>;
+
+    /// The ingredients of the book, then what else something may be.
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let book = answers.book();
+        let speaker = self.0.about(book);
+        let ours = book.ingredients.iter();
+        let ours = ours.map(|item| (RowMatch::Ours(item.id.clone()), Some(item.role)));
+        let new = Form::ALL.map(|form| (RowMatch::New(form), None));
+        let all = ours.chain(new).chain([(RowMatch::LeftOut, None)]);
+        let named = all.map(|(to, role)| {
+            let words = match_words(speaker, &to);
+            Arc::new(Match { to, words, role })
+        });
+        Arc::new(named.collect())
+    }
+}
+
+/// What is offered for what is typed.
+#[derive(Clone, PartialEq, Eq, Hash)]
+struct MatchesFor {
+    spoken: Spoken,
+    typed: String,
+}
+
+impl BookQuestion for MatchesFor {
+    type Answer = Arc<Vec<Arc<Match>>>;
+    const KEPT: usize = KEPT_OF_TYPED;
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let all = answers.to(&MatchesOfBook(self.spoken));
+        let wanted = WantedWords::of(&self.typed);
+        if wanted.is_empty() {
+            return all;
+        }
+        let fitting = all.iter().filter(|found| wanted.are_in(&found.words));
+        Arc::new(fitting.cloned().collect())
+    }
 }
 
 /// What something is taken for.

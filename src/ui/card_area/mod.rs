@@ -62,6 +62,11 @@ impl AreaOfWork for CardArea {
         }
     }
 
+    /// The review of what is brought in begins at its top.
+    fn page(&self) -> u8 {
+        u8::from(self.frame.list.is_some())
+    }
+
     fn go(&mut self, to: &Navigation) {
         if let Navigation::Exercise(replace, with) = to {
             self.state.kind = CardKind::Exercise;

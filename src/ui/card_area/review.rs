@@ -94,14 +94,16 @@ pub(super) struct ReviewState {
 }
 
 impl ReviewState {
-    /// Begins anew with another file.
-    pub(super) fn follow(&mut self, list: &ListInHand) {
-        if self.path.as_ref() != Some(&list.path) {
+    /// Begins anew with another file; tells whether it did.
+    pub(super) fn follow(&mut self, list: &ListInHand) -> bool {
+        let is_another = self.path.as_ref() != Some(&list.path);
+        if is_another {
             *self = Self {
                 path: Some(list.path.clone()),
                 ..Self::default()
             };
         }
+        is_another
     }
 
     /// The list has been dealt with: whoever brings the same file in again begins anew.
@@ -211,7 +213,7 @@ impl ReviewState {
     }
 
     /// Lines that are ticked, by position.
-    pub(super) fn taken(&self) -> &BTreeSet<usize> {
+    pub(super) fn taken(&self) -> &Arc<BTreeSet<usize>> {
         &self.taken
     }
 

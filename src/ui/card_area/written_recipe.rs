@@ -35,7 +35,7 @@ pub(super) fn recipe_ui(
             away_ui(ui, speaker.word("cards-screen-leave"), actions);
         }
         Some(Ok(arrival)) => {
-            lines_ui(ui, speaker, arrival, state);
+            lines_ui(ui, screen, arrival, state);
             for instruction in &recipe.instructions {
                 let words = RichText::new(name_as_shown(instruction)).color(palette.text_quiet);
                 ui.add(Label::new(words).wrap());
@@ -63,8 +63,9 @@ pub(super) fn recipe_ui(
 }
 
 /// The sentences, what each becomes, and the menu that says what it is about.
-fn lines_ui(ui: &mut Ui, speaker: Speaker<'_>, arrival: &WrittenArrival, state: &mut ReviewState) {
+fn lines_ui(ui: &mut Ui, screen: &Screen<'_>, arrival: &WrittenArrival, state: &mut ReviewState) {
     let palette = theme::palette(ui.visuals());
+    let speaker = screen.speaker;
     let after = speaker.about(&arrival.after);
     let mut matched = None;
     for (at, line) in arrival.lines.iter().enumerate() {
@@ -79,7 +80,9 @@ fn lines_ui(ui: &mut Ui, speaker: Speaker<'_>, arrival: &WrittenArrival, state: 
                         name: &line.text,
                         now: &now,
                     };
-                    if let Some(to) = match_menu_ui(ui, speaker, &mut state.menu, &asked) {
+                    if let Some(to) =
+                        match_menu_ui(ui, (speaker, screen.answers), &mut state.menu, &asked)
+                    {
                         matched = Some((at, to));
                     }
                 }

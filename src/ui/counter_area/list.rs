@@ -1,11 +1,9 @@
 //! The list on the left: find, sort, and go through it with the arrows. Only the rows in sight are drawn.
 
-use egui::text::{LayoutJob, TextWrapping};
 use egui::{
-    Button, EventFilter, Galley, Key, Modifiers, Rect, Response, RichText, ScrollArea, Sense,
-    Stroke, TextEdit, TextFormat, Ui, WidgetInfo, pos2, vec2,
+    Button, EventFilter, Key, Modifiers, Rect, Response, RichText, ScrollArea, Sense, Stroke,
+    TextEdit, Ui, WidgetInfo, pos2, vec2,
 };
-use std::sync::Arc;
 
 use super::item::{Counter, CounterItem, Kind};
 use super::state::CounterState;
@@ -20,6 +18,7 @@ use crate::ui::spreadsheet::copy_ui;
 use crate::ui::starter_kit_offer::starter_kit_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::form::link_ui;
+use crate::ui::widgets::name::elided_with_more;
 use crate::ui::widgets::role_colour;
 use crate::ui::words::{self, Spoken};
 use crate::workbench::{Action, published_ingredients};
@@ -327,9 +326,9 @@ fn row_ui(
         Sense::click(),
     );
     let is_open = state.open.as_ref() == Some(&row.id);
-    let (name, quiet) = (name_as_shown(&row.name), name_as_shown(&row.quiet));
-    let name = format!("{name} {quiet} {}", row.mark.unwrap_or_default());
-    response.widget_info(|| WidgetInfo::selected(egui::Role::Button, true, is_open, name.trim()));
+    let (own, quiet) = (name_as_shown(&row.name), name_as_shown(&row.quiet));
+    let spoken = format!("{own} {quiet} {}", row.mark.unwrap_or_default());
+    response.widget_info(|| WidgetInfo::selected(egui::Role::Button, true, is_open, spoken.trim()));
     if state.focus_row && state.row == place {
         state.focus_row = false;
         response.request_focus();
@@ -352,7 +351,13 @@ fn row_ui(
             .rect_filled(mark, 2.0, role_colour(palette, role));
     }
     let (name, cells) = places(rect.with_max_x(rect.right() + grid::TIGHT), shown);
-    let galley = name_galley(ui, row, name.width());
+    let (galley, is_cut) = elided_with_more(
+        ui,
+        (&own, palette.text_strong),
+        (&quiet, palette.text_quiet),
+        row.mark.map(|mark| (mark, palette.caution)),
+        name.width(),
+    );
     ui.painter().galley(
         pos2(name.left(), name.center().y - galley.size().y / 2.0),
         galley,
@@ -361,41 +366,10 @@ fn row_ui(
     for ((at, column), place) in shown.iter().zip(cells) {
         cell_ui(ui, &row.cells[*at], column, place);
     }
+    if is_cut {
+        return response.on_hover_text(spoken.trim());
+    }
     response
-}
-
-/// The name and, quieter, the brand, in one line.
-fn name_galley(ui: &Ui, row: &Row, width: f32) -> Arc<Galley> {
-    let palette = theme::palette(ui.visuals());
-    let set = |style: TypeStyle, color| TextFormat {
-        font_id: style.font_id(),
-        color,
-        ..TextFormat::default()
-    };
-    let mut job = LayoutJob::default();
-    // Where there is no room for the words, the line through the name says it.
-    let through = row
-        .mark
-        .map_or(Stroke::NONE, |_| Stroke::new(1.0, palette.text_quiet));
-    let name = TextFormat {
-        strikethrough: through,
-        ..set(TypeStyle::Body, palette.text_strong)
-    };
-    job.append(&name_as_shown(&row.name), 0.0, name);
-    if let Some(mark) = row.mark {
-        job.append(mark, grid::NEAR, set(TypeStyle::Small, palette.caution));
-    }
-    if !row.quiet.is_empty() {
-        let quiet = set(TypeStyle::Small, palette.text_quiet);
-        job.append(&name_as_shown(&row.quiet), grid::NEAR, quiet);
-    }
-    job.wrap = TextWrapping {
-        max_width: width,
-        max_rows: 1,
-        break_anywhere: true,
-        ..TextWrapping::default()
-    };
-    ui.fonts_mut(|fonts| fonts.layout_job(job))
 }
 
 /// The kinds as words; the one in hand has a line under it.

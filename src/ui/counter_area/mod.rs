@@ -13,9 +13,9 @@ mod table;
 mod uses;
 mod vessel;
 
-pub(super) use self::ingredient::begun_brew;
+pub(super) use self::ingredient::begin_reference_brew;
 pub use self::item::{CounterItem, Kind};
-pub(super) use self::removal::{brewed_name, new_ingredient};
+pub(super) use self::removal::{brewed_tea, new_ingredient};
 pub use self::state::CounterState;
 
 use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui, UiBuilder};

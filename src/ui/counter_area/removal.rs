@@ -307,22 +307,24 @@ fn named_by<T: Copy>(
 }
 
 /// What is brewed of a leaf is called: "Dark Kelby, brewed"; the word for leaf goes without saying.
-pub(in crate::ui) fn brewed_name(speaker: Speaker<'_>, leaf: &Ingredient) -> String {
+fn brewed_name(speaker: Speaker<'_>, leaf: &Ingredient) -> String {
     let name = leaf.full_name();
     let name = name.trim();
     let of_leaf = name
         .rsplit_once(' ')
-        .filter(|_| ends_with_word(name, |speaker| speaker.form(Form::Leaf)));
+        .filter(|(_, last)| named_by(last, [Form::Leaf], Speaker::form).is_some());
     let name = of_leaf.map_or(name, |(before, _)| before);
     say!(speaker, "house-made-brewed-name", leaf: name)
 }
 
-/// Whether the last word of a name is this one, in any language that there is a catalogue of.
-fn ends_with_word(name: &str, word: impl Fn(Speaker<'_>) -> &'static str) -> bool {
-    let last = name.split_whitespace().next_back().unwrap_or_default();
-    let last = last.to_lowercase();
-    Language::all()
-        .any(|language| word(Speaker::without_book().in_language(language)).to_lowercase() == last)
+/// The tea that the house brews of a leaf, as an ingredient that the book does not have yet.
+pub(in crate::ui) fn brewed_tea(
+    book: &Book,
+    speaker: Speaker<'_>,
+    leaf: &Ingredient,
+) -> Ingredient {
+    let name = brewed_name(speaker, leaf);
+    Ingredient::new(free_ingredient(book, &name), name)
 }
 
 fn new_measure(counter: Counter<'_>, name: &str) -> Measure {

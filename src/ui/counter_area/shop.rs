@@ -4,7 +4,7 @@ use egui::{Checkbox, Ui};
 
 use super::item::Counter;
 use super::steps;
-use crate::book::{AllergenList, Instruments, ItemId, Settings, TemperatureWindow};
+use crate::book::{AllergenList, ItemId, Settings, TemperatureWindow};
 use crate::edit::{Edit, FieldName};
 use crate::ui::earlier_states::{Since, earlier_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -239,23 +239,40 @@ fn ice_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings) {
         });
         quiet_ui(ui, speaker.word("counter-shop-ice-density-unit"));
     });
-    sheet.row(ui, speaker.word("counter-shop-ice-melts"), |sheet, ui| {
-        let spot = Entry::number("melt", speaker.word("counter-shop-ice-melts-named"))
+    assumed_ui(
+        ui,
+        sheet,
+        speaker.word("counter-shop-ice-melts"),
+        ("melt", speaker.word("counter-shop-ice-melts-named")),
+        (before.ice_melt_rate, "counter-shop-ice-melts-unit"),
+        |item, rate| item.ice_melt_rate = rate,
+    );
+    assumed_ui(
+        ui,
+        sheet,
+        speaker.word("counter-shop-ice-left"),
+        ("ice-left", speaker.word("counter-shop-ice-left-named")),
+        (before.ice_left, "counter-shop-ice-left-unit"),
+        |item, percent| item.ice_left = percent,
+    );
+}
+
+/// A number that is assumed until the shop has measured it.
+fn assumed_ui(
+    ui: &mut Ui,
+    sheet: &mut Sheet<'_, Settings>,
+    words: &str,
+    (field, name): (&'static str, &str),
+    (value, unit): (Option<f64>, &str),
+    put: impl FnOnce(&mut Settings, Option<f64>),
+) {
+    let speaker = words::speaker(ui.ctx());
+    sheet.row(ui, words, |sheet, ui| {
+        let spot = Entry::number(field, name)
             .width(76.0)
             .hint(speaker.word("counter-shop-assumed"));
-        sheet.number(ui, &spot, before.ice_melt_rate, |item, rate| {
-            item.ice_melt_rate = rate;
-        });
-        quiet_ui(ui, speaker.word("counter-shop-ice-melts-unit"));
-    });
-    sheet.row(ui, speaker.word("counter-shop-ice-left"), |sheet, ui| {
-        let spot = Entry::number("ice-left", speaker.word("counter-shop-ice-left-named"))
-            .width(76.0)
-            .hint(speaker.word("counter-shop-assumed"));
-        sheet.number(ui, &spot, before.ice_left, |item, percent| {
-            item.ice_left = percent;
-        });
-        quiet_ui(ui, speaker.word("counter-shop-ice-left-unit"));
+        sheet.number(ui, &spot, value, put);
+        quiet_ui(ui, speaker.word(unit));
     });
 }
 
@@ -264,44 +281,35 @@ fn instruments_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Setting
     let speaker = words::speaker(ui.ctx());
     section_ui(ui, speaker.word("counter-shop-instruments"));
     let instruments = before.instruments;
-    let mut row = |words: &str,
-                   names: (&'static str, &str),
-                   value,
-                   unit: &str,
-                   put: fn(&mut Instruments, Option<f64>)| {
-        sheet.row(ui, words, |sheet, ui| {
-            let spot = Entry::number(names.0, names.1)
-                .width(76.0)
-                .hint(speaker.word("counter-shop-assumed"));
-            sheet.number(ui, &spot, value, |item: &mut Settings, number| {
-                put(&mut item.instruments, number);
-            });
-            quiet_ui(ui, unit);
-        });
-    };
-    row(
+    assumed_ui(
+        ui,
+        sheet,
         speaker.word("counter-shop-scale"),
         ("scale", speaker.word("counter-shop-scale-named")),
-        instruments.scale_grams,
-        speaker.word("counter-shop-scale-unit"),
-        |instruments, grams| instruments.scale_grams = grams,
+        (instruments.scale_grams, "counter-shop-scale-unit"),
+        |item, grams| item.instruments.scale_grams = grams,
     );
-    row(
+    assumed_ui(
+        ui,
+        sheet,
         speaker.word("counter-shop-thermometer"),
         (
             "thermometer",
             speaker.word("counter-shop-thermometer-named"),
         ),
-        instruments.thermometer_kelvin,
-        speaker.word("counter-shop-thermometer-unit"),
-        |instruments, kelvin| instruments.thermometer_kelvin = kelvin,
+        (
+            instruments.thermometer_kelvin,
+            "counter-shop-thermometer-unit",
+        ),
+        |item, kelvin| item.instruments.thermometer_kelvin = kelvin,
     );
-    row(
+    assumed_ui(
+        ui,
+        sheet,
         speaker.word("counter-shop-marks"),
         ("jug", speaker.word("counter-shop-marks-named")),
-        instruments.jug_percent,
-        speaker.word("counter-shop-marks-unit"),
-        |instruments, percent| instruments.jug_percent = percent,
+        (instruments.jug_percent, "counter-shop-marks-unit"),
+        |item, percent| item.instruments.jug_percent = percent,
     );
 }
 

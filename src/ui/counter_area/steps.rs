@@ -15,6 +15,7 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::form::{
     Entry, Sheet, cell_ui, link_ui, number_heading_ui, plain, section_ui, words_ui,
 };
+use crate::ui::widgets::name::name_ui;
 use crate::ui::words::{self, quiet_ui};
 
 /// Widths of the axis, a number, and the unit, in points.
@@ -163,8 +164,7 @@ fn step_ui(ui: &mut Ui, sheet: &mut Sheet<'_, Settings>, before: &Settings, axis
             } else {
                 palette.text_normal
             };
-            let label = ui.add(Label::new(RichText::new(&word).color(colour)).truncate());
-            label
+            name_ui(ui, &word, TypeStyle::Body, colour, AXIS)
                 .explained(Term::of_axis(axis))
                 .on_hover_text(speaker.step_source(axis));
         });

@@ -1,14 +1,12 @@
 //! Every level of sugar in every size with every amount of ice, as one table: chosen, kept at once, printed.
 
-use std::collections::BTreeSet;
-
 use egui::{Button, Checkbox, Grid, RichText, Ui};
 
 use super::model;
-use crate::book::{ItemId, Recipe};
+use crate::book::{ItemId, Level, Recipe, VesselId};
 use crate::edit::{Edit, Focus};
 use crate::say::say;
-use crate::swap::{Adapted, Matrix, MatrixColumn, Means, Rung};
+use crate::swap::{Adapted, Matrix, MatrixColumn, MatrixIce, Means, Rung, Unadaptable};
 use crate::ui::Screen;
 use crate::ui::area::{Area, Navigation};
 use crate::ui::icons::{self, Icon};
@@ -18,7 +16,7 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::level::overall_words;
 use crate::ui::words::{paragraph_ui, quiet_ui};
-use crate::workbench::{Action, Look};
+use crate::workbench::{Action, Look, Shown};
 
 /// Room for the name of a column, in points.
 const COLUMN: f32 = 30.0 * grid::STEP;
@@ -28,17 +26,49 @@ const COLUMN: f32 = 30.0 * grid::STEP;
 pub(super) struct MatrixState {
     /// Whether it is open: nothing is looked for while it is not.
     pub(super) is_open: bool,
-    /// The cells, by column and level, that a person has chosen or left out against what is usual.
-    turned: BTreeSet<(usize, usize)>,
+    /// The drink that the cells are of.
+    of: Option<Shown>,
+    /// The cells that a person has chosen or left out against what is usual.
+    turned: Vec<CellKey>,
 }
 
-/// The drink of a cell, and by what it is had where whole measures miss the level.
-fn drink_of(rung: &Rung) -> Option<(&Adapted, Option<&Means>)> {
-    if let Ok(drink) = &rung.drink {
-        Some((drink, None))
-    } else {
-        let offer = rung.offers.first()?;
-        Some((&offer.drink, Some(&offer.means)))
+impl MatrixState {
+    /// Another drink has cells of its own.
+    pub(super) fn follow(&mut self, shown: Option<&Shown>) {
+        if self.of.as_ref() != shown {
+            self.of = shown.cloned();
+            self.turned.clear();
+        }
+    }
+
+    fn is_turned(&self, cell: &CellKey) -> bool {
+        self.turned.contains(cell)
+    }
+
+    fn turn(&mut self, cell: CellKey) {
+        match self.turned.iter().position(|turned| *turned == cell) {
+            Some(at) => {
+                self.turned.swap_remove(at);
+            }
+            None => self.turned.push(cell),
+        }
+    }
+}
+
+/// A cell by what it stands for: a level that is added or taken away moves no tick to another one.
+#[derive(Clone, Debug, PartialEq)]
+struct CellKey {
+    cup: Option<VesselId>,
+    ice: MatrixIce,
+    level: Level,
+}
+
+/// The drink of a cell and by what it is had where whole measures miss the level; else why there is none.
+fn drink_of(rung: &Rung) -> Result<(&Adapted, Option<&Means>), &Unadaptable> {
+    match (&rung.drink, rung.offers.first()) {
+        (Ok(drink), _) => Ok((drink, None)),
+        (Err(_), Some(offer)) => Ok((&offer.drink, Some(&offer.means))),
+        (Err(reason), None) => Err(reason),
     }
 }
 
@@ -92,8 +122,8 @@ pub(super) fn matrix_ui(
                         ui.label(RichText::new(name).font(TypeStyle::Strong.font_id()));
                     }
                     ui.end_row();
-                    for (at, column) in matrix.columns.iter().enumerate() {
-                        column_ui(ui, screen, (at, column), state, &mut chosen);
+                    for column in &matrix.columns {
+                        column_ui(ui, screen, column, state, &mut chosen);
                         ui.end_row();
                     }
                 });
@@ -117,7 +147,7 @@ pub(super) fn matrix_ui(
 fn column_ui<'matrix>(
     ui: &mut Ui,
     screen: &Screen<'_>,
-    (at, column): (usize, &'matrix MatrixColumn),
+    column: &'matrix MatrixColumn,
     state: &mut MatrixState,
     chosen: &mut Vec<(String, &'matrix Adapted)>,
 ) {
@@ -137,17 +167,18 @@ fn column_ui<'matrix>(
             return;
         }
     };
-    for (level, rung) in rungs.iter().enumerate() {
+    for rung in rungs {
         let level_name = speaker.level_name(&rung.level);
-        let Some((drink, means)) = drink_of(rung) else {
-            let reason = match &rung.drink {
-                Err(reason) => speaker.unadaptable(reason),
-                Ok(_) => String::new(),
-            };
-            let words = say!(speaker, "variations-not-possible", reason: reason);
-            ui.label(RichText::new("–").color(palette.text_quiet))
-                .on_hover_text(words);
-            continue;
+        let (drink, means) = match drink_of(rung) {
+            Ok(found) => found,
+            Err(reason) => {
+                let reason = speaker.unadaptable(reason);
+                let words = say!(speaker, "variations-not-possible", reason: reason);
+                ui.label(RichText::new("–").color(palette.text_quiet))
+                    .accessible_name(&words)
+                    .on_hover_text(&words);
+                continue;
+            }
         };
         let sugar = match model::sugar(&drink.balance) {
             Some(sugar) => speaker.in_unit(sugar, "g", 1),
@@ -164,7 +195,12 @@ fn column_ui<'matrix>(
         }
         // What whole measures miss is kept only by who wants it.
         let usual = means.is_none();
-        let mut is_chosen = usual != state.turned.contains(&(at, level));
+        let cell = CellKey {
+            cup: column.cup.clone(),
+            ice: column.ice.clone(),
+            level: rung.level.clone(),
+        };
+        let mut is_chosen = usual != state.is_turned(&cell);
         let shown = match means {
             None => sugar,
             Some(_) => say!(speaker, "variations-matrix-by-other-means", sugar: sugar),
@@ -174,8 +210,8 @@ fn column_ui<'matrix>(
             .add(Checkbox::new(&mut is_chosen, shown))
             .accessible_name(&label)
             .on_hover_text(hover);
-        if checkbox.changed() && !state.turned.remove(&(at, level)) {
-            state.turned.insert((at, level));
+        if checkbox.changed() {
+            state.turn(cell);
         }
         if is_chosen {
             let level = model::level_version(speaker, &level_name);
@@ -215,7 +251,7 @@ fn as_table(screen: &Screen<'_>, matrix: &Matrix) -> Table {
     let mut table = Table::new(heads.map(|head| speaker.word(head)));
     for column in &matrix.columns {
         let name = speaker.matrix_column(column);
-        let impossible = |reason: &crate::swap::Unadaptable| {
+        let impossible = |reason: &Unadaptable| {
             let reason = speaker.unadaptable(reason);
             Cell::words(&say!(speaker, "variations-not-possible-cell", reason: reason))
         };
@@ -228,8 +264,8 @@ fn as_table(screen: &Screen<'_>, matrix: &Matrix) -> Table {
         };
         for rung in rungs {
             let level = Cell::words(&speaker.level_name(&rung.level));
-            match (drink_of(rung), &rung.drink) {
-                (Some((drink, means)), _) => {
+            match drink_of(rung) {
+                Ok((drink, means)) => {
                     let sugar = match model::sugar(&drink.balance) {
                         Some(sugar) => Cell::figure(&crate::quantity::show_number(sugar, 1)),
                         None => Cell::words(speaker.word("variations-not-known")),
@@ -244,10 +280,7 @@ fn as_table(screen: &Screen<'_>, matrix: &Matrix) -> Table {
                         Cell::words(&remark.unwrap_or_default()),
                     ]);
                 }
-                (None, Err(reason)) => {
-                    table.row([Cell::words(&name), level, impossible(reason)]);
-                }
-                (None, Ok(_)) => {}
+                Err(reason) => table.row([Cell::words(&name), level, impossible(reason)]),
             }
         }
     }

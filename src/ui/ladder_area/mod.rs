@@ -36,6 +36,7 @@ pub(super) struct LadderState {
 
 impl AreaOfWork for LadderState {
     fn look(&mut self, workbench: &mut Workbench, shown: Option<&Shown>, _: &mut ViewState) {
+        self.matrix.follow(shown);
         self.looks = shown.map_or_else(LadderLooks::default, |shown| {
             LadderLooks::take(workbench, shown, self.matrix.is_open)
         });

@@ -7,7 +7,7 @@ use super::model;
 use crate::balance::Measurand;
 use crate::quantity::show_number;
 use crate::say::{Speaker, say};
-use crate::swap::{Adapted, Ladder, Rung};
+use crate::swap::{Adapted, Ladder, Offer, Rung};
 use crate::ui::Screen;
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
@@ -135,37 +135,78 @@ fn rung_ui(
     let palette = theme::palette(ui.visuals());
     let speaker = screen.speaker;
     let level = &speaker.level_name(&rung.level);
-    let drink = match &rung.drink {
-        Ok(drink) => drink,
-        Err(reason) => {
-            ui.label(RichText::new(level).font(TypeStyle::Strong.font_id()));
-            let reason = speaker.unadaptable(reason);
-            let words = say!(speaker, "variations-not-possible", reason: reason);
-            paragraph_ui(ui, words, palette.caution);
-            offers_ui(ui, screen, rung, view, actions);
+    let wanted = model::level_version(speaker, level);
+    let mut keep_clicked = |drink| keep(screen, drink, &wanted, view, actions);
+    let reason = match &rung.drink {
+        Ok(drink) => {
+            let row = Row {
+                drink,
+                aim: rung.aim,
+                name: Some(level),
+                keep: say!(speaker, "variations-keep-as-version", name: level),
+                words: model::amounts(screen, drink),
+            };
+            if row_ui(ui, speaker, ladder, &row) {
+                keep_clicked(drink);
+            }
             return;
         }
+        Err(reason) => speaker.unadaptable(reason),
     };
-    ui.horizontal(|ui| {
-        name_ui(ui, level, NAME);
+    ui.label(RichText::new(level).font(TypeStyle::Strong.font_id()));
+    let words = say!(speaker, "variations-not-possible", reason: reason);
+    paragraph_ui(ui, words, palette.caution);
+    for Offer { means, drink } in &rung.offers {
+        let means = speaker.means(means);
+        let amounts = model::amounts(screen, drink);
+        let row = Row {
+            drink,
+            aim: rung.aim,
+            name: None,
+            keep: say!(speaker, "variations-keep-by-means", name: level, means: &means),
+            words: say!(speaker, "variations-offer", means: means, amounts: amounts),
+        };
+        if row_ui(ui, speaker, ladder, &row) {
+            keep_clicked(drink);
+        }
+    }
+}
+
+/// A drink at a level, or one that comes near a level that whole measures miss.
+struct Row<'frame> {
+    drink: &'frame Adapted,
+    /// Sweetness that the level asks for, g/100 ml.
+    aim: f64,
+    /// What stands before the bar; `None` under a level that is named above.
+    name: Option<&'frame str>,
+    /// What the button does, as a screen reader says it.
+    keep: String,
+    /// How the drink is had.
+    words: String,
+}
+
+/// The row of a drink; tells whether it is to be kept.
+fn row_ui(ui: &mut Ui, speaker: Speaker<'_>, ladder: &Ladder, row: &Row<'_>) -> bool {
+    let palette = theme::palette(ui.visuals());
+    let drink = row.drink;
+    let button = ui.horizontal(|ui| {
+        match row.name {
+            Some(name) => name_ui(ui, name, NAME),
+            None => {
+                ui.allocate_exact_size(vec2(NAME, grid::TARGET), Sense::hover());
+            }
+        }
         bar_ui(ui, speaker, ladder, drink);
         let target = speaker.word("variations-level-target");
         level_strip_ui(ui, &drink.difference, target, speaker);
-        let name = say!(speaker, "variations-keep-as-version", name: level);
-        let differs = !drink.changes.is_empty();
         let button = egui::Button::new(speaker.word("variations-keep"));
-        let button = ui
-            .add_enabled(differs, button)
-            .accessible_name(&name)
-            .on_hover_text(&name)
-            .on_disabled_hover_text(speaker.word("variations-nothing-changes"));
-        if button.clicked() {
-            let wanted = model::level_version(speaker, level);
-            keep(screen, drink, &wanted, view, actions);
-        }
+        ui.add_enabled(!drink.changes.is_empty(), button)
+            .accessible_name(&row.keep)
+            .on_hover_text(&row.keep)
+            .on_disabled_hover_text(speaker.word("variations-nothing-changes"))
     });
-    ui.indent(("rung", level), |ui| {
-        paragraph_ui(ui, model::amounts(screen, drink), palette.text_strong);
+    ui.indent(("rung", &row.keep), |ui| {
+        paragraph_ui(ui, &row.words, palette.text_strong);
         let reached = drink.balance.figures.complete(Measurand::Sweetness);
         let sweetness = match reached {
             Some(sweetness) => speaker.number(sweetness, 1),
@@ -173,43 +214,18 @@ fn rung_ui(
         };
         let words = say!(speaker, "variations-level-words",
             sweetness: sweetness,
-            target: speaker.number(rung.aim, 1),
+            target: speaker.number(row.aim, 1),
             compared: overall_words(&drink.difference, speaker));
         let small = RichText::new(words).font(TypeStyle::Small.font_id());
         ui.add(egui::Label::new(small.color(palette.text_quiet)).wrap());
     });
+    button.inner.clicked()
 }
 
-/// What comes near a level that whole measures miss.
-fn offers_ui(
-    ui: &mut Ui,
-    screen: &Screen<'_>,
-    rung: &Rung,
-    view: &mut ViewState,
-    actions: &mut Vec<Action>,
-) {
-    let speaker = screen.speaker;
-    let palette = theme::palette(ui.visuals());
-    let level = speaker.level_name(&rung.level);
-    for offer in &rung.offers {
-        ui.indent(("offer", &level, &offer.means), |ui| {
-            let means = speaker.means(&offer.means);
-            ui.horizontal(|ui| {
-                let name = say!(speaker, "variations-keep-by-means", name: &level, means: &means);
-                let button = egui::Button::new(speaker.word("variations-keep"));
-                let button = ui.add(button).accessible_name(&name).on_hover_text(&name);
-                if button.clicked() {
-                    let wanted = model::level_version(speaker, &level);
-                    keep(screen, &offer.drink, &wanted, view, actions);
-                }
-                let strip = speaker.word("variations-level-target");
-                level_strip_ui(ui, &offer.drink.difference, strip, speaker);
-            });
-            let amounts = model::amounts(screen, &offer.drink);
-            let words = say!(speaker, "variations-offer", means: means, amounts: amounts);
-            paragraph_ui(ui, words, palette.text_strong);
-        });
-    }
+/// The drinks whose bars stand in the rows of a level.
+fn drinks_of(rung: &Rung) -> impl Iterator<Item = &Adapted> {
+    let offered = rung.offers.iter().map(|offer| &offer.drink);
+    rung.drink.iter().chain(offered)
 }
 
 /// The sugar of a rung beside the most of all: what can't be taken out, and what the sweetener adds.
@@ -230,7 +246,8 @@ fn bar_ui(ui: &mut Ui, speaker: Speaker<'_>, ladder: &Ladder, drink: &Adapted) {
     let most = ladder
         .rungs
         .iter()
-        .filter_map(|rung| model::sugar(&rung.drink.as_ref().ok()?.balance))
+        .flat_map(drinks_of)
+        .filter_map(|drink| model::sugar(&drink.balance))
         .fold(sugar.max(1e-9), f64::max);
     #[expect(clippy::cast_possible_truncation, reason = "a place on the screen")]
     let x = |grams: f64| rect.left() + BAR * (grams / most).clamp(0.0, 1.0) as f32;

@@ -8,7 +8,7 @@ mod state;
 mod wall;
 mod why;
 
-use egui::{Button, EventFilter, Key, Label, Response, RichText, ScrollArea, Ui};
+use egui::{Button, EventFilter, Frame, Key, Label, Panel, Response, RichText, ScrollArea, Ui};
 
 use super::Screen;
 use super::area::{Area, Navigation};
@@ -16,12 +16,15 @@ use super::area_of_work::{AreaOfWork, Desk, Place};
 use super::swap_area::{self, SwapState};
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
+use super::widgets::cautions::Cautions;
+use super::widgets::name::name_ui;
 use super::widgets::{LevelWords, level_moved_ui, level_with_ui};
 use super::words::{heading_ui, paragraph_ui};
+use crate::balance::Balance;
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
-use crate::swap::Question;
-use crate::workbench::{Action, Look, Shown, Workbench};
+use crate::swap::{Question, WalkStep};
+use crate::workbench::{Action, Look, Shown, SwapFound, Workbench};
 
 pub(super) use state::LessonState;
 
@@ -57,6 +60,7 @@ impl AreaOfWork for LessonState {
         if self.is_on_wall {
             wall::enlarge(ui.ctx(), view);
             View::Wall.space(ui);
+            cautions_ui(ui, screen, self);
             ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
                 lesson_area_ui(ui, screen, self, view, actions);
             });
@@ -82,6 +86,47 @@ impl AreaOfWork for LessonState {
         self.swap = SwapState::default();
         self.look = Look::default();
     }
+}
+
+/// What hurts somebody in the drink as it stands and in the one that the step makes: whoever watches the wall tastes both.
+fn cautions_ui(ui: &mut Ui, screen: &Screen<'_>, state: &LessonState) {
+    let steps = state.swap.asked.complete();
+    let steps = steps.and_then(|question| Some(taught(&state.look, question)?.1));
+    let drinks: Vec<&Balance> = match steps {
+        Some(steps) => {
+            let step = state.step.clamp(1, steps.len() - 1);
+            let tasted = &steps[step - 1..=step];
+            tasted.iter().map(|step| &*step.balance).collect()
+        }
+        None => vec![screen.balance],
+    };
+    let cautions = Cautions::that_hurt(ui, screen.speaker, &drinks);
+    if !cautions.is_empty() {
+        Panel::bottom("wall-cautions")
+            .exact_size(cautions.height())
+            .resizable(false)
+            .frame(Frame::new())
+            .show_separator_line(false)
+            .show(ui, |ui| cautions.show(ui, &mut false));
+    }
+}
+
+/// What was found for a swap, with the steps to its first suggestion; `None` where there is nothing to reveal.
+fn taught<'look>(
+    look: &'look Look<Option<SwapFound>>,
+    question: &Question,
+) -> Option<(&'look SwapFound, &'look [WalkStep])> {
+    let found = found_for(look, question)?;
+    let steps = found.walks.first()?;
+    (steps.len() > 1).then_some((found, steps.as_slice()))
+}
+
+fn found_for<'look>(
+    look: &'look Look<Option<SwapFound>>,
+    question: &Question,
+) -> Option<&'look SwapFound> {
+    let found = look.found.as_ref().and_then(|found| (**found).as_ref());
+    found.filter(|found| found.answer.question == *question)
 }
 
 /// The lesson on the swap that was asked last.
@@ -113,17 +158,14 @@ fn lesson_area_ui(
     ask_again(ui, before != state.swap.asked.question, state);
     let look = state.look.clone();
     swap_area::progress_ui(ui, look.state, swap_area::Parts::Amounts, actions);
-    let found = look.found.as_ref().and_then(|found| (**found).as_ref());
-    let found = found.filter(|found| found.answer.question == question);
-    let steps = found.and_then(|found| found.walks.first());
-    let steps = steps.filter(|steps| steps.len() > 1);
-    if state.is_on_wall && steps.is_none() {
+    let taught = taught(&look, &question);
+    if state.is_on_wall && taught.is_none() {
         ui.horizontal(|ui| wall_head_ui(ui, screen, &question, state));
     }
-    let Some(found) = found else {
+    if found_for(&look, &question).is_none() {
         return;
-    };
-    let Some(steps) = steps else {
+    }
+    let Some((found, steps)) = taught else {
         paragraph_ui(ui, speaker.word("lesson-nothing"), palette.text_normal);
         ui.horizontal(|ui| {
             if ui.button(speaker.word("lesson-see-swap")).clicked() {
@@ -193,8 +235,8 @@ fn head_ui(
 fn wall_head_ui(ui: &mut Ui, screen: &Screen<'_>, question: &Question, state: &mut LessonState) {
     let palette = theme::palette(ui.visuals());
     wall_button_ui(ui, screen.speaker, state);
-    let title = RichText::new(title(screen, question)).font(TypeStyle::Small.font_id());
-    ui.add(Label::new(title.color(palette.text_quiet)).truncate());
+    let (title, colour) = (title(screen, question), palette.text_quiet);
+    name_ui(ui, &title, TypeStyle::Small, colour, f32::INFINITY);
 }
 
 fn wall_button_ui(ui: &mut Ui, speaker: Speaker<'_>, state: &mut LessonState) {

@@ -7,38 +7,88 @@ use crate::book::{Axis, IngredientId, Lineages, Recipe, RecipeId, State};
 use crate::swap::WalkStep;
 use crate::workbench::{Answers, BookQuestion, Shown};
 
-/// What the group expects, by step and axis: where the drink will lie to the band around its standard.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub(super) struct Guesses(BTreeMap<(usize, String), Taste>);
+/// Most learners of a group.
+pub(super) const MOST_LEARNERS: u32 = 40;
 
-impl Guesses {
-    pub(super) fn get(&self, step: usize, axis: &Axis) -> Option<Taste> {
-        self.0.get(&(step, axis.word().to_owned())).copied()
-    }
+/// How many learners expect what of each step and axis: where the drink will lie to the band around its standard.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub(super) struct Guesses {
+    learners: u32,
+    /// For each of `Taste::ALL`, how many learners expect it.
+    hands: BTreeMap<(usize, String), [u32; 3]>,
+}
 
-    /// Takes a guess, or takes it back when it is the one that stands.
-    pub(super) fn toggle(&mut self, step: usize, axis: &Axis, guess: Taste) {
-        let key = (step, axis.word().to_owned());
-        if self.0.get(&key) == Some(&guess) {
-            self.0.remove(&key);
-        } else {
-            self.0.insert(key, guess);
+/// One prediction for the whole group, until somebody says how many they are.
+impl Default for Guesses {
+    fn default() -> Self {
+        Self {
+            learners: 1,
+            hands: BTreeMap::new(),
         }
     }
+}
 
-    /// Whether a guess was right; `None` where none was made or nothing is known.
-    pub(super) fn is_right(&self, step: usize, came: &AxisDifference) -> Option<bool> {
-        Some(self.get(step, &came.axis)? == came.taste()?)
+impl Guesses {
+    /// How many learners predict.
+    pub(super) fn learners(&self) -> u32 {
+        self.learners
     }
 
-    /// How many guesses on these steps were right, and how many there were of which it is known.
+    /// Another number of learners; what more of them expected than there are now is taken back.
+    pub(super) fn set_learners(&mut self, learners: u32) {
+        self.learners = learners.clamp(1, MOST_LEARNERS);
+        let most = self.learners;
+        self.hands
+            .retain(|_, hands| hands.iter().sum::<u32>() <= most);
+    }
+
+    /// The same group, which has predicted nothing yet.
+    pub(super) fn begin_again(&mut self) {
+        self.hands.clear();
+    }
+
+    fn on(&self, step: usize, axis: &Axis) -> [u32; 3] {
+        let key = (step, axis.word().to_owned());
+        self.hands.get(&key).copied().unwrap_or_default()
+    }
+
+    /// How many learners expect this.
+    pub(super) fn get(&self, step: usize, axis: &Axis, guess: Taste) -> u32 {
+        self.on(step, axis)[guess as usize]
+    }
+
+    /// One more learner expects this. When all have predicted, those who expect it take it back, or one of the others changes
+    /// sides.
+    pub(super) fn raise(&mut self, step: usize, axis: &Axis, guess: Taste) {
+        let mut hands = self.on(step, axis);
+        let at = guess as usize;
+        if hands.iter().sum::<u32>() < self.learners {
+            hands[at] += 1;
+        } else if hands[at] > 0 {
+            hands[at] = 0;
+        } else if let Some(most) = hands.iter_mut().max() {
+            *most -= 1;
+            hands[at] = 1;
+        }
+        self.hands.insert((step, axis.word().to_owned()), hands);
+    }
+
+    /// How many predictions were right; `None` where none was made or nothing is known.
+    pub(super) fn judged(&self, step: usize, came: &AxisDifference) -> Option<Score> {
+        let hands = self.on(step, &came.axis);
+        let of = hands.iter().sum();
+        let right = hands[came.taste()? as usize];
+        (of > 0).then_some(Score { right, of })
+    }
+
+    /// How many predictions on these steps were right, and how many there were of which it is known.
     pub(super) fn score(&self, steps: &[WalkStep], which: impl Iterator<Item = usize>) -> Score {
         let mut score = Score::default();
         for at in which {
-            for came in steps[at].difference.counted() {
-                let is_right = self.is_right(at, came);
-                score.of += u32::from(is_right.is_some());
-                score.right += u32::from(is_right == Some(true));
+            let came = steps[at].difference.counted();
+            for Score { right, of } in came.filter_map(|came| self.judged(at, came)) {
+                score.right += right;
+                score.of += of;
             }
         }
         score
@@ -119,22 +169,48 @@ mod tests {
             (Axis::Body, Taste::More),
             (Axis::Creaminess, Taste::Less),
         ] {
-            guesses.toggle(1, &axis, guess);
+            guesses.raise(1, &axis, guess);
         }
+        let judged = |guesses: &Guesses, axis, steps| {
+            let score = guesses.judged(1, &came(axis, steps))?;
+            Some((score.right, score.of))
+        };
         for (axis, steps, right) in [
-            (Axis::Sweetness, Some(1.9), Some(true)),
-            (Axis::Body, Some(0.7), Some(false)),
+            (Axis::Sweetness, Some(1.9), Some((1, 1))),
+            (Axis::Body, Some(0.7), Some((0, 1))),
             (Axis::Creaminess, None, None),
             (Axis::Acidity, Some(3.0), None),
         ] {
-            assert_eq!(guesses.is_right(1, &came(axis, steps)), right);
+            assert_eq!(judged(&guesses, axis, steps), right);
         }
-        guesses.toggle(1, &Axis::Body, Taste::Same);
-        assert_eq!(
-            guesses.is_right(1, &came(Axis::Body, Some(-1.0))),
-            Some(true)
-        );
-        guesses.toggle(1, &Axis::Body, Taste::Same);
-        assert_eq!(guesses.is_right(1, &came(Axis::Body, Some(-1.0))), None);
+        // Another guess takes the place of the one before, and the same one again is taken back.
+        guesses.raise(1, &Axis::Body, Taste::Same);
+        assert_eq!(judged(&guesses, Axis::Body, Some(-1.0)), Some((1, 1)));
+        guesses.raise(1, &Axis::Body, Taste::Same);
+        assert_eq!(judged(&guesses, Axis::Body, Some(-1.0)), None);
+    }
+
+    #[test]
+    fn each_learner_has_one_prediction_however_often_it_is_clicked() {
+        let mut guesses = Guesses::default();
+        guesses.set_learners(4);
+        for guess in [Taste::More, Taste::More, Taste::More, Taste::Same] {
+            guesses.raise(1, &Axis::Sweetness, guess);
+        }
+        let sweeter = came(Axis::Sweetness, Some(1.9));
+        let score = guesses.judged(1, &sweeter).unwrap();
+        assert_eq!((score.right, score.of), (3, 4));
+        // A fifth hand is one of the four that changes sides.
+        guesses.raise(1, &Axis::Sweetness, Taste::Less);
+        let hands = Taste::ALL.map(|guess| guesses.get(1, &Axis::Sweetness, guess));
+        assert_eq!(hands, [1, 1, 2]);
+        for clicks in 0..50 {
+            guesses.raise(1, &Axis::Sweetness, Taste::ALL[clicks % 3]);
+            let hands = Taste::ALL.map(|guess| guesses.get(1, &Axis::Sweetness, guess));
+            assert!(hands.iter().sum::<u32>() <= 4, "{hands:?}");
+        }
+        guesses.set_learners(1);
+        let hands = Taste::ALL.map(|guess| guesses.get(1, &Axis::Sweetness, guess));
+        assert!(hands.iter().sum::<u32>() <= 1, "{hands:?}");
     }
 }

@@ -1,18 +1,19 @@
 //! The rows of a lesson: what the group expects of each axis and, once revealed, what came and why.
 
-use egui::{Align, Button, Grid, Label, Layout, RichText, Ui, vec2};
+use egui::{Align, Align2, Button, Grid, Label, Layout, RichText, Ui, vec2};
 
-use super::model::Score;
+use super::model::{MOST_LEARNERS, Score};
 use super::state::{Lesson, LessonState};
 use super::wall::View;
 use super::why;
 use crate::balance::{AxisDifference, Taste};
-use crate::quantity::{name_as_shown, show_number};
+use crate::quantity::show_number;
 use crate::say::{Speaker, say};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
 use crate::ui::swap_area;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::level::marks_of;
+use crate::ui::widgets::name::{name_ui, width_of};
 use crate::ui::words::{capitalised, quiet_ui};
 
 /// What the group expects of each axis and, once revealed, what came.
@@ -60,13 +61,31 @@ fn guesses_ui(ui: &mut Ui, lesson: &Lesson<'_>, view: View, state: &mut LessonSt
     let speaker = lesson.speaker();
     let step = state.step;
     let outcomes: Vec<&AxisDifference> = lesson.step(step).difference.counted().collect();
-    let words = |guess: Taste, axis: &AxisDifference| match view {
-        View::Window => speaker.taste(guess, &axis.axis),
-        View::Wall => short_guess(speaker, guess).to_owned(),
+    let learners = state.guesses.learners();
+    if view == View::Window {
+        learners_ui(ui, speaker, state);
+    }
+    let words = |guess: Taste, axis: &AxisDifference, hands: u32| {
+        let words = match view {
+            View::Window => speaker.taste(guess, &axis.axis),
+            View::Wall => short_guess(speaker, guess).to_owned(),
+        };
+        if view == View::Window && learners > 1 && hands > 0 {
+            say!(speaker, "lesson-hands", guess: words, count: hands.to_string())
+        } else {
+            words
+        }
     };
+    // On the wall there is only room for the number itself.
+    let badge = if view == View::Wall && learners > 1 {
+        width_of(ui, &learners.to_string(), &TypeStyle::Small.font_id())
+    } else {
+        0.0
+    };
+    let around = 2.0 * ui.spacing().button_padding.x;
     let widths = Taste::ALL.map(|guess| {
-        let all = outcomes.iter().map(|axis| words(guess, axis));
-        all.map(|words| width_of(ui, &words))
+        let all = outcomes.iter().map(|axis| words(guess, axis, learners));
+        all.map(|words| width_of(ui, &words, &TypeStyle::Body.font_id()) + around + badge)
             .fold(view.guess(), f32::max)
     });
     Grid::new("guesses")
@@ -77,21 +96,54 @@ fn guesses_ui(ui: &mut Ui, lesson: &Lesson<'_>, view: View, state: &mut LessonSt
             for came in &outcomes {
                 let axis = speaker.axis(&came.axis);
                 axis_ui(ui, lesson, view, came);
-                let taken = state.guesses.get(step, &came.axis);
                 for (guess, width) in Taste::ALL.into_iter().zip(widths) {
                     let whole = speaker.taste(guess, &came.axis);
                     let name = say!(speaker, "lesson-prediction", axis: &axis, guess: &whole);
-                    let words = RichText::new(words(guess, came)).color(palette.text_normal);
-                    let button = Button::selectable(taken == Some(guess), words)
+                    let hands = state.guesses.get(step, &came.axis, guess);
+                    let words = RichText::new(words(guess, came, hands)).color(palette.text_normal);
+                    let button = Button::selectable(hands > 0, words)
                         .frame_when_inactive(true)
                         .min_size(vec2(width, view.row()));
-                    if ui.add(button).accessible_name(name).clicked() {
-                        state.guesses.toggle(step, &came.axis, guess);
+                    let button = ui.add(button).accessible_name(name);
+                    if badge > 0.0 && hands > 0 {
+                        ui.painter().text(
+                            button.rect.right_center() - vec2(2.0, 0.0),
+                            Align2::RIGHT_CENTER,
+                            hands,
+                            TypeStyle::Small.font_id(),
+                            palette.text_normal,
+                        );
+                    }
+                    if button.clicked() {
+                        state.guesses.raise(step, &came.axis, guess);
                     }
                 }
                 ui.end_row();
             }
         });
+}
+
+/// How many learners predict, each for themselves.
+fn learners_ui(ui: &mut Ui, speaker: Speaker<'_>, state: &mut LessonState) {
+    let learners = state.guesses.learners();
+    ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = grid::NEAR;
+        ui.label(say!(speaker, "lesson-learners", count: learners));
+        for (sign, message, other) in [
+            ("−", "lesson-learners-fewer", learners - 1),
+            ("+", "lesson-learners-more", learners + 1),
+        ] {
+            let name = speaker.word(message);
+            let button = Button::new(sign).min_size(vec2(grid::TARGET, grid::TARGET));
+            let button = ui.add_enabled((1..=MOST_LEARNERS).contains(&other), button);
+            if button.accessible_name(name).on_hover_text(name).clicked() {
+                state.guesses.set_learners(other);
+            }
+        }
+        if learners > 1 {
+            quiet_ui(ui, speaker.word("lesson-learners-what"));
+        }
+    });
 }
 
 /// The name of a row; on the wall the one that stands under the level, too.
@@ -109,14 +161,18 @@ fn axis_ui(ui: &mut Ui, lesson: &Lesson<'_>, view: View, came: &AxisDifference) 
             )
         }
     };
-    let name = name_as_shown(&name).into_owned();
-    let words = RichText::new(name).color(palette.text_normal);
     ui.allocate_ui_with_layout(
         vec2(view.names(), view.row()),
         Layout::left_to_right(Align::Center),
         |ui| {
             ui.set_min_width(view.names());
-            ui.add(Label::new(words).truncate());
+            name_ui(
+                ui,
+                &name,
+                TypeStyle::Body,
+                palette.text_normal,
+                view.names(),
+            );
         },
     );
 }
@@ -229,14 +285,6 @@ fn short_guess(speaker: Speaker<'_>, guess: Taste) -> &'static str {
     })
 }
 
-fn width_of(ui: &Ui, words: &str) -> f32 {
-    let font = TypeStyle::Body.font_id();
-    let galley = ui
-        .painter()
-        .layout_no_wrap(words.to_owned(), font, egui::Color32::PLACEHOLDER);
-    galley.size().x + 2.0 * ui.spacing().button_padding.x
-}
-
 /// "sweeter by 1.9 steps: correct".
 fn outcome_words(
     speaker: Speaker<'_>,
@@ -252,15 +300,39 @@ fn outcome_words(
         }
         _ => speaker.against_standard(came),
     };
-    let taken = state.guesses.get(state.step, &came.axis);
-    match (taken, state.guesses.is_right(state.step, came)) {
-        (None, _) | (_, None) => outcome,
-        (Some(_), Some(true)) => say!(speaker, "lesson-correct", outcome: outcome),
-        (Some(guess), Some(false)) => {
-            let guess = speaker.taste(guess, &came.axis);
+    match state.guesses.judged(state.step, came) {
+        None => outcome,
+        Some(Score { right, of }) if state.guesses.learners() > 1 => {
+            say!(speaker, "lesson-some-correct", outcome: outcome, right: right.to_string(), count: of)
+        }
+        Some(Score { right: 0, .. }) => {
+            let guess = expected_words(speaker, state, state.step, came);
             say!(speaker, "lesson-not-correct", outcome: outcome, guess: guess)
         }
+        Some(_) => say!(speaker, "lesson-correct", outcome: outcome),
     }
+}
+
+/// "less sweet"; of several learners "less sweet: 1, sweeter: 3".
+fn expected_words(
+    speaker: Speaker<'_>,
+    state: &LessonState,
+    step: usize,
+    came: &AxisDifference,
+) -> String {
+    let guesses = &state.guesses;
+    let expected = Taste::ALL.into_iter().filter_map(|guess| {
+        let hands = guesses.get(step, &came.axis, guess);
+        let words = speaker.taste(guess, &came.axis);
+        (hands > 0).then(|| {
+            if guesses.learners() > 1 {
+                say!(speaker, "lesson-hands", guess: words, count: hands.to_string())
+            } else {
+                words
+            }
+        })
+    });
+    expected.collect::<Vec<_>>().join(", ")
 }
 
 /// The guesses on every step that has been revealed, the one in hand the last, with what came.
@@ -278,24 +350,23 @@ fn as_table(lesson: &Lesson<'_>, state: &LessonState) -> Table {
     for at in 1..=state.step {
         let does = swap_area::step_words(lesson.screen, lesson.answer, lesson.steps, at);
         for came in lesson.step(at).difference.counted() {
-            let taken = state.guesses.get(at, &came.axis);
-            let expected = taken.map(|guess| speaker.taste(guess, &came.axis));
+            let expected = expected_words(speaker, state, at, came);
             let steps = came.steps.map(|steps| show_number(steps, 2));
-            let judged = state.guesses.is_right(at, came).map(|is_right| {
-                speaker.word(if is_right {
-                    "verdict-yes"
-                } else {
-                    "verdict-no"
-                })
+            let judged = state.guesses.judged(at, came).map(|Score { right, of }| {
+                if state.guesses.learners() > 1 {
+                    return say!(speaker, "lesson-table-correct-of", right: right.to_string(), count: of.to_string());
+                }
+                let verdict = if right > 0 { "verdict-yes" } else { "verdict-no" };
+                speaker.word(verdict).to_owned()
             });
             table.row([
                 Cell::figure(&at.to_string()),
                 Cell::words(&does),
                 Cell::words(&speaker.axis(&came.axis)),
-                Cell::words(&expected.unwrap_or_default()),
+                Cell::words(&expected),
                 Cell::words(&speaker.against_standard(came)),
                 Cell::figure(&steps.unwrap_or_default()),
-                Cell::words(judged.unwrap_or_default()),
+                Cell::words(&judged.unwrap_or_default()),
             ]);
         }
     }

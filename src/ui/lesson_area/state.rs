@@ -27,7 +27,7 @@ impl LessonState {
     pub(super) fn begin_again(&mut self) {
         self.step = 1;
         self.is_revealed = false;
-        self.guesses = Guesses::default();
+        self.guesses.begin_again();
     }
 
     pub(super) fn view(&self) -> View {

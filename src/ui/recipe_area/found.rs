@@ -3,7 +3,7 @@
 
 use std::collections::HashSet;
 
-use egui::{Align, Layout, Response, RichText, Ui};
+use egui::{Response, Ui, vec2};
 
 use crate::book::{Book, Entry, Evidence, Form, Ingredient, IngredientId, Role, WantedWords};
 use crate::edit::Edit;
@@ -11,7 +11,7 @@ use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
 use crate::ui::counter_area;
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::widgets::pick_list;
+use crate::ui::widgets::{name, pick_list};
 use crate::workbench::{Begun, begin_batch, published_ingredients};
 
 /// Most ingredients of the book that are listed; whoever does not find it types another letter.
@@ -69,20 +69,21 @@ impl Choice<'_> {
                 begun(begin_batch(book, item, name))
             }
             Self::Brewed(leaf) => {
-                let name = counter_area::brewed_name(speaker, leaf);
-                let tea = Ingredient::new(named(&name), name);
-                begun(counter_area::begun_brew(book, speaker, tea, &leaf.id)?)
+                let tea = counter_area::brewed_tea(book, speaker, leaf);
+                begun(counter_area::begin_reference_brew(
+                    book, speaker, tea, &leaf.id,
+                )?)
             }
         }
     }
 }
 
-/// Whether a tea of the house is brewed of a leaf.
-fn is_brewed(book: &Book, leaf: &IngredientId) -> bool {
+/// What the batches of the house are made of: a leaf among it is brewed already.
+fn in_batches(book: &Book) -> HashSet<&IngredientId> {
     let made = book.ingredients.iter().map(|item| &item.house_made);
     let recipes = made.flatten().filter_map(|made| book.recipe(&made.recipe));
-    let mut lines = recipes.flat_map(|recipe| recipe.entries.iter().filter_map(Entry::line));
-    lines.any(|line| line.ingredient == *leaf)
+    let lines = recipes.flat_map(|recipe| recipe.entries.iter().filter_map(Entry::line));
+    lines.map(|line| &line.ingredient).collect()
 }
 
 /// What can be chosen for a text. In place of another ingredient stands `current`.
@@ -97,7 +98,8 @@ pub(super) fn choices<'book>(
     let mut found: Vec<Choice<'_>> = listed.map(Choice::InBook).collect();
     let leaves = in_book.iter().take(MOST_ROWS).copied();
     let leaves = leaves.filter(|item| item.form == Form::Leaf && item.role == Role::Tea);
-    let unbrewed = leaves.filter(|leaf| !is_brewed(book, &leaf.id));
+    let in_batches = in_batches(book);
+    let unbrewed = leaves.filter(|leaf| !in_batches.contains(&leaf.id));
     found.extend(unbrewed.take(MOST_BREWS).map(Choice::Brewed));
     if name.is_empty() {
         return found;
@@ -219,11 +221,15 @@ pub(super) fn choice_ui(
 
 /// A row for something that the book does not have yet.
 fn new_ui(ui: &mut Ui, chosen: bool, words: &str, hint: &str) -> Response {
-    row_ui(ui, chosen, None, words, |row, palette| {
-        let text = RichText::new(words).color(palette.accent);
-        row.add(egui::Label::new(text).selectable(false).truncate());
-    })
-    .on_hover_text(hint)
+    let mut is_cut = false;
+    let response = pick_list::row_ui(ui, grid::TARGET, chosen, words, None, |ui, room| {
+        let colour = theme::palette(ui.visuals()).accent;
+        is_cut = name::painted(ui, room, words, TypeStyle::Body, colour);
+    });
+    if is_cut {
+        return response.on_hover_text(words).on_hover_text(hint);
+    }
+    response.on_hover_text(hint)
 }
 
 fn ingredient_ui(
@@ -233,32 +239,20 @@ fn ingredient_ui(
     spoken: &str,
     quiet: &str,
 ) -> Response {
-    row_ui(ui, chosen, Some(ingredient.role), spoken, |row, palette| {
-        let name = name_as_shown(&ingredient.name);
-        let name = RichText::new(name).color(palette.text_strong);
-        row.add(egui::Label::new(name).selectable(false));
-        let quiet = RichText::new(quiet)
-            .font(TypeStyle::Small.font_id())
-            .color(palette.text_quiet);
-        row.add(egui::Label::new(quiet).selectable(false).truncate());
-    })
-}
-
-/// A row of the list: a mark of the role where there is one, then the contents; `words` are what a screen reader says.
-fn row_ui(
-    ui: &mut Ui,
-    chosen: bool,
-    role: Option<Role>,
-    words: &str,
-    contents: impl FnOnce(&mut Ui, &theme::Palette),
-) -> Response {
-    pick_list::row_ui(ui, grid::TARGET, chosen, words, role, |ui, room| {
+    let (role, mut is_cut) = (Some(ingredient.role), false);
+    let shown = name_as_shown(&ingredient.name);
+    let response = pick_list::row_ui(ui, grid::TARGET, chosen, spoken, role, |ui, room| {
         let palette = theme::palette(ui.visuals());
-        let builder = egui::UiBuilder::new()
-            .max_rect(room)
-            .layout(Layout::left_to_right(Align::Center));
-        contents(&mut ui.new_child(builder), palette);
-    })
+        let (name, more) = ((&*shown, palette.text_strong), (quiet, palette.text_quiet));
+        let (galley, cut) = name::elided_with_more(ui, name, more, None, room.width());
+        is_cut = cut;
+        let at = room.left_center() - vec2(0.0, galley.size().y / 2.0);
+        ui.painter().galley(at, galley, palette.text_strong);
+    });
+    if is_cut {
+        return response.on_hover_text(format!("{shown} · {quiet}"));
+    }
+    response
 }
 
 #[cfg(test)]

@@ -8,7 +8,7 @@ use super::row::{Columns, instruction_ui, line_ui};
 use super::state::RecipeState;
 use super::{detail, finder, model};
 use crate::balance::Lens;
-use crate::book::{Entry, Line, LineId};
+use crate::book::{Entry, LineId};
 use crate::edit::Focus;
 use crate::say::say;
 use crate::ui::Screen;
@@ -16,6 +16,7 @@ use crate::ui::commands::UiCommand;
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::name::width_of;
 use crate::workbench::Action;
 
 /// Of so many lines the amounts are measured in a frame: further ones get the room of these.
@@ -74,17 +75,12 @@ pub(super) fn lines_ui(
 
 /// Room for the widest amount in its field, in points.
 fn widest_amount(ui: &Ui, screen: &Screen<'_>) -> f32 {
-    let colour = theme::palette(ui.visuals()).text_normal;
-    let width_of = |line: &Line| {
-        let (words, font) = (
-            screen.speaker.amount(&line.amount),
-            TypeStyle::Body.font_id(),
-        );
-        let galley = ui.painter().layout_no_wrap(words, font, colour);
-        galley.size().x + 2.0 * grid::TIGHT
-    };
+    let font = TypeStyle::Body.font_id();
     let lines = screen.balance.resolved.lines().take(MOST_MEASURED);
-    lines.map(width_of).fold(0.0, f32::max)
+    let widths = lines.map(|line| width_of(ui, &screen.speaker.amount(&line.amount), &font));
+    widths
+        .map(|width| width + 2.0 * grid::TIGHT)
+        .fold(0.0, f32::max)
 }
 
 /// What stands in the columns.

@@ -1,8 +1,8 @@
 //! One row of the sheet: the grip with the colour of the role, amount, ingredient, temperature, mass, and the share.
 
 use egui::{
-    Align, Event, EventFilter, Key, Label, Layout, Modifiers, Rangef, Rect, Response, RichText,
-    Sense, Ui, UiBuilder, pos2, vec2,
+    Align, Event, EventFilter, Key, Layout, Modifiers, Rangef, Rect, Response, Sense, Ui,
+    UiBuilder, pos2, vec2,
 };
 
 use super::amount_cell;
@@ -19,6 +19,7 @@ use crate::ui::icons::{Icon, paint};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::unseen::unseen_ui;
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::name;
 use crate::ui::widgets::{role_colour, share_bar};
 use crate::workbench::Action;
 
@@ -335,39 +336,37 @@ fn ingredient_ui(
     view: &mut ViewState,
 ) -> Response {
     let palette = theme::palette(ui.visuals());
-    let mut job = egui::text::LayoutJob::default();
-    let format = |style: TypeStyle, color| egui::TextFormat {
-        font_id: style.font_id(),
-        color,
-        valign: Align::BOTTOM,
-        ..egui::TextFormat::default()
-    };
     let colour = if row.ingredient.is_some() {
         palette.text_strong
     } else {
         palette.off_level
     };
-    job.append(&row.name(), 0.0, format(TypeStyle::Body, colour));
-    if brand && !row.brand().is_empty() && !row.name().contains(row.brand().as_ref()) {
-        job.append(
-            &row.brand(),
-            grid::NEAR,
-            format(TypeStyle::Small, palette.text_quiet),
-        );
-    }
-    let mut spoken = row.name().into_owned();
-    if row.ingredient.is_some_and(|item| item.no_longer_sold) {
-        let mark = speaker.sold(true);
-        job.append(mark, grid::NEAR, format(TypeStyle::Small, palette.caution));
-        spoken = say!(speaker, "clauses", before: spoken, after: mark);
-    }
+    let more = row.brand();
+    let more = if brand && !row.name().contains(more.as_ref()) {
+        more.as_ref()
+    } else {
+        ""
+    };
+    let is_gone = row.ingredient.is_some_and(|item| item.no_longer_sold);
+    let mark = is_gone.then(|| speaker.sold(true));
+    let spoken = match mark {
+        Some(mark) => say!(speaker, "clauses", before: row.name(), after: mark),
+        None => row.name().into_owned(),
+    };
+    let (name, _) = name::elided_with_more(
+        ui,
+        (&row.name(), colour),
+        (more, palette.text_quiet),
+        mark.map(|mark| (mark, palette.caution)),
+        rect.width() - 2.0 * grid::TIGHT,
+    );
     let mut child = ui.new_child(
         UiBuilder::new()
             .max_rect(rect)
             .layout(Layout::left_to_right(Align::Center)),
     );
     child.spacing_mut().button_padding.x = grid::TIGHT;
-    let button = egui::Button::new(job).frame_when_inactive(false).truncate();
+    let button = egui::Button::new(name).frame_when_inactive(false);
     let response = child
         .add(button)
         .accessible_name(say!(speaker, "recipe-sheet-ingredient", ingredient: spoken));
@@ -389,9 +388,7 @@ fn label_at(
     style: TypeStyle,
     colour: egui::Color32,
 ) {
-    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(layout));
-    let text = RichText::new(text).font(style.font_id()).color(colour);
-    child.add(Label::new(text).selectable(false).truncate());
+    name::name_at(ui, rect, layout, text, style, colour);
 }
 
 /// The mass right-aligned, so that its decimal signs stand in one column, and its uncertainty behind it.

@@ -2,12 +2,13 @@
 
 use std::collections::BTreeSet;
 
-use egui::{Button, Label, RichText, Ui};
+use egui::{Label, RichText, Ui};
 
 use crate::book::{BookDifference, FoundKind, ItemChange, ItemDifference, ItemId};
 use crate::quantity::excerpt;
 use crate::say::{Speaker, say};
-use crate::ui::theme::{self, grid};
+use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::widgets::name::name_button_ui;
 use crate::ui::words::{quiet_ui, speaker};
 
 /// Longest name in the list, in characters.
@@ -61,14 +62,13 @@ fn item_ui(
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         if has_details {
             ui.spacing_mut().button_padding.x = grid::TIGHT;
-            let text = RichText::new(&name).color(palette.accent);
-            let button = Button::new(text).frame_when_inactive(false).truncate();
             let words = speaker.word(if open {
                 "safekeeping-hide-details"
             } else {
                 "safekeeping-show-details"
             });
-            if ui.add(button).on_hover_text(words).clicked() {
+            let button = name_button_ui(ui, &name, TypeStyle::Body, palette.accent, false);
+            if button.on_hover_text(words).clicked() {
                 if open {
                     unfolded.remove(&key);
                 } else {

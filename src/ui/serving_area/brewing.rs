@@ -18,7 +18,7 @@ use crate::ui::theme::grid;
 use crate::ui::view_state::Drafts;
 use crate::ui::widgets::form::NumberRow;
 use crate::ui::widgets::pick_list::PickList;
-use crate::workbench::{Action, HouseBrewOf};
+use crate::workbench::{Action, HouseBrewOf, reference_brew};
 
 /// Parts of leaf that dissolve.
 const EXTRACTION: Range = Range {
@@ -321,7 +321,7 @@ fn usual_strength(tea: TeaInHand<'_>, state: &BrewingState) -> Option<f64> {
             .ok()
             .flatten();
         let method = brewing_model::method(&usual, extraction, None);
-        return brewing_model::strength(&brewing_model::REFERENCE, &method);
+        return brewing_model::strength(&reference_brew(), &method);
     }
     tea.tea?
         .composition

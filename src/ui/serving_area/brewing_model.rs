@@ -2,7 +2,7 @@
 
 use crate::balance::{
     Batches, Brew, BrewError, BrewMethod, BrewTimes, BrewYield, HouseBrew, Infusion,
-    LEAF_BULK_DENSITY, REFERENCE_LEAF_PER_100_ML, brew_for, brew_times, brew_yield, in_batches,
+    LEAF_BULK_DENSITY, brew_for, brew_times, brew_yield, in_batches,
 };
 use crate::book::{Basis, Evidence, Figure, Ingredient, Nutrient};
 use crate::quantity::Uncertain;
@@ -124,14 +124,6 @@ pub(super) fn method(
 pub(super) fn strength(brew: &Brew, method: &BrewMethod) -> Option<f64> {
     Some(brew_yield(brew, method).ok()?.strength.value)
 }
-
-/// The reference brew: so much leaf in 100 g of water.
-pub(super) const REFERENCE: Brew = Brew {
-    water: 100.0,
-    leaf: REFERENCE_LEAF_PER_100_ML,
-    leaf_u: 0.0,
-    caffeine_per_gram: None,
-};
 
 /// Plans a brew.
 pub(super) fn plan(question: &BrewQuestion) -> Result<BrewPlan, BrewError> {

@@ -10,7 +10,7 @@ use crate::edit::{Edit, Focus};
 use crate::quantity::name_as_shown;
 use crate::say::say;
 use crate::ui::Screen;
-use crate::ui::counter_area::brewed_name;
+use crate::ui::counter_area::brewed_tea;
 use crate::ui::field::take_keyboard;
 use crate::ui::theme::grid;
 use crate::workbench::{Action, begin_brew, brew_otherwise};
@@ -66,15 +66,14 @@ fn begun_ui(
     actions: &mut Vec<Action>,
 ) -> Option<IngredientId> {
     let (book, speaker) = (screen.book, screen.speaker);
-    let name = brewed_name(speaker, leaf);
+    let tea = brewed_tea(book, speaker, leaf);
+    let name = tea.name.clone();
     let words = say!(speaker, "serving-brewing-begin", tea: name_as_shown(&name));
     let does = speaker.word("serving-brewing-begin-does").to_owned();
     let focus = screen.serving(ItemId::Ingredient(leaf.id.clone()), "brewing");
     if !button_ui(ui, words, does, &focus) {
         return None;
     }
-    let id = IngredientId::from_name(&name, |id| book.ingredients.contains(id));
-    let tea = Ingredient::new(id, name.clone());
     let names = (name.as_str(), speaker.word("house-made-water"));
     let begun = begin_brew(book, tea, &leaf.id, (&pot(plan), &plan.method), names)?;
     actions.push(Action::Edit {

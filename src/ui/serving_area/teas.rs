@@ -10,8 +10,7 @@ use crate::book::{IngredientId, Role, WantedWords};
 use crate::quantity::name_as_shown;
 use crate::say::say;
 use crate::ui::Screen;
-use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::widgets::name::elided;
+use crate::ui::theme::grid;
 use crate::ui::widgets::pick_list::{self, PickList};
 use crate::workbench::{Answers, BookQuestion, KEPT_OF_TYPED};
 
@@ -129,15 +128,7 @@ fn list_ui(
     let rows = found.len();
     let clicked = list.rows_ui(ui, HEIGHT, rows, grid::TARGET, |ui, row, is_chosen| {
         let name = teas[found[row]].1.as_str();
-        pick_list::row_ui(ui, grid::TARGET, is_chosen, name, None, |ui, room| {
-            let (font, colour) = (
-                TypeStyle::Body.font_id(),
-                theme::palette(ui.visuals()).text_strong,
-            );
-            let name = elided(ui, name, &font, colour, room.width());
-            let place = room.left_center() - vec2(0.0, name.size().y / 2.0);
-            ui.painter().galley(place, name, colour);
-        })
+        pick_list::words_row_ui(ui, is_chosen, name, None)
     });
     if let Some(at) = entered.or(clicked).and_then(|row| found.get(row)) {
         tea.clone_from(&teas[*at].0);

@@ -2,7 +2,6 @@
 //! is told at the foot.
 
 mod book_commands;
-mod cautions;
 mod drink_rows;
 mod foot;
 mod level_column;
@@ -15,7 +14,6 @@ pub(super) use self::state::ShellState;
 
 use egui::{CentralPanel, Frame, Margin, Panel, Rect, ScrollArea, Ui, UiBuilder};
 
-use self::cautions::Cautions;
 use self::state::SLIM;
 use super::area_of_work::{AreaOfWork, Desk, Place};
 use super::book_in_hand::BookInHand;
@@ -24,6 +22,7 @@ use super::dialog::Dialog;
 use super::starter_kit_offer::starter_kit_ui;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
+use super::widgets::cautions::Cautions;
 use crate::workbench::Action;
 
 /// Below this width of the window, in points, the list of drinks is narrow.
@@ -69,7 +68,7 @@ pub(super) fn shell_ui(
         return;
     }
     if let Some(screen) = drink {
-        let cautions = Cautions::arrange(ui, screen, state.cautions_open);
+        let cautions = Cautions::of_drink(ui, screen, state.cautions_open);
         Panel::bottom("cautions")
             .exact_size(cautions.height())
             .resizable(false)
@@ -160,7 +159,7 @@ fn sheet_ui(
             return;
         }
         ScrollArea::vertical()
-            .id_salt(("centre", view.area as u8))
+            .id_salt(("centre", view.area as u8, area.page()))
             .auto_shrink(false)
             .show(ui, |ui| {
                 let room = ui.available_width();

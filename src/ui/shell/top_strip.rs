@@ -14,6 +14,7 @@ use crate::ui::icons::{Icon, icon_button, paint};
 use crate::ui::safekeeping;
 use crate::ui::theme::{self, Appearance, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
+use crate::ui::widgets::name::width_of;
 use crate::ui::words::small_heading_ui;
 use crate::workbench::{Action, Command, Intent, Sample};
 
@@ -78,13 +79,6 @@ pub(super) fn top_strip_ui(
     });
 }
 
-fn width_of(ui: &Ui, words: &str, font: &egui::FontId) -> f32 {
-    ui.painter()
-        .layout_no_wrap(words.to_owned(), font.clone(), egui::Color32::PLACEHOLDER)
-        .size()
-        .x
-}
-
 fn list_toggle_ui(ui: &mut Ui, speaker: Speaker<'_>, view: &mut ViewState) {
     let open = view
         .list_open
@@ -114,8 +108,8 @@ fn book_menu_ui(
         shop.as_str()
     };
     let font = TypeStyle::Heading.font_id();
-    let (name, room) = (name_as_shown(name), ui.available_width() * TITLE);
-    let name = cut_in_the_middle(&name, |name| width_of(ui, name, &font) <= room);
+    let (whole, room) = (name_as_shown(name), ui.available_width() * TITLE);
+    let name = cut_in_the_middle(&whole, |name| width_of(ui, name, &font) <= room);
     // Room for the sign behind the name.
     let title = RichText::new(format!("{name}\u{a0}\u{a0}\u{a0}\u{a0}\u{a0}"))
         .font(TypeStyle::Heading.font_id())
@@ -124,9 +118,12 @@ fn book_menu_ui(
     let menu = egui::containers::menu::MenuButton::from_button(button);
     let (response, _) = menu.ui(ui, |ui| menu_items_ui(ui, in_hand, view, actions));
     chevron(ui, &response, palette.text_quiet);
-    response
+    let response = response
         .accessible_name(in_hand.speaker.word("strip-book"))
         .on_hover_text(say!(in_hand.speaker, "strip-book-does", book: &in_hand.title));
+    if *name != *whole {
+        response.on_hover_text(&*whole);
+    }
 }
 
 fn menu_items_ui(

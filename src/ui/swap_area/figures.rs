@@ -7,6 +7,7 @@ use crate::say::{Speaker, say};
 use crate::ui::glossary::{Explained as _, Term};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::figure_list::FigureText;
+use crate::ui::widgets::name::{self, width_of};
 
 /// Height of a row of figures, in points.
 const ROW: f32 = 6.0 * grid::STEP;
@@ -29,10 +30,8 @@ pub(super) fn figures_ui(ui: &mut Ui, speaker: Speaker<'_>, figures: &[Compared]
         let width = ui.available_width().min(WIDEST);
         let room = width - CHANGE - AFTER_DECIMAL - BEFORE_DECIMAL;
         let mut names = figures.iter().map(|compared| &compared.row.name);
-        let fits = |name: &String| {
-            let (font, colour) = (TypeStyle::Body.font_id(), Color32::PLACEHOLDER);
-            ui.painter().layout_no_wrap(name.clone(), font, colour).size().x <= room
-        };
+        let font = TypeStyle::Body.font_id();
+        let fits = |name: &String| width_of(ui, name, &font) <= room;
         let style = if names.all(fits) {
             TypeStyle::Body
         } else {
@@ -52,15 +51,7 @@ pub(super) fn figures_ui(ui: &mut Ui, speaker: Speaker<'_>, figures: &[Compared]
             let (y, small) = (rect.center().y, TypeStyle::Small.font_id());
             let decimal = rect.right() - CHANGE - AFTER_DECIMAL;
             let name_room = rect.with_max_x(decimal - BEFORE_DECIMAL);
-            painter
-                .with_clip_rect(name_room.intersect(painter.clip_rect()))
-                .text(
-                    rect.left_center(),
-                    Align2::LEFT_CENTER,
-                    &row.name,
-                    style.font_id(),
-                    palette.text_normal,
-                );
+            let is_cut = name::painted(ui, name_room, &row.name, style, palette.text_normal);
             let (value, colour) = match &row.text {
                 FigureText::Known { value, .. } => (speaker.digits(value), palette.text_strong),
                 FigureText::AtLeast { value, .. } => {
@@ -100,8 +91,12 @@ pub(super) fn figures_ui(ui: &mut Ui, speaker: Speaker<'_>, figures: &[Compared]
                 }
             }
             let response = response.explained(Term::of_measurand(row.measurand));
-            if let Some(gap) = row.gap() {
-                response.on_hover_text(gap);
+            let response = match row.gap() {
+                Some(gap) => response.on_hover_text(gap),
+                None => response,
+            };
+            if is_cut {
+                response.on_hover_text(&row.name);
             }
         }
     });

@@ -1,8 +1,9 @@
 //! The one form: words with fields behind them in rows. A sheet is a form over one item of the book, where every change is
 //! one edit of the item.
 
-use egui::{Align, Button, Label, Layout, Response, RichText, Sense, Ui, UiBuilder, vec2};
+use egui::{Align, Button, Layout, Response, RichText, Sense, Ui, UiBuilder, vec2};
 
+use super::name::{name_at, name_ui, width_of};
 use super::word_menu::{choice_ui, word_menu_ui};
 use crate::book::{Day, ItemId, Temperature};
 use crate::edit::{Edit, FieldName, FigurePart, Focus};
@@ -19,6 +20,8 @@ use crate::workbench::{Action, Command};
 
 /// Width of the words before the fields of a sheet, in points.
 pub(in crate::ui) const WORDS: f32 = 27.0 * grid::STEP;
+/// Where the fields of a row of a sheet begin, in points: behind the words and a gap.
+pub(in crate::ui) const BEFORE_FIELDS: f32 = WORDS + grid::TIGHT;
 /// Width of a field for a number of a sheet, in points.
 pub(in crate::ui) const NUMBER: f32 = 16.0 * grid::STEP;
 /// Most characters of what was typed that a refusal repeats.
@@ -219,7 +222,7 @@ impl<'frame, T: Clone> Sheet<'frame, T> {
             words_ui(ui, words, WORDS);
             contents(self, ui);
         });
-        self.errors_ui(ui, WORDS);
+        self.errors_ui(ui, BEFORE_FIELDS);
     }
 
     /// The sentences of the fields that were drawn since the last row.
@@ -546,13 +549,9 @@ pub(in crate::ui) fn label_width<'words>(
     ui: &Ui,
     words: impl IntoIterator<Item = &'words str>,
 ) -> f32 {
-    let colour = theme::palette(ui.visuals()).text_normal;
-    let width_of = |words: &str| {
-        let font = TypeStyle::Body.font_id();
-        let galley = ui.painter().layout_no_wrap(words.to_owned(), font, colour);
-        galley.size().x
-    };
-    words.into_iter().map(width_of).fold(0.0, f32::max).ceil()
+    let font = TypeStyle::Body.font_id();
+    let widths = words.into_iter().map(|words| width_of(ui, words, &font));
+    widths.fold(0.0, f32::max).ceil()
 }
 
 /// Words of a fixed width, so that the fields of several rows stand below each other.
@@ -561,7 +560,7 @@ pub(in crate::ui) fn label_ui(ui: &mut Ui, words: &str, width: f32) -> Response 
     let size = vec2(width, grid::TARGET);
     ui.allocate_ui_with_layout(size, Layout::left_to_right(Align::Center), |ui| {
         ui.set_min_width(width);
-        ui.add(Label::new(RichText::new(words).color(palette.text_normal)).truncate())
+        name_ui(ui, words, TypeStyle::Body, palette.text_normal, width)
     })
     .inner
 }
@@ -571,30 +570,16 @@ pub(in crate::ui) fn number_heading_ui(ui: &mut Ui, words: &str, width: f32) -> 
     let palette = theme::palette(ui.visuals());
     let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
     let rect = rect.with_max_x(rect.right() - grid::TIGHT);
-    let mut child = ui.new_child(
-        UiBuilder::new()
-            .max_rect(rect)
-            .layout(Layout::right_to_left(Align::Center)),
-    );
-    let text = RichText::new(words)
-        .font(TypeStyle::Small.font_id())
-        .color(palette.text_quiet);
-    child.add(Label::new(text).selectable(false).truncate())
+    let (layout, colour) = (Layout::right_to_left(Align::Center), palette.text_quiet);
+    name_at(ui, rect, layout, words, TypeStyle::Small, colour)
 }
 
 /// Quiet words in a column of their own.
 pub(in crate::ui) fn words_ui(ui: &mut Ui, words: &str, width: f32) {
     let palette = theme::palette(ui.visuals());
     let (rect, _) = ui.allocate_exact_size(vec2(width, grid::TARGET), Sense::hover());
-    let mut child = ui.new_child(
-        UiBuilder::new()
-            .max_rect(rect)
-            .layout(Layout::left_to_right(Align::Center)),
-    );
-    let text = RichText::new(words)
-        .font(TypeStyle::Small.font_id())
-        .color(palette.text_quiet);
-    child.add(Label::new(text).selectable(false).truncate());
+    let (layout, colour) = (Layout::left_to_right(Align::Center), palette.text_quiet);
+    name_at(ui, rect, layout, words, TypeStyle::Small, colour);
 }
 
 /// A cell of fixed width, so that what is empty keeps its place.

@@ -1,6 +1,7 @@
 //! Painted widgets that several work areas share: the level, the cup, bars of shares, the list of figures.
 
 pub(super) mod asked_figure;
+pub(super) mod cautions;
 pub mod cup;
 pub(super) mod facts;
 mod figure;

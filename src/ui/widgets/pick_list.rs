@@ -5,11 +5,11 @@ use egui::{
     Id, Key, Rect, Response, Role as NodeRole, ScrollArea, Sense, TextEdit, Ui, WidgetInfo, vec2,
 };
 
-use super::role_colour;
+use super::{name, role_colour};
 use crate::book::Role;
 use crate::ui::field::select_all;
 use crate::ui::tall_list::TallList;
-use crate::ui::theme::{self, grid};
+use crate::ui::theme::{self, TypeStyle, grid};
 
 /// Rows that a page is taken for.
 const PAGE: usize = 8;
@@ -124,6 +124,24 @@ impl PickList {
         });
         taken
     }
+}
+
+/// A row that holds nothing but words: cut by the middle where they have no room, and then whole under the pointer.
+pub(in crate::ui) fn words_row_ui(
+    ui: &mut Ui,
+    is_chosen: bool,
+    words: &str,
+    role: Option<Role>,
+) -> Response {
+    let mut is_cut = false;
+    let response = row_ui(ui, grid::TARGET, is_chosen, words, role, |ui, room| {
+        let colour = theme::palette(ui.visuals()).text_strong;
+        is_cut = name::painted(ui, room, words, TypeStyle::Body, colour);
+    });
+    if is_cut {
+        return response.on_hover_text(words);
+    }
+    response
 }
 
 /// A row with a ground that tells how it stands; `words` are what a screen reader says. A mark stands before what is of a

@@ -3,11 +3,13 @@
 use egui::containers::menu::MenuButton;
 use egui::{Button, Color32, Rect, Response, RichText, Ui, pos2, vec2};
 
+use super::name::width_of;
 use crate::edit::Focus;
+use crate::quantity::cut_in_the_middle;
 use crate::say::say;
 use crate::ui::field::take_keyboard;
 use crate::ui::icons::{Icon, paint};
-use crate::ui::theme::{self, grid};
+use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::words;
 
 /// Least width of the menu, in points.
@@ -23,7 +25,16 @@ pub(in crate::ui) fn word_menu_ui(
 ) -> Response {
     let palette = theme::palette(ui.visuals());
     // Room for the sign behind the word.
-    let text = RichText::new(format!("{word}\u{a0}\u{a0}\u{a0}\u{a0}")).color(palette.text_normal);
+    let with_sign = |word: &str| format!("{word}\u{a0}\u{a0}\u{a0}\u{a0}");
+    let font = TypeStyle::Body.font_id();
+    let needed = |ui: &Ui, word: &str| width_of(ui, &with_sign(word), &font) + 2.0 * grid::TIGHT;
+    if ui.layout().main_wrap && needed(ui, word) > ui.available_size_before_wrap().x {
+        ui.end_row();
+    }
+    let room = ui.available_size_before_wrap().x.max(LEAST);
+    let shown = cut_in_the_middle(word, |word| needed(ui, word) <= room);
+    let is_cut = *shown != *word;
+    let text = RichText::new(with_sign(&shown)).color(palette.text_normal);
     let button = Button::new(text)
         .frame_when_inactive(false)
         .fill(Color32::TRANSPARENT);
@@ -45,6 +56,9 @@ pub(in crate::ui) fn word_menu_ui(
         vec2(12.0, 12.0),
     );
     paint(ui.painter(), sign, Icon::ChevronDown, palette.text_quiet);
+    if is_cut {
+        return response.on_hover_text(word);
+    }
     response
 }
 

@@ -6,7 +6,6 @@ use std::sync::Arc;
 use egui::{Label, RichText, Ui};
 
 use super::checks::{self, Gap, Known};
-use crate::balance::usable_grams;
 use crate::book::{Amount, Ingredient, IngredientId, Measure, MeasureId, Temperature, resolve};
 use crate::quantity::{Rounded, rounded};
 use crate::say::Speaker;
@@ -17,7 +16,7 @@ use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::form::{link_ui, section_ui, wrapped_link_ui};
 use crate::ui::words::quiet_ui;
-use crate::workbench::{Answers, BookQuestion, GramOf, OneUseOf};
+use crate::workbench::{Answers, BookQuestion, CostOfGram, GramOf, OneUseOf};
 
 pub(super) fn beside_ui(ui: &mut Ui, counter: Counter<'_>, item: &Ingredient) -> Option<Going> {
     let palette = theme::palette(ui.visuals());
@@ -29,18 +28,13 @@ pub(super) fn beside_ui(ui: &mut Ui, counter: Counter<'_>, item: &Ingredient) ->
         palette.off_level,
     );
     let gram = counter.answers.to(&GramOf(item.id.clone()));
-    let is_weighed = counter
-        .book
-        .measures
-        .iter()
-        .any(|measure| is_weighed_with(measure, &item.id));
     let mix = gram.as_deref().map(|gram| &gram.mix);
-    let price = item.price.as_ref().zip(mix);
+    let measures = counter.answers.to(&MeasuresOf(item.id.clone()));
+    let mut measures = measures.iter().filter_map(|id| counter.book.measure(id));
+    let cost = counter.answers.to(&CostOfGram(item.id.clone()));
     let known = Known {
-        is_weighed,
-        is_priced: price
-            .and_then(|(price, mix)| usable_grams(counter.book, item, mix, price))
-            .is_some(),
+        is_weighed: measures.any(|measure| is_weighed_with(measure, &item.id)),
+        is_priced: cost.is_some_and(|cost| cost.is_complete),
     };
     let gaps = checks::missing(speaker, item, mix, known);
     let going = missing_ui(ui, speaker, &gaps);

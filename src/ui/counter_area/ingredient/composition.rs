@@ -11,9 +11,10 @@ use crate::edit::{FieldName, Which};
 use crate::quantity::{excerpt, parse_in_unit, parse_number, show_number};
 use crate::say::{Speaker, say};
 use crate::ui::spreadsheet::{Cell, Table, copy_ui};
-use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::theme::{TypeStyle, grid};
 use crate::ui::widgets::asked_figure::{Asked, EVIDENCE, SPREAD, VALUE};
 use crate::ui::widgets::form::{Entry, REPEATED, Sheet, plain, plain_to, section_ui, words_ui};
+use crate::ui::widgets::name::width_of;
 use crate::ui::words::quiet_ui;
 
 /// The word and the unit that a figure is printed with.
@@ -90,14 +91,12 @@ pub(super) fn composition_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Shee
 
 /// Width of the longest word of a figure in this language, as far as the column has room for it.
 fn word_width(ui: &Ui, speaker: Speaker<'_>, units: LabelUnits) -> f32 {
-    let colour = theme::palette(ui.visuals()).text_quiet;
+    let font = TypeStyle::Small.font_id();
     let longest = Nutrient::ALL
         .into_iter()
         .map(|nutrient| {
             let (word, _) = printed_as(speaker, units, nutrient);
-            let words = indented(nutrient, word);
-            let font = TypeStyle::Small.font_id();
-            ui.painter().layout_no_wrap(words, font, colour).size().x
+            width_of(ui, &indented(nutrient, word), &font)
         })
         .fold(WORD, f32::max);
     longest.ceil().min(ui.available_width() - FIGURE).max(WORD)

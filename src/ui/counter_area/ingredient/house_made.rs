@@ -9,12 +9,11 @@ use crate::book::{
 };
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
-use crate::ui::counter_area::brewed_name;
 use crate::ui::counter_area::item::Counter;
 use crate::ui::counter_area::removal::Going;
 use crate::ui::theme::{self, TypeStyle};
 use crate::ui::widgets::asked_figure::Asked;
-use crate::ui::widgets::form::{Entry, Sheet, WORDS, link_ui};
+use crate::ui::widgets::form::{BEFORE_FIELDS, Entry, Sheet, link_ui};
 use crate::ui::widgets::{choice_ui, word_menu_ui};
 use crate::ui::words::{capitalised, quiet_ui};
 use crate::workbench::{
@@ -110,7 +109,7 @@ pub(super) fn source_ui(
                 *going = Some(Going::Begun(begun, true));
             }
             Some(Source::Brew(leaf)) => {
-                let begun = begun_brew(counter.book, speaker, before.clone(), &leaf);
+                let begun = begin_reference_brew(counter.book, speaker, before.clone(), &leaf);
                 *going = begun.map(|begun| Going::Begun(begun, false));
             }
             None => {}
@@ -128,7 +127,7 @@ pub(super) fn source_ui(
         below_ui(ui, speaker.word("ingredient-label-before-batch"));
         let is_asked = ui
             .horizontal(|ui| {
-                ui.add_space(WORDS);
+                ui.add_space(BEFORE_FIELDS);
                 link_ui(ui, speaker.word("ingredient-by-its-batch")).clicked()
             })
             .inner;
@@ -158,17 +157,14 @@ fn steeps(recipe: &Recipe) -> bool {
     lines.any(|line| line.stage == Stage::Steeped)
 }
 
-/// A brew of a leaf by the reference method, until the shop says otherwise.
-pub(in crate::ui) fn begun_brew(
+/// Begins the brew of a leaf that the shop has until it says otherwise: so much leaf as the reference brew takes.
+pub(in crate::ui) fn begin_reference_brew(
     book: &Book,
     speaker: Speaker<'_>,
     item: Ingredient,
     leaf: &IngredientId,
 ) -> Option<Begun> {
-    let name = match book.ingredient(&item.id) {
-        Some(_) => item.full_name(),
-        None => brewed_name(speaker, book.ingredient(leaf)?),
-    };
+    let name = item.full_name();
     let brew = reference_brew();
     let names = (name.as_str(), speaker.word("house-made-water"));
     begin_brew(book, item, leaf, (&brew, &Infusion::Hot.usual()), names)
@@ -298,7 +294,7 @@ fn brewed_ui(ui: &mut Ui, counter: Counter<'_>, tea: &Ingredient, brew: &HouseBr
 /// A sentence below the fields that it is about.
 fn below_ui(ui: &mut Ui, words: &str) {
     ui.horizontal(|ui| {
-        ui.add_space(WORDS);
+        ui.add_space(BEFORE_FIELDS);
         ui.vertical(|ui| {
             let palette = theme::palette(ui.visuals());
             let text = RichText::new(words)

@@ -11,7 +11,7 @@ mod price_history;
 mod sold;
 mod sweetness;
 
-pub(in crate::ui) use self::house_made::begun_brew;
+pub(in crate::ui) use self::house_made::begin_reference_brew;
 
 use egui::Ui;
 

@@ -1,6 +1,6 @@
 //! What a pack cost before, as a small table: when, how much, what a kilogram or litre came to, and how much more that was.
 
-use egui::{Align, Id, Label, Layout, RichText, Sense, Ui, UiBuilder, vec2};
+use egui::{Align, Id, Layout, Sense, Ui, vec2};
 
 use crate::balance::pack_grams;
 use crate::book::{Form, Ingredient, Price, PriceInTime};
@@ -13,6 +13,7 @@ use crate::ui::icons::{Icon, icon_button};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::widgets::form::{Sheet, cell_ui, link_ui, number_heading_ui, words_ui};
+use crate::ui::widgets::name::name_at;
 use crate::workbench::GramOf;
 
 /// Widths of the columns, in points.
@@ -171,7 +172,7 @@ fn row_ui(
         put(ui, change_words(speaker, row.change_percent), CHANGE, true);
         if let Some(width) = supplier {
             ui.add_space(grid::NEAR);
-            put(ui, excerpt(row.supplier, 60), width - grid::NEAR, false);
+            put(ui, row.supplier.to_owned(), width - grid::NEAR, false);
         }
         let words = match day {
             Some(day) => say!(speaker, "ingredient-price-remove", day: day),
@@ -196,11 +197,7 @@ fn put_ui(ui: &mut Ui, words: &str, width: f32, is_number: bool, colour: egui::C
     } else {
         (rect, Layout::left_to_right(Align::Center))
     };
-    let mut child = ui.new_child(UiBuilder::new().max_rect(rect).layout(layout));
-    let text = RichText::new(words)
-        .font(TypeStyle::Small.font_id())
-        .color(colour);
-    child.add(Label::new(text).selectable(false).truncate());
+    name_at(ui, rect, layout, words, TypeStyle::Small, colour);
 }
 
 /// Every price for a spreadsheet, with the content of the pack in a column of its own.

@@ -12,7 +12,7 @@ use crate::say::{Speaker, say};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::theme::grid;
 use crate::ui::widgets::asked_figure::Asked;
-use crate::ui::widgets::form::{Entry, Sheet, WORDS, section_ui, words_ui};
+use crate::ui::widgets::form::{BEFORE_FIELDS, Entry, Sheet, WORDS, section_ui, words_ui};
 use crate::ui::widgets::word_menu_ui;
 use crate::ui::words::{capitalised, quiet_ui};
 
@@ -242,7 +242,7 @@ fn flavours_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Ingredie
                 item.composition.flavours[at].per_gram = figure;
             });
         });
-        sheet.errors_ui(ui, WORDS);
+        sheet.errors_ui(ui, BEFORE_FIELDS);
         if removed {
             sheet.change(FieldName::flavour(at), |item| {
                 drop(item.composition.flavours.remove(at));

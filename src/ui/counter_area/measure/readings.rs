@@ -1,20 +1,20 @@
 //! The readings of a measure as a table: what, how many uses together, what the scale or the jug said, and when.
 
-use egui::text::LayoutJob;
-use egui::{Button, ScrollArea, TextFormat, Ui};
+use egui::{Button, ScrollArea, Ui};
 
 use crate::book::{Ingredient, IngredientId, Measure, Reading, ReadingAmount};
 use crate::edit::{FieldName, Focus};
-use crate::quantity::{TypedAmount, TypedUnit, parse_amounts};
+use crate::quantity::{TypedAmount, TypedUnit, cut_in_the_middle, parse_amounts};
 use crate::say::{Speaker, say};
 use crate::ui::counter_area::item::Counter;
 use crate::ui::counter_area::state::{NextReadings, NextWeighed};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
-use crate::ui::theme::{self, TypeStyle, grid};
+use crate::ui::theme::{TypeStyle, grid};
 use crate::ui::widgets::form::{
     Entry, Sheet, cell_ui, in_unit, number_heading_ui, plain, read_date, section_ui, words_ui,
 };
+use crate::ui::widgets::name::width_of;
 use crate::ui::widgets::word_menu_ui;
 
 /// Widths of what, uses, what was read and day, in points.
@@ -253,9 +253,10 @@ fn what_ui(
     name: &str,
 ) -> Option<IngredientId> {
     let word = weighed(counter.speaker, ingredient);
-    let fitting = fitted(ui, &word, WHAT - 24.0);
+    let (font, room) = (TypeStyle::Body.font_id(), WHAT - 24.0);
+    let fitting = cut_in_the_middle(&word, |word| width_of(ui, word, &font) <= room);
     let mut taken = ingredient.cloned();
-    word_menu_ui(ui, focus, name, &fitting, |ui| {
+    let menu = word_menu_ui(ui, focus, name, &fitting, |ui| {
         ScrollArea::vertical()
             .max_height(90.0 * grid::STEP)
             .show(ui, |ui| {
@@ -277,32 +278,10 @@ fn what_ui(
                 }
             });
     });
+    if *fitting != *word {
+        menu.on_hover_text(&word);
+    }
     taken
-}
-
-/// The text as far as it fits a width, with a mark where it was cut.
-fn fitted(ui: &Ui, text: &str, width: f32) -> String {
-    let palette = theme::palette(ui.visuals());
-    let set = TextFormat {
-        font_id: TypeStyle::Body.font_id(),
-        color: palette.text_normal,
-        ..TextFormat::default()
-    };
-    let fits = |text: &str| {
-        let job = LayoutJob::single_section(text.to_owned(), set.clone());
-        ui.fonts_mut(|fonts| fonts.layout_job(job)).size().x <= width
-    };
-    if fits(text) {
-        return text.to_owned();
-    }
-    let mut cut: Vec<char> = text.chars().collect();
-    while cut.pop().is_some() {
-        let shorter = format!("{}…", cut.iter().collect::<String>().trim_end());
-        if fits(&shorter) {
-            return shorter;
-        }
-    }
-    text.to_owned()
 }
 
 /// As it is typed into a field; nothing where nobody has read anything yet.

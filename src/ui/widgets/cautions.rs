@@ -8,8 +8,8 @@ use egui::style::{ScrollFadeStyle, ScrollStyle};
 use egui::text::LayoutJob;
 use egui::{Frame, Galley, Label, Margin, RichText, ScrollArea, TextFormat, Ui};
 
-use crate::balance::{Caution, CautionFact};
-use crate::say::say;
+use crate::balance::{AllergenSummary, Balance, Caution, CautionFact};
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::icons::{Icon, sign_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -34,7 +34,7 @@ const SIGN: f32 = grid::EASY + grid::NEAR;
 const MORE: f32 = 27.0 * grid::STEP;
 
 /// The cautions of a drink, laid out for a width: what is measured is what is drawn.
-pub(super) struct Cautions {
+pub(in crate::ui) struct Cautions {
     sentences: Vec<Arc<Galley>>,
     /// Height that they may take together, in points.
     room: f32,
@@ -46,64 +46,98 @@ pub(super) struct Cautions {
 }
 
 impl Cautions {
-    /// Those that fold are among them when `is_open`.
-    pub(super) fn arrange(ui: &Ui, screen: &Screen<'_>, is_open: bool) -> Self {
-        let margins = 2.0 * f32::from(MARGIN_ABOVE);
-        let height = ui.content_rect().height();
-        let width = ui.available_width() - 2.0 * f32::from(MARGIN) - SIGN;
-        let (firm, folding): (Vec<&Caution>, Vec<&Caution>) = screen
-            .balance
+    /// Those of a drink; the ones that fold are among them when `is_open`.
+    pub(in crate::ui) fn of_drink(ui: &Ui, screen: &Screen<'_>, is_open: bool) -> Self {
+        let (speaker, balance) = (screen.speaker, screen.balance);
+        let (firm, folding): (Vec<&Caution>, Vec<&Caution>) = balance
             .cautions
             .iter()
             .partition(|caution| !may_fold(&caution.fact));
-        let mut shown: Vec<&Caution> = firm.iter().chain(&folding).copied().collect();
-        let mut all = sentences(ui, screen, &shown, width);
-        let has_room = height_of(&all) + margins <= height * MOST_UNFOLDED;
+        let all: Vec<&Caution> = firm.iter().chain(&folding).copied().collect();
+        let laid_out = sentences(ui, speaker, &all, TypeStyle::Body, room_for_words(ui));
+        let height = height_of(&laid_out) + 2.0 * f32::from(MARGIN_ABOVE);
+        let has_room = height <= ui.content_rect().height() * MOST_UNFOLDED;
         let fold =
-            (!has_room && !folding.is_empty()).then(|| fold_words(screen, &folding, is_open));
-        if fold.is_some() && !is_open {
-            shown = firm;
-            all = sentences(ui, screen, &shown, width);
-        }
-        let most = (height * MOST_PART).max(LEAST_HEIGHT)
-            - margins
-            - if fold.is_some() { FOLD } else { 0.0 };
-        let is_empty_drink = screen.balance.resolved.lines().next().is_none();
-        let room = height_of(&all);
-        if room <= most {
-            return Self {
-                sentences: all,
-                room,
-                scrolls: false,
-                fold,
-                is_empty_drink,
-            };
-        }
-        let narrow = sentences(ui, screen, &shown, width - MORE);
-        // Only whole sentences, so that none is cut in half; one at least.
-        let whole = (1..=narrow.len())
-            .rev()
-            .find(|count| height_of(&narrow[..*count]) <= most)
-            .unwrap_or(1);
-        let room = height_of(&narrow[..whole]);
+            (!has_room && !folding.is_empty()).then(|| fold_words(speaker, &folding, is_open));
+        let shown = if fold.is_some() && !is_open {
+            firm
+        } else {
+            all
+        };
         Self {
-            sentences: narrow,
-            room,
-            scrolls: true,
-            fold,
-            is_empty_drink,
+            is_empty_drink: balance.resolved.lines().next().is_none(),
+            ..Self::arranged(ui, speaker, &shown, TypeStyle::Body, fold)
         }
     }
 
+    /// Those of several drinks by which somebody is hurt, for a place where there is no room for more.
+    pub(in crate::ui) fn that_hurt(ui: &Ui, speaker: Speaker<'_>, drinks: &[&Balance]) -> Self {
+        let mut shown: Vec<Caution> = Vec::new();
+        let mut allergens: Option<AllergenSummary> = None;
+        for caution in drinks.iter().flat_map(|drink| &drink.cautions) {
+            if let CautionFact::Allergens(of_drink) = &caution.fact {
+                allergens = Some(match allergens {
+                    Some(before) => before.with(of_drink),
+                    None => of_drink.clone(),
+                });
+            } else if !may_fold(&caution.fact) && !shown.contains(caution) {
+                shown.push(caution.clone());
+            }
+        }
+        let fact = allergens.map(CautionFact::Allergens);
+        shown.extend(fact.map(|fact| Caution { fact }));
+        let shown: Vec<&Caution> = shown.iter().collect();
+        Self::arranged(ui, speaker, &shown, TypeStyle::Small, None)
+    }
+
+    fn arranged(
+        ui: &Ui,
+        speaker: Speaker<'_>,
+        shown: &[&Caution],
+        style: TypeStyle,
+        fold: Option<String>,
+    ) -> Self {
+        let margins = 2.0 * f32::from(MARGIN_ABOVE);
+        let most = (ui.content_rect().height() * MOST_PART).max(LEAST_HEIGHT)
+            - margins
+            - if fold.is_some() { FOLD } else { 0.0 };
+        let width = room_for_words(ui);
+        let all = sentences(ui, speaker, shown, style, width);
+        let (room, scrolls) = (height_of(&all), height_of(&all) > most);
+        let mut arranged = Self {
+            sentences: all,
+            room,
+            scrolls,
+            fold,
+            is_empty_drink: false,
+        };
+        if scrolls {
+            let narrow = sentences(ui, speaker, shown, style, width - MORE);
+            // Only whole sentences, so that none is cut in half; one at least.
+            let whole = (1..=narrow.len())
+                .rev()
+                .find(|count| height_of(&narrow[..*count]) <= most)
+                .unwrap_or(1);
+            arranged.room = height_of(&narrow[..whole]);
+            arranged.sentences = narrow;
+        }
+        arranged
+    }
+
+    /// Whether there is nothing to be said.
+    pub(in crate::ui) fn is_empty(&self) -> bool {
+        self.sentences.is_empty() && self.fold.is_none()
+    }
+
     /// Height with the margins, in points.
-    pub(super) fn height(&self) -> f32 {
+    pub(in crate::ui) fn height(&self) -> f32 {
         let fold = if self.fold.is_some() { FOLD } else { 0.0 };
         (self.room + fold).max(grid::EASY + grid::NEAR) + 2.0 * f32::from(MARGIN_ABOVE)
     }
 
-    pub(super) fn show(&self, ui: &mut Ui, is_open: &mut bool) {
+    pub(in crate::ui) fn show(&self, ui: &mut Ui, is_open: &mut bool) {
         let palette = theme::palette(ui.visuals());
-        let is_empty = self.sentences.is_empty() && self.fold.is_none();
+        let is_empty = self.is_empty();
         let fill = if is_empty {
             palette.ground
         } else {
@@ -225,8 +259,7 @@ fn may_fold(fact: &CautionFact) -> bool {
 }
 
 /// "3 more cautions: caffeine, holding".
-fn fold_words(screen: &Screen<'_>, folding: &[&Caution], is_open: bool) -> String {
-    let speaker = screen.speaker;
+fn fold_words(speaker: Speaker<'_>, folding: &[&Caution], is_open: bool) -> String {
     if is_open {
         return speaker.word("shell-cautions-fold").to_owned();
     }
@@ -264,12 +297,23 @@ fn fold_ui(ui: &mut Ui, words: &str, is_open: bool) -> bool {
     .inner
 }
 
-fn sentences(ui: &Ui, screen: &Screen<'_>, cautions: &[&Caution], width: f32) -> Vec<Arc<Galley>> {
+/// Width that sentences have behind their sign, in points.
+fn room_for_words(ui: &Ui) -> f32 {
+    ui.available_width() - 2.0 * f32::from(MARGIN) - SIGN
+}
+
+fn sentences(
+    ui: &Ui,
+    speaker: Speaker<'_>,
+    cautions: &[&Caution],
+    style: TypeStyle,
+    width: f32,
+) -> Vec<Arc<Galley>> {
     let palette = theme::palette(ui.visuals());
     let of = |caution: &&Caution| {
-        let kind = screen.speaker.caution_kind(caution.kind());
-        let text = screen.speaker.caution(&caution.fact);
-        let mut job = sentence(kind, &text, palette);
+        let kind = speaker.caution_kind(caution.kind());
+        let text = speaker.caution(&caution.fact);
+        let mut job = sentence(kind, &text, style, palette);
         job.wrap.max_width = width;
         ui.fonts_mut(|fonts| fonts.layout_job(job))
     };
@@ -277,23 +321,20 @@ fn sentences(ui: &Ui, screen: &Screen<'_>, cautions: &[&Caution], width: f32) ->
 }
 
 /// "Allergen contains milk": the kind strong, its reason behind it, with a space for those who have it read to them.
-fn sentence(kind: &str, text: &str, palette: &theme::Palette) -> LayoutJob {
+fn sentence(kind: &str, text: &str, style: TypeStyle, palette: &theme::Palette) -> LayoutJob {
     let mut job = LayoutJob::default();
     let set = |style: TypeStyle, color| TextFormat {
         font_id: style.font_id(),
         color,
         ..TextFormat::default()
     };
-    job.append(
-        &capitalised(kind),
-        0.0,
-        set(TypeStyle::Strong, palette.caution),
-    );
+    // There is one strong style, of the size of the body.
+    let strong = match style {
+        TypeStyle::Body => TypeStyle::Strong,
+        other => other,
+    };
+    job.append(&capitalised(kind), 0.0, set(strong, palette.caution));
     let text = format!(" {text}");
-    job.append(
-        &text,
-        grid::TIGHT,
-        set(TypeStyle::Body, palette.text_strong),
-    );
+    job.append(&text, grid::TIGHT, set(style, palette.text_strong));
     job
 }
