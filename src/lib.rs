@@ -10,6 +10,7 @@
 //! | [`edit`] | the only way a book changes, and its history | `book`, `quantity` |
 //! | [`balance`] | the pure engine | `book`, `quantity` |
 //! | [`swap`] | question → search → edits | `balance`, `optimiser`, `edit`, `book`, `quantity` |
+//! | [`tasting`] | blind tests, serving orders, refractometer readings, and what they show | `balance`, `book`, `quantity` |
 //! | [`book_file`] | reads and writes books | `book`, `quantity` |
 //! | [`exchange`] | what comes in, as edits for review | `swap`, `balance`, `edit`, `book`, `quantity` |
 //! | [`say`] | the only place with sentences | all above but `optimiser` |
@@ -33,5 +34,6 @@ pub mod optimiser;
 pub mod quantity;
 pub mod say;
 pub mod swap;
+pub mod tasting;
 pub mod ui;
 pub mod workbench;

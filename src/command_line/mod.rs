@@ -1,11 +1,13 @@
-//! Commands that need no display: check, balance, swap, ladder, card, bring-in.
+//! Commands that need no display: check, balance, swap, ladder, card, bring-in, blind, brix.
 //!
 //! They print for people by default and one JSON document with `--json`. Exit code 0 on success, 1 when the book has
 //! errors, 2 on wrong usage; messages go to standard error.
 
 mod balance;
+mod blind;
 mod bring_in;
 mod bring_in_list;
+mod brix;
 mod card;
 mod caution_json;
 mod check;
@@ -71,6 +73,12 @@ pub enum Command {
     /// Review what a price list (CSV), a schema.org recipe or another shop's recipe would do to a book
     #[command(after_help = exit_codes())]
     BringIn(BringInArguments),
+    /// Plan a blind test, print its serving orders, or tell what its answers show
+    #[command(subcommand, after_help = exit_codes())]
+    Blind(blind::BlindCommand),
+    /// Tell what a refractometer reading comes to, of a drink or of a product in water
+    #[command(after_help = exit_codes())]
+    Brix(BrixArguments),
 }
 
 /// Arguments of `check`.
@@ -285,6 +293,44 @@ pub struct BringInArguments {
     map: Vec<String>,
 }
 
+/// Arguments of `brix`.
+#[derive(Debug, Args)]
+pub struct BrixArguments {
+    /// What the refractometer shows, °Brix
+    #[arg(value_parser = amount)]
+    reading: f64,
+    /// Temperature of the sample, °C, for an instrument that doesn't correct for it
+    #[arg(long, value_parser = amount)]
+    celsius: Option<f64>,
+    /// What the instrument is off by at most, °Brix
+    #[arg(long, value_parser = amount, default_value = "0.2", value_name = "BRIX")]
+    within: f64,
+    /// What was read is a product in water: the product, g
+    #[arg(long, value_parser = amount, requires = "water", value_name = "GRAMS")]
+    product: Option<f64>,
+    /// The water that the product was dissolved in, g
+    #[arg(long, value_parser = amount, requires = "product", value_name = "GRAMS")]
+    water: Option<f64>,
+    /// Soluble solids by the label, g per 100 g
+    #[arg(long, value_parser = amount, conflicts_with = "book", value_name = "GRAMS")]
+    label: Option<f64>,
+    /// What is in it that misleads a refractometer
+    #[arg(long, value_enum)]
+    holds: Vec<brix::HoldsArgument>,
+    /// The book of a drink to compare with
+    #[arg(long, requires = "recipe", conflicts_with = "product")]
+    book: Option<PathBuf>,
+    /// Id of the recipe
+    #[arg(long, requires = "book")]
+    recipe: Option<String>,
+    /// Id of the version; the recipe itself when none is given
+    #[arg(long, requires = "recipe")]
+    version: Option<String>,
+    /// Print one JSON document
+    #[arg(long)]
+    json: bool,
+}
+
 /// Speaks of what needs no book, as the commands do: in English and in metric units.
 fn speaker() -> Speaker<'static> {
     Speaker::without_book()
@@ -421,6 +467,8 @@ pub fn run(command: Command) -> ExitCode {
         Command::Ladder(arguments) => ladder::run(&arguments),
         Command::Card(arguments) => card::run(&arguments),
         Command::BringIn(arguments) => bring_in::run(&arguments),
+        Command::Blind(command) => blind::run(&command),
+        Command::Brix(arguments) => brix::run(&arguments),
     };
     match result {
         Ok(code) => code,

@@ -9,11 +9,12 @@ use evensip::say::{Language, Speaker};
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 
 /// Folders below `src` that contain no sentence: facts, of which `say` makes the sentences, and views, which ask the speaker.
-const WITHOUT_SENTENCES: [&str; 23] = [
+const WITHOUT_SENTENCES: [&str; 24] = [
     "book",
     "balance",
     "optimiser",
     "swap",
+    "tasting",
     "exchange",
     "edit",
     "workbench",

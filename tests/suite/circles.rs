@@ -13,13 +13,14 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
 /// Folders without circles.
-const IN_LINE: [&str; 11] = [
+const IN_LINE: [&str; 12] = [
     "quantity",
     "optimiser",
     "book",
     "edit",
     "balance",
     "swap",
+    "tasting",
     "cards",
     "workbench",
     "ui",

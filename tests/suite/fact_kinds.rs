@@ -153,6 +153,85 @@ fn every_sentence_about_the_sample_books_has_its_fact_beside_it() {
 }
 
 #[test]
+fn every_sentence_about_a_tasting_or_a_reading_has_its_fact_beside_it() {
+    for arguments in [
+        &[
+            "blind",
+            "plan",
+            "--test",
+            "triangle",
+            "--people",
+            "6",
+            "--d-prime",
+            "1.5",
+        ][..],
+        &[
+            "blind",
+            "plan",
+            "--test",
+            "pair",
+            "--people",
+            "8",
+            "--similar",
+            "30",
+            "--stop-early",
+        ],
+        &[
+            "blind",
+            "plan",
+            "--test",
+            "pair-either-way",
+            "--people",
+            "4",
+            "--stop-early",
+        ],
+        &["blind", "plan", "--test", "duo-trio", "--share", "1"],
+        &[
+            "blind", "serve", "--test", "triangle", "--people", "7", "--seed", "3",
+        ],
+        &[
+            "blind",
+            "verdict",
+            "--test",
+            "triangle",
+            "--people",
+            "6",
+            "--right",
+            "5",
+            "--similar",
+            "30",
+        ],
+        &[
+            "blind",
+            "verdict",
+            "--test",
+            "duo-trio",
+            "--answer",
+            "Ada=right",
+            "--answer",
+            "Ada=right",
+        ],
+        &[
+            "brix",
+            "13.4",
+            "--celsius",
+            "26",
+            "--product",
+            "20",
+            "--water",
+            "80",
+            "--label",
+            "75",
+        ],
+        &["brix", "0.3", "--holds", "dairy", "--holds", "fibre"],
+        &["brix", "8", "--book", SAMPLE, "--recipe", "hob-and-ember"],
+        &["brix", "8", "--book", SAMPLE, "--recipe", "pear-drift"],
+    ] {
+        assert!(count_of(arguments) > 0, "{arguments:?}");
+    }
+}
+
+#[test]
 fn every_problem_of_a_bad_book_has_its_fact_beside_it() {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/bad-books");
     let mut count = 0;

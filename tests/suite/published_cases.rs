@@ -6,7 +6,7 @@
 use evensip::balance::published::food_components::FoodComponent;
 use evensip::balance::published::freezing::{Solute, freezing_point_celsius};
 use evensip::balance::published::sweetness;
-use evensip::balance::published::{polyol, sugar_solution, water};
+use evensip::balance::published::{polyol, refraction, sugar_solution, water};
 use evensip::book::{HighPotencySweetener, PolyolKind};
 use serde::Deserialize;
 
@@ -106,6 +106,20 @@ enum Question {
         water_g: f64,
         t_celsius: f64,
     },
+    SucroseIndex {
+        brix: f64,
+        t_celsius: f64,
+    },
+    WaterIndex {
+        t_celsius: f64,
+    },
+    BrixOfIndex {
+        index: f64,
+    },
+    RefractometerCorrection {
+        brix: f64,
+        t_celsius: f64,
+    },
     FoodSpecificHeat {
         component: String,
         t_celsius: f64,
@@ -170,6 +184,11 @@ fn heat_of_sugar_agrees_with_the_sugar_industry() {
 }
 
 #[test]
+fn refraction_agrees_with_handbook_and_iapws() {
+    check(include_str!("../published-cases/refraction.ron"));
+}
+
+#[test]
 fn food_components_agree_with_choi_okos_and_measured_foods() {
     check(include_str!("../published-cases/food_components.ron"));
 }
@@ -197,6 +216,10 @@ pub(crate) fn held_by_tolerance() -> Vec<(&'static str, usize)> {
         (
             "heat of sugar",
             include_str!("../published-cases/sugar_heat.ron"),
+        ),
+        (
+            "refraction",
+            include_str!("../published-cases/refraction.ron"),
         ),
         (
             "components of food",
@@ -284,6 +307,10 @@ fn answer(question: &Question) -> f64 {
         | Question::CrystalSpecificHeat { .. }
         | Question::Solubility { .. }
         | Question::Dissolving { .. } => answer_on_sugar(question),
+        Question::SucroseIndex { .. }
+        | Question::WaterIndex { .. }
+        | Question::BrixOfIndex { .. }
+        | Question::RefractometerCorrection { .. } => answer_on_refraction(question),
         Question::FoodSpecificHeat { .. }
         | Question::FoodDensity { .. }
         | Question::MixtureMeanSpecificHeat { .. } => answer_on_food(question),
@@ -318,6 +345,18 @@ fn answer_on_water(question: &Question) -> f64 {
             water_g / 1000.0 * gained + pan_kj_per_k * (t - pan_celsius)
         }),
         other => unreachable!("{other:?} is not about water"),
+    }
+}
+
+fn answer_on_refraction(question: &Question) -> f64 {
+    match question {
+        Question::SucroseIndex { brix, t_celsius } => refraction::index(*brix, *t_celsius),
+        Question::WaterIndex { t_celsius } => refraction::water_index(*t_celsius),
+        Question::BrixOfIndex { index } => refraction::brix_of_index(*index),
+        Question::RefractometerCorrection { brix, t_celsius } => {
+            refraction::corrected_brix(*brix, *t_celsius) - brix
+        }
+        other => unreachable!("{other:?} is not about refraction"),
     }
 }
 

@@ -10,6 +10,8 @@
 //! | density of water | Kell 1975, in the ICUMSA form | 0–100 °C | held at the end value | [`water`] |
 //! | enthalpy, specific heat, density of ice | IAPWS-06, fitted linearly; fusion from the CRC Handbook | −40–0 °C | the same line | [`water`] |
 //! | density of sugar solutions | ICUMSA SPS-4, Bubnik et al. 1995 | 0–70 % by mass, 0–90 °C | polynomial up to 100 % and 100 °C, then held | [`sugar_solution`] |
+//! | index of refraction of water | IAPWS R9-97 | 0–100 °C | goes on | [`refraction`] |
+//! | index of refraction of sucrose solutions, °Brix | ICUMSA at 20 °C, by density elsewhere | 0–85 °Brix, 5–60 °C | goes on | [`refraction`] |
 //! | specific heat of dissolved sugar | Bubnik et al. 1995 | 0–70 % by mass, 0–100 °C | straight on with the end slope | [`sugar_solution`] |
 //! | solubility of sucrose | Bubnik & Kadlec 1995 | 0–100 °C | held at the end value | [`sugar_solution`] |
 //! | specific heat of crystalline sucrose | Mohos 2010 | 0–100 °C | straight on with the end slope | [`sugar_solution`] |
@@ -45,6 +47,7 @@ pub mod food_components;
 pub mod freezing;
 pub mod noticeable;
 pub mod polyol;
+pub mod refraction;
 pub mod serving;
 pub mod sugar_solution;
 pub mod sweetness;

@@ -8,6 +8,7 @@ mod finding;
 mod ingredient;
 mod load;
 mod reason;
+mod tasting;
 mod yardstick;
 
 pub(super) use cause::cause;
@@ -16,6 +17,9 @@ pub(super) use finding::{finding, place};
 pub(super) use ingredient::{assumption, no_figure, statement};
 pub(super) use load::load_error;
 pub(super) use reason::{adapted, means, no_levels, suggestion, swap_reason, unadaptable};
+pub(super) use tasting::{
+    brix_caution, brix_comparison, brix_not_computed, effect, remark, stopping, unbalanced,
+};
 pub(super) use yardstick::{yardstick, yardstick_line};
 
 use serde_json::{Map, Value, json};

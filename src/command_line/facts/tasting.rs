@@ -1,0 +1,157 @@
+//! What blind tests and refractometer readings show.
+
+use serde_json::{Value, json};
+
+use super::Fact;
+use crate::quantity::Uncertain;
+use crate::tasting::{BrixCaution, BrixComparison, Effect, Remark, ShareLimits, StoppingRule};
+
+/// How different two cups are.
+pub(in crate::command_line) fn effect(effect: Effect) -> Value {
+    match effect {
+        Effect::Share(share) => json!({ "share": share }),
+        Effect::DPrime(size) => json!({ "d_prime": size }),
+    }
+}
+
+/// A fact about a plan or a result; shares and probabilities from 0 to 1.
+pub(in crate::command_line) fn remark(remark: &Remark) -> Fact {
+    let arguments = match *remark {
+        Remark::Needed {
+            test,
+            people,
+            answers,
+            chance,
+        } => {
+            json!({ "test": test.word(), "people": people, "answers": answers, "chance": chance })
+        }
+        Remark::CannotShow {
+            people,
+            level,
+            least,
+        } => json!({ "people": people, "level": level, "least": least }),
+        Remark::Power {
+            people,
+            power,
+            effect,
+        } => json!({ "people": people, "power": power, "effect": self::effect(effect) }),
+        Remark::Shows {
+            people,
+            share,
+            power,
+        } => json!({ "people": people, "share": share, "power": power }),
+        Remark::LeastPanel { panel, effect } => json!({
+            "people": panel.people,
+            "answers": panel.needed,
+            "power": panel.power,
+            "effect": self::effect(effect),
+        }),
+        Remark::NoPanel { most, effect } => {
+            json!({ "most": most, "effect": self::effect(effect) })
+        }
+        Remark::LeastForSimilar {
+            people,
+            share,
+            confidence,
+        } => json!({ "people": people, "share": share, "confidence": confidence }),
+        Remark::PairShowsMore {
+            effect,
+            power,
+            pair,
+        } => json!({ "effect": self::effect(effect), "power": power, "pair": pair }),
+        Remark::OneAnswerEach | Remark::HideColour => json!({}),
+        Remark::Result {
+            test,
+            people,
+            right,
+            chance,
+        } => json!({ "test": test.word(), "people": people, "right": right, "chance": chance }),
+        Remark::Found { level } => json!({ "level": level }),
+        Remark::Tasters {
+            share,
+            limits: ShareLimits { least, most },
+            confidence,
+        } => {
+            json!({ "share": share, "least": least, "most": most, "confidence": confidence })
+        }
+        Remark::NotFound { most, confidence } => json!({ "most": most, "confidence": confidence }),
+        Remark::Similar { share, confidence } => {
+            json!({ "share": share, "confidence": confidence })
+        }
+        Remark::NotSimilar {
+            share,
+            most,
+            confidence,
+        } => json!({ "share": share, "most": most, "confidence": confidence }),
+        Remark::Repeated { people, repeated } => {
+            json!({ "people": people, "repeated": repeated })
+        }
+    };
+    Fact::new(remark.word(), arguments)
+}
+
+/// A rule for stopping early, or that there is none.
+pub(in crate::command_line) fn stopping(rule: Option<&StoppingRule>) -> Fact {
+    let Some(rule) = rule else {
+        return Fact::alone("no-rule");
+    };
+    let errors = rule.errors();
+    Fact::new(
+        "rule",
+        json!({
+            "most": rule.most,
+            "false_alarm": errors.false_alarm,
+            "power": errors.power,
+            "people_if_equal": errors.people_if_equal,
+            "people_if_different": errors.people_if_different,
+        }),
+    )
+}
+
+/// That some orders are served more often than others.
+pub(in crate::command_line) fn unbalanced(people: u32, multiple: u32) -> Fact {
+    Fact::new(
+        "unbalanced",
+        json!({ "people": people, "multiple": multiple }),
+    )
+}
+
+/// A figure of a refractometer, °Brix or g in 100 g.
+fn solids(solids: Uncertain) -> Value {
+    json!({ "value": solids.value, "u": solids.u })
+}
+
+/// Whether a reading agrees with what was expected.
+pub(in crate::command_line) fn brix_comparison(comparison: &BrixComparison) -> Fact {
+    let kind = if comparison.agrees() {
+        "agrees"
+    } else if comparison.apart > 0.0 {
+        "above"
+    } else {
+        "below"
+    };
+    Fact::new(
+        kind,
+        json!({
+            "read": solids(comparison.read),
+            "expected": solids(comparison.expected),
+            "apart": comparison.apart,
+        }),
+    )
+}
+
+/// That a drink has no computed °Brix.
+pub(in crate::command_line) fn brix_not_computed() -> Fact {
+    Fact::alone("not-computed")
+}
+
+/// What to be careful about with a reading.
+pub(in crate::command_line) fn brix_caution(caution: &BrixCaution) -> Fact {
+    match caution {
+        BrixCaution::Misled(by) => Fact::new("misled", json!({ "by": by.word() })),
+        BrixCaution::TooWeak { solids } => {
+            Fact::new("too-weak", json!({ "brix": self::solids(*solids) }))
+        }
+        BrixCaution::MoreThanAll => Fact::alone("more-than-all"),
+    }
+}
