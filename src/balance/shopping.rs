@@ -247,22 +247,19 @@ fn leaf_and_water(ready: f64, strength: f64) -> Option<LeafAndWater> {
 
 fn batch(book: &Book, made: &HouseMade, need: Need) -> BatchToMake {
     let whole = batches_for(book, &need.ingredient, need.grams).map(|needed| needed.whole().0);
-    let parts = match &whole {
-        Some(whole) => {
-            let parts = whole.parts.iter();
-            parts
-                .map(|part| {
-                    let grams = part.grams.filter(|_| !need.is_least);
-                    (part.ingredient.clone(), grams)
-                })
-                .collect()
-        }
+    let parts = if let Some(whole) = &whole {
+        let parts = whole.parts.iter();
+        parts
+            .map(|part| {
+                let grams = part.grams.filter(|_| !need.is_least);
+                (part.ingredient.clone(), grams)
+            })
+            .collect()
+    } else {
         // A batch that gives nothing takes nobody knows how much of what goes into it.
-        None => {
-            let recipe = book.recipe(&made.recipe);
-            let parts = recipe.into_iter().flat_map(|recipe| recipe.ingredients());
-            parts.map(|part| (part.clone(), None)).collect()
-        }
+        let recipe = book.recipe(&made.recipe);
+        let parts = recipe.into_iter().flat_map(|recipe| recipe.ingredients());
+        parts.map(|part| (part.clone(), None)).collect()
     };
     BatchToMake {
         parts,
