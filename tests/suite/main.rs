@@ -36,6 +36,7 @@ mod cooling_reference;
 mod copied_tables;
 mod counter;
 mod counter_scenarios;
+mod cut_texts;
 mod engine_reference;
 mod every_candidate;
 mod exchange;
