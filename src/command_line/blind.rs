@@ -10,7 +10,7 @@ use super::{Failure, facts, parse_number, print, print_json, speaker};
 use crate::quantity::excerpt;
 use crate::say::say;
 use crate::tasting::{
-    BlindTest, Counted, Effect, Remark, Serving, ServingDesign, Sides, StoppingRule, Terms,
+    BlindTest, Counted, Effect, Remark, Sample, Serving, ServingDesign, Sides, StoppingRule, Terms,
     counted, plan_remarks, servings, verdict_remarks,
 };
 
@@ -347,7 +347,7 @@ fn serving(serving: &Serving) -> Value {
     let cups = cups.map(|cup| json!({ "code": cup.code, "sample": cup.sample.letter() }));
     json!({
         "person": serving.person,
-        "reference": serving.reference.map(|sample| sample.letter()),
+        "reference": serving.reference.map(Sample::letter),
         "cups": cups.collect::<Vec<_>>(),
         "right": serving.right_code(),
     })

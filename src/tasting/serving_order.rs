@@ -196,12 +196,12 @@ impl Serving {
     /// The code of the right answer: of the odd cup, or of the one that is as the reference. `None` where no answer is right or
     /// wrong by itself, as in a pair.
     pub fn right_code(&self) -> Option<u16> {
-        let is_right = |cup: &&Cup| match self.reference {
-            Some(reference) => cup.sample == reference,
-            None => {
-                let same = self.cups.iter().filter(|other| other.sample == cup.sample);
-                same.count() == 1
+        let is_right = |cup: &&Cup| {
+            if let Some(reference) = self.reference {
+                return cup.sample == reference;
             }
+            let same = self.cups.iter();
+            same.filter(|other| other.sample == cup.sample).count() == 1
         };
         let is_choice = self.reference.is_some() || self.cups.iter().filter(is_right).count() == 1;
         let right = self.cups.iter().find(is_right)?;
