@@ -127,18 +127,30 @@ fn left_over(count: f64, usable: f64, need: &Need) -> Option<f64> {
 impl Shopping {
     /// What everything costs: less than it will be when the second is `true`.
     pub fn cost(&self) -> (f64, bool) {
-        let bought = self.bought.iter().map(|purchase| {
-            let cost = purchase.packs.map(|packs| packs.cost);
-            (&purchase.need, cost)
-        });
         let teas = self.teas.iter().map(|tea| (&tea.need, tea.cost));
         let drawn = self.from_tap.iter().map(|drawn| (&drawn.need, drawn.cost));
-        let all = bought.chain(teas).chain(drawn);
-        all.fold((0.0, false), |(sum, is_least), (need, cost)| {
-            let is_least = is_least || cost.is_none() || need.is_least;
-            (sum + cost.unwrap_or(0.0), is_least)
+        sum_of(self.of_packs().chain(teas).chain(drawn))
+    }
+
+    /// What the packs cost: less than it will be when the second is `true`.
+    pub fn cost_of_packs(&self) -> (f64, bool) {
+        sum_of(self.of_packs())
+    }
+
+    fn of_packs(&self) -> impl Iterator<Item = (&Need, Option<f64>)> {
+        self.bought.iter().map(|purchase| {
+            let cost = purchase.packs.map(|packs| packs.cost);
+            (&purchase.need, cost)
         })
     }
+}
+
+/// The sum of what is known, and whether it is less than it will be.
+fn sum_of<'need>(costs: impl Iterator<Item = (&'need Need, Option<f64>)>) -> (f64, bool) {
+    costs.fold((0.0, false), |(sum, is_least), (need, cost)| {
+        let is_least = is_least || cost.is_none() || need.is_least;
+        (sum + cost.unwrap_or(0.0), is_least)
+    })
 }
 
 /// What so many of these drinks take. What the house makes is followed down to what is bought, each batch rounded up once for

@@ -4,7 +4,7 @@ use super::document::{Block, Column, Document, Fact, Table};
 use super::figure_words::with_uncertainty;
 use super::recipe_blocks::{Made, cautions_of_all, footnotes};
 use super::request::{BatchItem, CardError};
-use crate::balance::{BatchToMake, FromTap, Need, Purchase, Shopping, TeaToBrew, shopping};
+use crate::balance::{BatchToMake, FromTap, Need, Shopping, TeaToBrew, shopping};
 use crate::book::{ClosureKind, ServicewareKind};
 use crate::say::{Speaker, say};
 
@@ -40,7 +40,7 @@ pub(super) fn document(speaker: Speaker<'_>, items: &[BatchItem]) -> Result<Docu
     if !shopping.from_tap.is_empty() {
         blocks.extend(part("batch-tap", from_tap(&speaker, &shopping.from_tap)));
     }
-    blocks.extend(part("batch-buy", to_buy(&speaker, &shopping.bought)));
+    blocks.extend(part("batch-buy", to_buy(&speaker, &shopping)));
     if !(shopping.teas.is_empty() && shopping.from_tap.is_empty()) {
         let cost = sum_words(&speaker, shopping.cost());
         let name = speaker.word("batch-cost-of-all");
@@ -63,13 +63,16 @@ pub(super) fn document(speaker: Speaker<'_>, items: &[BatchItem]) -> Result<Docu
         [(one, _)] => one.recipe_name().to_owned(),
         _ => speaker.word("batch-title").to_owned(),
     };
+    let is_unapproved = !of_all.iter().all(|made| made.is_approved());
     Ok(Document {
         title,
         subtitle: say!(speaker, "batch-for", count: total),
         revision: match made.as_slice() {
             [(one, _)] => one.revision(),
+            _ if is_unapproved => speaker.word("menu-with-unapproved").to_owned(),
             _ => String::new(),
         },
+        is_unapproved,
         blocks,
         ..Document::default()
     })
@@ -110,8 +113,8 @@ fn table_of_drinks(speaker: &Speaker<'_>, made: &[(Made<'_>, u32)]) -> Table {
     }
 }
 
-/// What is left over of whole batches or packs.
-fn left_over_words(speaker: &Speaker<'_>, grams: Option<f64>) -> String {
+/// A mass, as far as it is known.
+fn known_mass_words(speaker: &Speaker<'_>, grams: Option<f64>) -> String {
     grams.map_or_else(
         || speaker.word("card-figure-not-known").to_owned(),
         |grams| mass_words(speaker, grams),
@@ -132,7 +135,7 @@ fn to_make(speaker: &Speaker<'_>, batches: &[BatchToMake]) -> Table {
             need_words(speaker, &batch.need),
             mass_words(speaker, batch.usable),
             made,
-            left_over_words(speaker, batch.left_over()),
+            known_mass_words(speaker, batch.left_over()),
             batch.keeps_hours.map_or_else(
                 || speaker.word("card-figure-unstated").to_owned(),
                 |hours| say!(speaker, "hours", hours: speaker.count(hours)),
@@ -159,7 +162,7 @@ fn parts(speaker: &Speaker<'_>, batches: &[BatchToMake]) -> Table {
             vec![
                 speaker.ingredient(&batch.need.ingredient),
                 speaker.ingredient(part),
-                left_over_words(speaker, *grams),
+                known_mass_words(speaker, *grams),
             ]
         })
     });
@@ -248,9 +251,9 @@ fn sum_words(speaker: &Speaker<'_>, (sum, is_least): (f64, bool)) -> String {
     }
 }
 
-fn to_buy(speaker: &Speaker<'_>, bought: &[Purchase]) -> Table {
+fn to_buy(speaker: &Speaker<'_>, shopping: &Shopping) -> Table {
     let mut rows: Vec<Vec<String>> = Vec::new();
-    for purchase in bought {
+    for purchase in &shopping.bought {
         let need = &purchase.need;
         let item = speaker.book.ingredient(&need.ingredient);
         let supplier = item.map_or_else(String::new, |item| item.supplier.clone());
@@ -269,19 +272,15 @@ fn to_buy(speaker: &Speaker<'_>, bought: &[Purchase]) -> Table {
             Some(packs) => [
                 speaker.pack(packs.content),
                 speaker.count(packs.count),
-                left_over_words(speaker, purchase.left_over()),
+                known_mass_words(speaker, purchase.left_over()),
                 money(speaker, packs.cost),
             ],
         });
         rows.push(row);
     }
-    let of_purchases = Shopping {
-        bought: bought.to_vec(),
-        ..Shopping::default()
-    };
     let mut total = vec![String::new(); 7];
     speaker.word("batch-total").clone_into(&mut total[0]);
-    total[6] = sum_words(speaker, of_purchases.cost());
+    total[6] = sum_words(speaker, shopping.cost_of_packs());
     rows.push(total);
     Table {
         caption: speaker.word("batch-buy-caption").to_owned(),

@@ -43,6 +43,7 @@ pub(super) fn document(speaker: Speaker<'_>, drink: &Drink) -> Result<Document, 
         title: made.recipe_name().to_owned(),
         subtitle: say!(speaker, "matrix-subtitle", version: made.version_name()),
         revision: made.revision(),
+        is_unapproved: !made.is_approved(),
         orientation: Orientation::Wide,
         blocks,
         ..Document::default()

@@ -57,6 +57,7 @@ pub(crate) fn every_kind_with(book: &Book, options: &CardOptions) -> Vec<Documen
         CardRequest::Answers(chestnuts(ember())),
         CardRequest::Menu(OnMenu::All),
         CardRequest::Ladder(ember()),
+        CardRequest::Matrix(ember()),
         CardRequest::Comparison(vec![ember(), beside]),
         CardRequest::Batch(vec![BatchItem {
             drink: ember(),

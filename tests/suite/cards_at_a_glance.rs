@@ -3,8 +3,8 @@
 use evensip::balance::balance_version;
 use evensip::book::{Book, Role, State};
 use evensip::cards::{
-    Block, CardError, CardRequest, Document, Drink, Fonts, Mark, OnMenu, Orientation, Paper,
-    StepRow, Typesetter, card, drinks_of_menu, html, markdown,
+    Block, CardError, CardKind, CardRequest, Document, Drink, Fonts, Mark, OnMenu, Orientation,
+    Paper, StepRow, Typesetter, card, drinks_of_menu, html, markdown,
 };
 
 use crate::cards::{every_kind, options};
@@ -19,6 +19,21 @@ fn by_approval(book: &Book) -> (Vec<Drink>, Vec<Drink>) {
     drinks_of_menu(book)
         .into_iter()
         .partition(|drink| !counter(book, drink.clone()).is_unapproved)
+}
+
+/// The book before anything in it was approved.
+fn all_drafts(book: &Book) -> Book {
+    let mut drafts = book.clone();
+    for recipe in &book.recipes {
+        let mut recipe = (**recipe).clone();
+        recipe.approvals.clear();
+        recipe.state = State::Draft;
+        for version in &mut recipe.versions {
+            version.state = State::Draft;
+        }
+        drafts.recipes.put(recipe);
+    }
+    drafts
 }
 
 #[test]
@@ -62,6 +77,22 @@ fn a_card_of_what_is_not_approved_says_so_below_its_title_in_every_format() {
 }
 
 #[test]
+fn a_card_of_any_kind_says_that_its_drink_is_not_approved() {
+    let drafts = all_drafts(&sample());
+    let documents = every_kind(&drafts);
+    for kind in CardKind::ALL {
+        let document = documents.iter().find(|document| document.kind == kind);
+        let document = document.unwrap_or_else(|| panic!("no card of the kind {kind:?}"));
+        assert!(document.is_unapproved, "{kind:?}");
+        assert!(
+            document.revision.contains("not approved"),
+            "{kind:?}: {}",
+            document.revision
+        );
+    }
+}
+
+#[test]
 fn the_menu_has_the_approved_drinks_and_names_the_others() {
     let book = sample();
     let (approved, others) = by_approval(&book);
@@ -91,16 +122,7 @@ fn the_menu_has_the_approved_drinks_and_names_the_others() {
         .into_iter()
         .filter(|name| name.contains("approv"));
     assert_eq!(marked.count(), others.len());
-    let mut drafts = book.clone();
-    for recipe in &book.recipes {
-        let mut recipe = (**recipe).clone();
-        recipe.approvals.clear();
-        recipe.state = State::Draft;
-        for version in &mut recipe.versions {
-            version.state = State::Draft;
-        }
-        drafts.recipes.put(recipe);
-    }
+    let drafts = all_drafts(&book);
     let request = CardRequest::Menu(OnMenu::Approved);
     assert_eq!(
         card(&drafts, &request, &options()),
