@@ -2,8 +2,8 @@
 
 use super::published::published_ingredients;
 use crate::book::{
-    AllergenStatement, Book, Closure, ClosureKind, Diet, Form, Ingredient, IngredientId, Measure,
-    MeasureId, MeasureKind, Nominal, Role, Vessel, VesselId, VesselKind,
+    Book, Closure, ClosureKind, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind,
+    Nominal, Role, Vessel, VesselId, VesselKind,
 };
 use crate::edit::Edit;
 use crate::say::Speaker;
@@ -73,17 +73,7 @@ fn ingredient(book: &Book, id: &str, name: &str, voice: Speaker<'_>) -> Option<I
         ..from.as_ref().clone()
     };
     match item.role {
-        // Drinking water and its ice hold no allergen and nothing of an animal.
-        Role::Water => {
-            item.allergens = Some(AllergenStatement::default());
-            item.diet = Diet {
-                vegan: Some(true),
-                dairy_free: Some(true),
-            };
-            if id == "ice" {
-                (item.form, item.role) = (Form::Ice, Role::Ice);
-            }
-        }
+        Role::Water if id == "ice" => (item.form, item.role) = (Form::Ice, Role::Ice),
         Role::Creamer => item.temperature = Some(book.settings.refrigerator_temperature.into()),
         _ => {}
     }
