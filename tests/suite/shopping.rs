@@ -177,7 +177,7 @@ pub(crate) fn nested(dice: &mut Dice) -> (Book, Vec<(Balance, u32)>) {
         let mut item = Ingredient::new(id(&name), name.clone());
         item.form = dice.pick(&[Form::Powder, Form::Syrup, Form::Liquid]);
         item.role = dice.pick(&[Role::Flavour, Role::Sweetener, Role::Water, Role::Tea]);
-        dice.pick(&["", "Wexcombe"]).clone_into(&mut item.supplier);
+        dice.pick(&["", "Wexlow"]).clone_into(&mut item.supplier);
         item.price = (dice.below(5) > 0).then(|| Price {
             pack: 4.5,
             content: Pack::of_grams(amount(dice)),
