@@ -147,7 +147,7 @@ fn a_language_of_the_book_without_a_catalogue_is_said() {
     book.settings.language = Some(evensip::book::LanguageId::new("nl").unwrap());
     let mut window = WindowBuilder::of([1360.0, 1200.0]).with_book(book).open();
     go(&mut window, Area::Cards);
-    assert!(says(&window, "no words in the language “nl”"));
+    assert!(says(&window, "doesn’t speak the language “nl”"));
 }
 
 #[test]
@@ -232,7 +232,7 @@ fn of_a_list_of_thousands_the_lines_in_sight_are_drawn_and_all_ticked_ones_are_t
 #[test]
 fn a_suppliers_list_is_matched_by_hand_and_taken_with_its_effect_and_taken_back() {
     let folder = tempfile::tempdir().unwrap();
-    let text = "Wexcombe Dry Goods;;;\nWinter 2026;;;\nArtikel;Marke;Inhalt;Preis netto\n\
+    let text = "Wexlow Dry Goods;;;\nWinter 2026;;;\nArtikel;Marke;Inhalt;Preis netto\n\
         Kastanienpulver;Tambrel;12 x 1 kg;148,20\nTrinkhalme;Bask;1000 Stück;12,50\n";
     let path = list(folder.path(), text);
     let mut window = cards(TALL);
@@ -249,7 +249,7 @@ fn a_suppliers_list_is_matched_by_hand_and_taken_with_its_effect_and_taken_back(
         "{:?}",
         read_aloud(&window)
     );
-    retype(&mut window, "Supplier of the list", "Wexcombe Dry Goods");
+    retype(&mut window, "Supplier of the list", "Wexlow Dry Goods");
     settle(&mut window);
     click(
         &mut window,
@@ -280,18 +280,18 @@ fn a_suppliers_list_is_matched_by_hand_and_taken_with_its_effect_and_taken_back(
         .find(|item| item.full_name() == "Tambrel chestnut powder")
         .unwrap();
     assert_eq!(chestnut.articles.len(), 1);
-    assert_eq!(chestnut.articles[0].supplier, "Wexcombe Dry Goods");
+    assert_eq!(chestnut.articles[0].supplier, "Wexlow Dry Goods");
     // What was matched once is recognised.
     review(&mut window, &path);
     eventually(&mut window, "the list again", |window| {
         has(window, "1 new, 0 changed, 0 the same, 1 skipped")
     });
-    retype(&mut window, "Supplier of the list", "Wexcombe Dry Goods");
+    retype(&mut window, "Supplier of the list", "Wexlow Dry Goods");
     eventually(&mut window, "what is remembered", |window| {
         has(window, "0 new, 0 changed, 1 the same, 1 skipped")
     });
     click(&mut window, "Leave it");
-    click(&mut window, "Take it back");
+    click(&mut window, "Undo that");
     settle(&mut window);
     assert_eq!(*book(&window), *before);
     assert!(!says(&window, "was brought in"));
@@ -327,7 +327,7 @@ fn a_written_recipe_is_reviewed_sentence_by_sentence() {
     let recipe = taken.recipes.iter().last().unwrap();
     let lines = recipe.entries.iter().filter(|entry| entry.line().is_some());
     assert_eq!(lines.count(), 3);
-    click(&mut window, "Take it back");
+    click(&mut window, "Undo that");
     settle(&mut window);
     assert_eq!(*book(&window), *before);
 }

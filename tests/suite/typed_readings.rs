@@ -56,9 +56,9 @@ fn place(window: &Window, label: &str) -> egui::Rect {
 fn ten_readings_are_typed_with_enter_only_and_nothing_moves() {
     let mut window = new_measure();
     type_into(&mut window, "Name", "brown scoop");
-    type_into(&mut window, "Uses of each of the next readings", "1");
+    type_into(&mut window, "Number of uses per reading", "1");
     enter(&mut window);
-    let fixed = ["Add readings", "Uses of each of the next readings", "Name"];
+    let fixed = ["Add readings", "Number of uses per reading", "Name"];
     let before = fixed.map(|label| place(&window, label));
     let read = [8.9, 9.1, 8.8, 9.0, 9.2, 8.9, 9.1, 9.0, 8.8, 9.0];
     for grams in read {
@@ -87,7 +87,7 @@ fn ten_readings_are_typed_with_enter_only_and_nothing_moves() {
 fn readings_in_one_go_are_masses_or_volumes_as_they_are_typed() {
     let mut window = new_measure();
     type_into(&mut window, "Name", "quince pump");
-    type_into(&mut window, "Uses of each of the next readings", "1");
+    type_into(&mut window, "Number of uses per reading", "1");
     let read = [7.6, 7.8, 7.7, 7.7, 7.5, 7.9, 7.7, 7.6, 7.8, 7.7];
     type_into(
         &mut window,

@@ -23,7 +23,7 @@ cards-screen-language = Sprache
 cards-screen-language-field = Sprache der Karte
 cards-screen-own-language = Buch auf
 cards-screen-own-language-field = Sprache, in der das Buch geschrieben ist
-cards-screen-no-catalogue = Evensip hat keine Texte in der Sprache „{ $language }“ dieses Buchs: Karten lassen sich darin nicht drucken.
+cards-screen-no-catalogue = Evensip spricht die Sprache „{ $language }“ dieses Buchs nicht; Karten lassen sich darin nicht drucken.
 # $language is called what its speakers call it: "Français".
 cards-screen-confirmed = Allergene und Hinweise in { $language }: bestätigt von { $person }, { $day }
 cards-screen-confirmed-withdraw = Bestätigung zurückziehen

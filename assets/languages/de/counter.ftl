@@ -115,8 +115,8 @@ counter-reading-volume = Volumen
 counter-reading-day = Tag
 counter-reading-add = Messwerte hinzufügen
 counter-reading-add-hint = 8,9 9,1 8,8 g, Eingabetaste
-counter-next-reading-of-named = Für die nächsten Messwerte gewogen
-counter-next-reading-uses-named = Anzahl je Messwert der nächsten
+counter-next-reading-of-named = Was die nächsten Messwerte wiegen
+counter-next-reading-uses-named = Anzahl der Portionen je Messwert
 # In the field of the mass while it is empty: put it on the scale.
 counter-reading-weigh = wiegen
 counter-reading-of-named = Messwert { $number }: gewogen wurde

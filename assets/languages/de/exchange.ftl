@@ -101,7 +101,7 @@ cell-no-pack-unit = keine Einheit: g, kg, oz, lb, ml, l oder fl oz ergänzen
 cell-with-packing = das ist das Gewicht mit Verpackung: den Inhalt eingeben
 cell-letter-beside-number = neben der Zahl steht ein Buchstabe: Ist es eine Ziffer?
 cell-no-pack-content = zu einem Preis gehört der Inhalt der Packung: in der Liste ergänzen
-cell-pack-of-book = der Inhalt ist leer: als die Packung im Buch gelesen
+cell-pack-of-book = kein Inhalt angegeben: Die Packung im Buch wird verwendet
 cell-price-per-amount = das ist ein Preis nach Gewicht oder Volumen: den Preis einer Packung eingeben
 cell-with-sales-tax = dieser Preis enthält die Umsatzsteuer: ohne sie eingeben
 cell-another-currency = das ist nicht die Währung des Buchs: umrechnen
@@ -142,10 +142,10 @@ question-new-ingredient = { $told ->
 question-alike = der Name ist nicht ganz derselbe: ist diese Zutat gemeint?
 question-range = { $from } bis { $to }: die Mitte wird verwendet, und der Satz bleibt als Notiz der Zeile
 question-household = { $legal ->
-    [yes] im Laden gibt es dafür kein Maß: „{ $measure }“ mit { $size } ml wird hinzugefügt, wie in 21 CFR 101.9(b)(5)(viii), mit der Unsicherheit eines nie gewogenen Maßes
-   *[no] im Laden gibt es dafür kein Maß: „{ $measure }“ mit { $size } ml wird hinzugefügt (übliche Praxis, ohne Quelle), mit der Unsicherheit eines nie gewogenen Maßes
+    [yes] im Laden gibt es keine solche Dosierhilfe: „{ $measure }“ mit { $size } ml wird hinzugefügt (21 CFR 101.9(b)(5)(viii)), mit der Unsicherheit einer nie gewogenen Dosierhilfe
+   *[no] im Laden gibt es keine solche Dosierhilfe: „{ $measure }“ mit { $size } ml wird hinzugefügt (übliche Praxis, ohne Quelle), mit der Unsicherheit einer nie gewogenen Dosierhilfe
 }
-question-not-weighed = noch nie gewogen: unter „Tresen“ wiegen, bis dahin ist das Gewicht nicht bekannt
+question-not-weighed = diese Dosierhilfe hat noch niemand gewogen: Ihr Gewicht ist erst bekannt, wenn sie unter „Tresen“ gewogen ist
 question-not-in-file = in der Datei fehlen Becher, Shaker, Temperaturen und die Plätze im Getränk: diese festlegen
 amount-two-counts = „{ $first } { $second }“ kann { $first }{ $second } oder { $first } mal { $second } bedeuten
 amount-too-long = der Satz ist zu lang für eine Zutat

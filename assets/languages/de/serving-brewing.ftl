@@ -37,13 +37,13 @@ serving-brewing-minutes = zieht
 serving-brewing-minutes-named = Ziehzeit in Minuten
 serving-brewing-holding = aufbewahren
 serving-brewing-holding-named = Aufbewahrung des Tees in Stunden
-serving-brewing-extraction = aus dem Blatt gelöst
+serving-brewing-extraction = aus den Teeblättern gelöst
 serving-brewing-extraction-named = Anteil der Teeblätter, der sich löst
 serving-brewing-extraction-unit = % davon
-serving-brewing-retention = im Blatt bleibt
+serving-brewing-retention = in den Teeblättern bleibt
 serving-brewing-retention-named = Zurückgehaltenes Wasser je Gramm Teeblätter
 serving-brewing-retention-unit = g Wasser je Gramm Teeblätter
-serving-brewing-caffeine = Koffein des Blatts
+serving-brewing-caffeine = Koffein der Teeblätter
 serving-brewing-caffeine-named = Koffein je Gramm Teeblätter
 serving-brewing-caffeine-unit = mg je Gramm Teeblätter
 # What is still to be entered.

@@ -104,7 +104,7 @@ shell-go-to-settings = Einstellungen des Ladens anzeigen
 # The last message.
 shell-dismiss-message = Meldung ausblenden
 shell-dismiss = Ausblenden
-shell-take-back = Zurücknehmen
+shell-take-back = Das rückgängig machen
 
 # A field whose text can't be read. $reason is a clause without a full stop.
 shell-not-changed = nicht geändert: { $reason }

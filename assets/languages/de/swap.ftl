@@ -91,7 +91,7 @@ swap-least-overfills = der Becher ist zu klein: Selbst mit den kleinsten Mengen 
 swap-overfills = der Becher ist zu klein: Er ist zu { $fill } gefüllt, höchstens { $room } sind möglich
 swap-fill-out-of-reach = keine Menge der Zeile, die den Becher auffüllt, erreicht die Füllmarke
 swap-outside-window = es würde mit { $temperature } serviert, außerhalb des Servierfensters von { $from } bis { $to }: das Wasser, den Tee oder das Servierfenster ändern
-swap-ice-melts = nur { $left } Eis blieben übrig, und der Laden lässt { $wanted } in diesem Becher: gießen Sie weniger heiß auf oder ändern Sie, wie viel Eis der Laden lässt
+swap-ice-melts = nur { $left } Eis blieben übrig, und der Laden lässt { $wanted } in diesem Becher: weniger heiße Flüssigkeit nehmen oder ändern, wie viel Eis der Laden lässt
 # { $alone } says whether it is known which ingredient brings the most.
 swap-over-sugar = { $alone ->
     [known] die Grenze von höchstens { $most } Zucker je 100 ml lässt sich nicht einhalten: Ohne sie kommt das Getränk mit dem ähnlichsten Geschmack auf { $found }; { $ingredient } allein bringt { $share } mit

@@ -55,7 +55,7 @@ variation-no-ice-in-book = im Buch gibt es kein Eis: zuerst bei den Zutaten hinz
 variation-no-ice = es enthält kein Eis
 variation-ice-fills = das Eis füllt den Becher bis zum Rand: zuerst eine Eismenge eingeben
 variation-nothing-poured-hot = nichts darin wird heiß eingegossen: zuerst Wasser oder Tee hinzufügen
-# Ganze Maße treffen eine Stufe nicht. { $steps } ist eine Liste der kleinsten Mengen: „Tambrel Birnensirup um 1 Hub“.
+# Whole measures miss a level. { $steps } is a list of the least amounts: "Tambrel Birnensirup um 1 Hub".
 variation-not-in-whole-measures = mit ganzen Maßen nicht zu erreichen: Der kleinste Schritt ist { $steps }
 variation-step = { $amount } { $ingredient }
 
@@ -67,10 +67,10 @@ levels-not-in-steps = { $count ->
    *[other] { $ingredients } lassen sich nicht schrittweise verringern: die Mengen in Gramm, in Millilitern oder mit einer Dosierhilfe des Ladens eingeben
 }
 
-# Was einer Stufe nahekommt, die ganze Maße nicht treffen.
+# What comes near a level that whole measures miss.
 level-by-part = mit einem halben Maß { $ingredient }
-level-by-measure = { $ingredient } mit: { $measure }
-level-by-scale = { $ingredient } auf der Waage
-level-by-sweetener = zusätzlich mit { $ingredient }
+level-by-measure = mit { $ingredient }, gemessen mit: { $measure }
+level-by-scale = mit { $ingredient }, auf der Waage abgewogen
+level-by-sweetener = mit { $ingredient } als Zugabe
 # A sentence. { $means } is one of the clauses above, { $moves } a list of changed lines.
 level-offer = { $level } { $means }: { $moves }; { $sugar } Zucker.

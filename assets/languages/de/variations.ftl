@@ -64,7 +64,7 @@ variations-hot = heiß
 variations-matrix = Stufen, Größen und Eis in einer Tabelle
 variations-matrix-show = Tabelle der Stufen, Größen und Eismengen einblenden
 variations-matrix-hide = Tabelle der Stufen, Größen und Eismengen ausblenden
-variations-matrix-what = Zucker des Getränks auf jeder Stufe. Wählen Sie, was Sie behalten; was nur anders als mit ganzen Maßen zu haben ist, ist nicht vorgewählt.
+variations-matrix-what = Zucker des Getränks auf jeder Stufe. Wählen Sie aus, was Sie behalten wollen. Stufen, die sich mit ganzen Maßen nicht erreichen lassen, sind nicht vorausgewählt.
 variations-matrix-keep = { $count ->
     [0] Gewähltes behalten
     [one] 1 Version behalten

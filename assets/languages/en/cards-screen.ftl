@@ -23,7 +23,7 @@ cards-screen-language = Language
 cards-screen-language-field = Language of the card
 cards-screen-own-language = Book in
 cards-screen-own-language-field = Language that the book is written in
-cards-screen-no-catalogue = Evensip has no words in the language “{ $language }” of this book: cards can’t be printed in it.
+cards-screen-no-catalogue = Evensip doesn’t speak the language “{ $language }” of this book, so cards can’t be printed in it.
 # $language is called what its speakers call it: "Deutsch".
 cards-screen-confirmed = Allergens and cautions in { $language }: confirmed by { $person }, { $day }
 cards-screen-confirmed-withdraw = Withdraw the confirmation

@@ -115,8 +115,8 @@ counter-reading-volume = volume
 counter-reading-day = day
 counter-reading-add = Add readings
 counter-reading-add-hint = 8.9 9.1 8.8 g, then Enter
-counter-next-reading-of-named = The next readings are of
-counter-next-reading-uses-named = Uses of each of the next readings
+counter-next-reading-of-named = What the next readings weigh
+counter-next-reading-uses-named = Number of uses per reading
 # In the field of the mass while it is empty: put it on the scale.
 counter-reading-weigh = weigh
 counter-reading-of-named = Reading { $number } is of
@@ -126,7 +126,7 @@ counter-reading-day-named = Day of reading { $number }
 counter-reading-remove = Remove reading { $number }
 counter-water = water
 counter-error-uses = “{ $found }” is not a count: enter a whole number, 1 or more
-counter-error-reading = “{ $found }” is no reading; enter more than 0 g or 0 ml
+counter-error-reading = “{ $found }” is not a reading; enter more than 0 g or 0 ml
 counter-error-one-reading = “{ $found }” is more than one reading; enter one
 
 # What the readings say. $measured is a use ("1 scoop"), $total and $more are uses with their number ("30 scoops").
@@ -302,7 +302,7 @@ counter-none-match = { $kind ->
     }
 counter-add-named = Add “{ $name }”
 counter-published = From a published table…
-counter-published-unreadable = The tables can't be read.
+counter-published-unreadable = The tables can’t be read.
 counter-sort-by = Sort by { $column }
 counter-close = Close the item
 counter-close-hint = Back to the whole list (Esc)
@@ -383,8 +383,8 @@ measure-first-about = { $drinks ->
 # $narrow is what to do, a sentence without a stop; $does what that is good for.
 measure-first-row = { $narrow }: { $does }.
 measure-first-narrows = { $count ->
-    [one] { $percent } % less doubt, in 1 drink
-   *[other] { $percent } % less doubt, in { $count } drinks
+    [one] { $percent } % less uncertainty, in 1 drink
+   *[other] { $percent } % less uncertainty, in { $count } drinks
 }
 measure-first-needed = { $count ->
     [one] without it the figures of 1 drink are not whole.

@@ -101,7 +101,7 @@ cell-no-pack-unit = no unit: add g, kg, oz, lb, ml, l or fl oz
 cell-with-packing = this is the weight with the packing: enter the content
 cell-letter-beside-number = there is a letter beside the number: is it a digit?
 cell-no-pack-content = a price needs the content of the pack: add it to the list
-cell-pack-of-book = the content is empty: read as the pack in the book
+cell-pack-of-book = no content is given, so the pack in the book is used
 cell-price-per-amount = this is a price by weight or volume: enter the price of a pack
 cell-with-sales-tax = this price includes sales tax: enter it without
 cell-another-currency = this is not the currency of the book: convert it
@@ -142,10 +142,10 @@ question-new-ingredient = { $told ->
 question-alike = the name is not quite the same: is it this one?
 question-range = { $from } to { $to }: the middle is used, and the sentence is kept as a note of the line
 question-household = { $legal ->
-    [yes] the shop has no { $measure }: one of { $size } ml is added, as 21 CFR 101.9(b)(5)(viii) has it, with the doubt of a measure that nobody has weighed
-   *[no] the shop has no { $measure }: one of { $size } ml is added (common practice, no source), with the doubt of a measure that nobody has weighed
+    [yes] the shop has no { $measure }: one of { $size } ml is added (21 CFR 101.9(b)(5)(viii)), with the uncertainty of a measure that has not been weighed
+   *[no] the shop has no { $measure }: one of { $size } ml is added (common practice, no source), with the uncertainty of a measure that has not been weighed
 }
-question-not-weighed = nobody has weighed one of these: weigh it in Counter, until then its weight is not known
+question-not-weighed = nobody has weighed this measure: its weight is not known until you weigh it in Counter
 question-not-in-file = the file does not state cup, shaker, temperatures and stages: set them
 amount-two-counts = “{ $first } { $second }” can be read as { $first }{ $second } or as { $first } times { $second }
 amount-too-long = the sentence is too long for an ingredient

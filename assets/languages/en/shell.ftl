@@ -105,7 +105,7 @@ shell-go-to-settings = Go to the settings of the shop
 # The last message.
 shell-dismiss-message = Dismiss the message
 shell-dismiss = Dismiss
-shell-take-back = Take it back
+shell-take-back = Undo that
 
 # A field whose text can't be read. $reason is a clause without a full stop.
 shell-not-changed = not changed: { $reason }

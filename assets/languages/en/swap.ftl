@@ -91,7 +91,7 @@ swap-least-overfills = the cup is too small: even with the smallest amounts it i
 swap-overfills = the cup is too small: it is { $fill } full, and { $room } is the limit
 swap-fill-out-of-reach = no amount of the line that fills the cup reaches its mark
 swap-outside-window = it would be served at { $temperature }, outside the serving window of { $from } to { $to }: change the water, the tea or the window
-swap-ice-melts = only { $left } of ice would be left, and the shop leaves { $wanted } in this cup: pour less that is hot, or change how much ice the shop leaves
+swap-ice-melts = only { $left } of ice would be left, and the shop leaves { $wanted } in this cup: use less hot liquid, or change how much ice the shop leaves
 # { $alone } says whether it is known which ingredient brings the most.
 swap-over-sugar = { $alone ->
     [known] a limit of { $most } of sugar per 100 ml can’t be met: without it, the closest taste has { $found }; { $ingredient } alone brings { $share }

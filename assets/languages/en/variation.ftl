@@ -69,8 +69,8 @@ levels-not-in-steps = { $count ->
 
 # What comes near a level that whole measures miss, in place of them.
 level-by-part = with half a measure of { $ingredient }
-level-by-measure = with { $ingredient } by { $measure }
-level-by-scale = with { $ingredient } on the scale
-level-by-sweetener = with { $ingredient } besides
+level-by-measure = with { $ingredient } measured by { $measure }
+level-by-scale = with { $ingredient } weighed on the scale
+level-by-sweetener = with { $ingredient } added
 # A sentence. { $means } is one of the clauses above, { $moves } a list of changed lines.
 level-offer = { $level } { $means }: { $moves }; { $sugar } of sugar.

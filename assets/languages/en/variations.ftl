@@ -64,7 +64,7 @@ variations-hot = hot
 variations-matrix = Levels, sizes and ice in one table
 variations-matrix-show = Show the table of levels, sizes and ice
 variations-matrix-hide = Hide the table of levels, sizes and ice
-variations-matrix-what = Sugar of the drink at each level. Choose what you keep; what is had by other means than whole measures is not chosen beforehand.
+variations-matrix-what = Sugar of the drink at each level. Tick what you want to keep. A level that whole measures can’t reach is not ticked for you.
 variations-matrix-keep = { $count ->
     [0] Keep what is chosen
     [one] Keep 1 version

@@ -75,7 +75,7 @@ widget-cup-colours-heat = the stronger a colour, the more heat it brings or take
 widget-cup-colours-cost = the stronger a colour, the more cost
 widget-cup-colours-energy = the stronger a colour, the more energy
 widget-cup-colours-tea = the stronger a colour, the more tea
-widget-cup-colours-uncertainty = the stronger a colour, the more doubt about the sugar
+widget-cup-colours-uncertainty = the stronger a colour, the more uncertain the sugar
 # A layer that can be clicked: it leads to its line. $layer is "whole milk 180 ml".
 widget-cup-go-to = go to { $layer }
 
