@@ -2,8 +2,9 @@
 
 use super::{Speaker, say};
 use crate::book::{
-    AgainstClaim, ChangedField, FigureName, FigureRange, Finding, FindingKind, Held, MeasureKind,
-    Miscalled, NamedUnit, Place, SlotKind, StatedClaim, Unfinished, YieldLimit, resolve,
+    AgainstClaim, ChangedField, FigureName, FigureRange, Finding, FindingKind, Held, IngredientId,
+    MeasureId, MeasureKind, Miscalled, NamedUnit, Place, SlotKind, StatedClaim, Unfinished,
+    YieldLimit, resolve,
 };
 use crate::quantity::{excerpt, show_compact};
 
@@ -14,6 +15,18 @@ const NAME: usize = 60;
 const CHAIN: usize = 12;
 
 impl Speaker<'_> {
+    /// That nobody knows what a use of a measure, or a millilitre, weighs, and what to do: a clause without a capital and a stop.
+    pub(super) fn no_mass(&self, ingredient: &IngredientId, measure: Option<&MeasureId>) -> String {
+        let ingredient = self.ingredient(ingredient);
+        match measure {
+            Some(measure) => {
+                let measure = self.measure(measure);
+                say!(self, "finding-no-mass-of-use", measure: measure, ingredient: ingredient)
+            }
+            None => say!(self, "finding-no-mass-of-volume", ingredient: ingredient),
+        }
+    }
+
     /// What is wrong and where, with the ids of the file.
     pub fn finding(&self, finding: &Finding) -> String {
         format!(
@@ -174,18 +187,7 @@ impl Speaker<'_> {
             FindingKind::NoMass {
                 ingredient,
                 measure,
-            } => {
-                let ingredient = self.ingredient(ingredient);
-                match measure {
-                    Some(measure) => say!(
-                        self,
-                        "finding-no-mass-of-use",
-                        measure: self.measure(measure),
-                        ingredient: ingredient,
-                    ),
-                    None => say!(self, "finding-no-mass-of-volume", ingredient: ingredient),
-                }
-            }
+            } => self.no_mass(ingredient, measure.as_ref()),
             FindingKind::HiddenCharacters { shown } => {
                 say!(self, "finding-hidden-characters", shown: shown)
             }

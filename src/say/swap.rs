@@ -177,6 +177,10 @@ impl Speaker<'_> {
             Reason::NotInVersion(id) => {
                 say!(self, "swap-not-in-version", ingredient: self.ingredient(id))
             }
+            Reason::NotWeighed {
+                ingredient,
+                measure,
+            } => self.no_mass(ingredient, measure.as_ref()),
             Reason::SweetnessNotKnown { drink, missing } => {
                 let drink = match drink {
                     ComparedDrink::Standard => "standard",

@@ -80,6 +80,12 @@ pub fn ladder_watched(
 pub(super) fn no_levels(origin: &Origin<'_>) -> Option<NoLevels> {
     let is_known = |balance: &Balance| balance.figures.complete(Measurand::Sweetness).is_some();
     if !is_known(&origin.standard) || !is_known(origin.bare()) {
+        if let Some((ingredient, measure)) = origin.standard.unweighed().next() {
+            return Some(NoLevels::NotWeighed {
+                ingredient: ingredient.clone(),
+                measure: measure.cloned(),
+            });
+        }
         let missing = origin.standard.reported(Measurand::Sweetness).missing;
         return Some(NoLevels::SweetnessNotKnown { missing });
     }

@@ -10,13 +10,19 @@ use super::shortfall::Hindrance;
 use super::suggestion::{Answer, Suggestion};
 use super::unheld::Bound;
 
-/// Why a swap can't be compensated for want of a figure: it names what to read, and does not guess.
+/// Why a swap can't be compensated for want of a figure: it names what to weigh or to read, and does not guess.
 pub(super) fn gap_reason(answer: &Answer) -> Option<Reason> {
     let drinks = [
         (&answer.standard, ComparedDrink::Standard),
         (&answer.plain, ComparedDrink::PlainSwap),
     ];
     drinks.into_iter().find_map(|(balance, drink)| {
+        if let Some((ingredient, measure)) = balance.unweighed().next() {
+            return Some(Reason::NotWeighed {
+                ingredient: ingredient.clone(),
+                measure: measure.cloned(),
+            });
+        }
         let missing = balance.reported(Measurand::Sweetness).missing;
         (!missing.is_empty()).then_some(Reason::SweetnessNotKnown { drink, missing })
     })

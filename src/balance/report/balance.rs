@@ -16,8 +16,8 @@ use crate::balance::solve::figures::{
 use crate::balance::solve::prepared::Prepared;
 use crate::balance::solve::slopes::{effects, effects_on_layers};
 use crate::book::{
-    Axis, Book, Finding, FindingKind, IngredientId, LineId, Place, Recipe, Resolved, VersionId,
-    resolve,
+    Axis, Book, Finding, FindingKind, IngredientId, LineId, MeasureId, Place, Recipe, Resolved,
+    VersionId, resolve,
 };
 use crate::quantity::Uncertain;
 
@@ -143,6 +143,19 @@ pub struct Balance {
 }
 
 impl Balance {
+    /// Lines of which nobody knows what they weigh: the ingredient and the measure that it is counted in, none for millilitres.
+    pub fn unweighed(&self) -> impl Iterator<Item = (&IngredientId, Option<&MeasureId>)> {
+        self.findings
+            .iter()
+            .filter_map(|finding| match &finding.kind {
+                FindingKind::NoMass {
+                    ingredient,
+                    measure,
+                } => Some((ingredient, measure.as_ref())),
+                _ => None,
+            })
+    }
+
     /// A figure with its uncertainty and what is missing for it.
     pub fn reported(&self, measurand: Measurand) -> Reported {
         let value = self.figures.get(measurand);

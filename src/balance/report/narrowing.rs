@@ -10,7 +10,7 @@ use std::sync::Arc;
 use super::axes::slot_of;
 use super::balance::Balance;
 use crate::balance::cause::Cause;
-use crate::book::{Book, Evidence, Figure, FindingKind, IngredientId, ItemId, MeasureId, Nutrient};
+use crate::book::{Book, Evidence, Figure, IngredientId, ItemId, MeasureId, Nutrient};
 
 /// Something that a shop can weigh, read or ask for, and what that does for its drinks.
 #[derive(Clone, Debug, PartialEq)]
@@ -68,16 +68,10 @@ impl<'book> Narrowing<'book> {
 
     /// One drink more.
     pub fn add(&mut self, balance: &Arc<Balance>) {
-        for finding in &balance.findings {
-            if let FindingKind::NoMass {
-                ingredient,
-                measure,
-            } = &finding.kind
-            {
-                let key = (ingredient.clone(), measure.clone());
-                let known = self.unweighed.entry(key);
-                known.or_insert_with(|| (0, balance.clone())).0 += 1;
-            }
+        for (ingredient, measure) in balance.unweighed() {
+            let key = (ingredient.clone(), measure.cloned());
+            let known = self.unweighed.entry(key);
+            known.or_insert_with(|| (0, balance.clone())).0 += 1;
         }
         let squares = squares_of(balance);
         let whole: f64 = squares.iter().sum();
