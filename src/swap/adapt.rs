@@ -14,13 +14,14 @@ use crate::book::{
     resolve,
 };
 use crate::edit::Edit;
-use crate::optimiser::Status;
+use crate::optimiser::{Range, Status};
 
 use super::changes::{LineMove, line_moves, with_amounts};
 use super::demands::Demands;
+use super::grown::tastes_of_itself;
 use super::impossible::impossible;
 use super::problem::{Problem, ProblemInput, run};
-use super::question::Adjustable;
+use super::question::{Adjustable, steps_in};
 use super::reason::Unadaptable;
 use super::shortfall::{Shortfall, shortfalls};
 use super::watch::Watch;
@@ -249,6 +250,14 @@ pub(super) fn movable(
         .take(MOST_MOVABLE)
         .collect();
     for adjustable in &mut found {
+        if tastes_of_itself(book, &adjustable.line) {
+            let number = adjustable.line.amount.number().unwrap_or(0.0);
+            let now = steps_in(number, adjustable.step);
+            adjustable.range = Range {
+                low: now - 1,
+                high: now + 1,
+            };
+        }
         if adjustable.line.role != Role::Sweetener {
             adjustable.range.low = adjustable.range.low.max(1);
         }

@@ -1,6 +1,6 @@
 //! A drink that grows or shrinks as a whole: each line by the same ratio, then to whole measures.
 
-use crate::book::{Amount, Book, Carried, Change, Resolved, Stage};
+use crate::book::{Amount, Book, Carried, Change, Line, Resolved, Role, Stage};
 use crate::optimiser::Range;
 
 use super::question::{Adjustable, steps_in};
@@ -14,7 +14,13 @@ pub(super) struct Grown {
     pub(super) adjustable: Vec<Adjustable>,
 }
 
-/// Grows every line; a mixed one may end up to `reach` steps from its grown amount.
+/// Whether a line gives a drink a taste that is on no axis, because nobody has named it: only its amount can be kept.
+pub(super) fn tastes_of_itself(book: &Book, line: &Line) -> bool {
+    let item = book.ingredient(&line.ingredient);
+    line.role == Role::Flavour && item.is_none_or(|item| item.composition.flavours.is_empty())
+}
+
+/// Grows every line; a mixed one may end up to `reach` steps from its grown amount, and one whose taste is on no axis one step.
 pub(super) fn grown(book: &Book, lines: &Resolved, ratio: f64, reach: i32) -> Grown {
     let mut changed = lines.clone();
     let mut adjustable = Vec::new();
@@ -31,6 +37,11 @@ pub(super) fn grown(book: &Book, lines: &Resolved, ratio: f64, reach: i32) -> Gr
             continue;
         };
         let steps = steps_in(number * ratio - found.step / 2.0, found.step).max(0);
+        let reach = if tastes_of_itself(book, line) {
+            1
+        } else {
+            reach
+        };
         found.range = Range {
             low: (steps - reach).max(i32::from(number > 0.0)),
             high: steps + reach,
