@@ -279,7 +279,9 @@ fn what_ui(
             });
     });
     if *fitting != *word {
-        menu.on_hover_text(&word);
+        // What is read aloud is whole, however narrow the column is.
+        let whole = say!(counter.speaker, "choice-named", name: name, word: &word);
+        menu.accessible_name(whole).on_hover_text(&word);
     }
     taken
 }
