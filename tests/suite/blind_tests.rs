@@ -97,9 +97,12 @@ fn probabilities_are_those_of_exact_fractions() {
     }
 }
 
+/// People, then the critical numbers at three levels.
+type Rows = &'static [(u32, [u32; 3])];
+
 /// ISO 4120:2021, ISO 10399:2017 and ISO 5495:2005, the tables of their annexes (values from memory): people, then the numbers at 0.05,
 /// 0.01 and 0.001, 0 where there is none.
-const TABLES: [(BlindTest, &[(u32, [u32; 3])]); 4] = [
+const TABLES: [(BlindTest, Rows); 4] = [
     (
         BlindTest::Triangle,
         &[

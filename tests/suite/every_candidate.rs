@@ -218,6 +218,21 @@ fn least_of<'all>(
     (best, least(equal.map(then)))
 }
 
+/// Whether three lines may move, each between as many amounts as are looked at.
+fn is_of_three_lines(answer: &Answer) -> bool {
+    let has_grid = |one: &Adjustable| one.range.len() == u64::from(AMOUNTS.unsigned_abs());
+    answer.adjustable.len() == 3 && answer.adjustable.iter().all(has_grid)
+}
+
+/// What is listed, and the plain swap.
+fn listed(book: &Book, answer: &Answer) -> Vec<Candidate> {
+    let listed = answer.suggestions.iter().map(|one| &one.balance);
+    listed
+        .chain([&answer.plain])
+        .filter_map(|found| candidate(book, answer, found))
+        .collect()
+}
+
 #[test]
 fn all_four_kinds_of_answer_are_what_looking_at_every_candidate_finds() {
     let (mut asked, mut held, mut nothing) = (0, [0; 4], 0);
@@ -228,11 +243,7 @@ fn all_four_kinds_of_answer_are_what_looking_at_every_candidate_finds() {
             let answer = answer_with(&book, &question, &demands).unwrap();
             assert!(answer.proven_optimal, "{name}");
             asked += 1;
-            let has_grid = |one: &Adjustable| one.range.len() == u64::from(AMOUNTS.unsigned_abs());
-            assert!(
-                answer.adjustable.len() == 3 && answer.adjustable.iter().all(has_grid),
-                "{name}"
-            );
+            assert!(is_of_three_lines(&answer), "{name}");
             let all = every_candidate(&book, &answer);
             if all.is_empty() {
                 assert!(answer.suggestions.is_empty(), "{name}");
@@ -253,11 +264,7 @@ fn all_four_kinds_of_answer_are_what_looking_at_every_candidate_finds() {
                 );
             };
             // What is not listed is equalled by what is, or by the plain swap.
-            let listed = answer.suggestions.iter().map(|one| &one.balance);
-            let listed: Vec<Candidate> = listed
-                .chain([&answer.plain])
-                .filter_map(|found| candidate(&book, &answer, found))
-                .collect();
+            let listed = listed(&book, &answer);
             let value = |kind: SuggestionKind, of: &dyn Fn(&Candidate) -> f64| {
                 let found = suggested(kind);
                 found.map_or_else(|| least(listed.iter().map(of)), |found| of(&found))

@@ -367,8 +367,9 @@ pub(super) fn as_table(speaker: Speaker<'_>, drinks: &[Drink], parts: &[Part]) -
             for (at, cell) in row.cells.iter().enumerate() {
                 let more = match cell {
                     Cell::Words { text, .. } => {
-                        cells.extend([spreadsheet::Cell::words(text), Default::default()]);
-                        [Default::default(), Default::default()]
+                        cells
+                            .extend([spreadsheet::Cell::words(text), spreadsheet::Cell::default()]);
+                        [spreadsheet::Cell::default(), spreadsheet::Cell::default()]
                     }
                     Cell::Figure { value, more } => {
                         cells.extend(spreadsheet::Cell::figure_and_doubt(value));
