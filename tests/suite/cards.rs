@@ -58,6 +58,7 @@ pub(crate) fn every_kind_with(book: &Book, options: &CardOptions) -> Vec<Documen
         CardRequest::Menu(OnMenu::All),
         CardRequest::Ladder(ember()),
         CardRequest::Matrix(ember()),
+        CardRequest::Figures(OnMenu::All),
         CardRequest::Comparison(vec![ember(), beside]),
         CardRequest::Batch(vec![BatchItem {
             drink: ember(),

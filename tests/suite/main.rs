@@ -79,6 +79,7 @@ mod nothing_lost;
 mod numbers;
 mod one_yardstick;
 mod opening;
+mod own_taste;
 mod own_words;
 mod owner_day;
 mod packs;
