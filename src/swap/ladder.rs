@@ -80,13 +80,14 @@ pub fn ladder_watched(
 pub(super) fn no_levels(origin: &Origin<'_>) -> Option<NoLevels> {
     let is_known = |balance: &Balance| balance.figures.complete(Measurand::Sweetness).is_some();
     if !is_known(&origin.standard) || !is_known(origin.bare()) {
-        if let Some((ingredient, measure)) = origin.standard.unweighed().next() {
+        let missing = origin.standard.reported(Measurand::Sweetness).missing;
+        let mut unweighed = origin.standard.unweighed();
+        if let Some((ingredient, measure)) = unweighed.find(|(id, _)| missing.contains(id)) {
             return Some(NoLevels::NotWeighed {
                 ingredient: ingredient.clone(),
                 measure: measure.cloned(),
             });
         }
-        let missing = origin.standard.reported(Measurand::Sweetness).missing;
         return Some(NoLevels::SweetnessNotKnown { missing });
     }
     let sweeteners = sweeteners(&origin.resolved).map(|line| line.ingredient.clone());

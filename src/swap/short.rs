@@ -17,13 +17,14 @@ pub(super) fn gap_reason(answer: &Answer) -> Option<Reason> {
         (&answer.plain, ComparedDrink::PlainSwap),
     ];
     drinks.into_iter().find_map(|(balance, drink)| {
-        if let Some((ingredient, measure)) = balance.unweighed().next() {
+        let missing = balance.reported(Measurand::Sweetness).missing;
+        let mut unweighed = balance.unweighed();
+        if let Some((ingredient, measure)) = unweighed.find(|(id, _)| missing.contains(id)) {
             return Some(Reason::NotWeighed {
                 ingredient: ingredient.clone(),
                 measure: measure.cloned(),
             });
         }
-        let missing = balance.reported(Measurand::Sweetness).missing;
         (!missing.is_empty()).then_some(Reason::SweetnessNotKnown { drink, missing })
     })
 }
