@@ -21,8 +21,8 @@ use proptest::prelude::*;
 
 use crate::arbitrary_book::{self as arbitrary, Dice};
 use crate::at_the_window::{
-    TALL, Window, WindowBuilder, at_the_counter, book, click, go, press, retype, says, settle,
-    show, undo, window_of,
+    TALL, Window, WindowBuilder, at_the_counter, book, click, go, has, press, retype, says, settle,
+    show, tick, undo, window_of,
 };
 
 /// All figures of a drink but what it costs: prices are of today. As text, because a figure may be not equal to itself.
@@ -274,6 +274,9 @@ fn the_window_tells_what_has_drifted_and_takes_a_change_for_a_correction() {
     let before = versions(&window);
     let count = drifted(&book(&window)).len();
     assert!(count > 1, "two approved drinks have it");
+    // Thinner by more than a step, one of them is for a person to take.
+    assert!(has(&window, "Add 1 new version"));
+    tick(&mut window, "Hazelthwaite");
     click(&mut window, &format!("Add {count} new versions"));
     assert_eq!(versions(&window), before + count);
     undo(&mut window);
