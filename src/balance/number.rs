@@ -277,6 +277,23 @@ impl<const CAUSES: usize> Number for Slopes<CAUSES> {
     }
 }
 
+/// Halvings after which a bracket is narrower than the spacing of numbers within it.
+const HALVINGS: u32 = 60;
+
+/// Where a function that rises between two ends crosses a value: an end, where it lies on one side throughout.
+pub fn crossing(ends: (f64, f64), value: f64, rising: impl Fn(f64) -> f64) -> f64 {
+    let (mut low, mut high) = ends;
+    for _ in 0..HALVINGS {
+        let middle = low.midpoint(high);
+        if rising(middle) < value {
+            low = middle;
+        } else {
+            high = middle;
+        }
+    }
+    low.midpoint(high)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -322,5 +339,12 @@ mod tests {
         assert_eq!(far.bend_at_zero(), Two::ZERO);
         assert!(near.bend_at_zero().by[0].is_nan());
         assert!((-near).bend_at_zero().by[0].is_nan());
+    }
+
+    #[test]
+    fn a_crossing_is_found_and_an_end_is_kept() {
+        assert!((crossing((0.0, 4.0), 2.0, |x| x * x) - 2f64.sqrt()).abs() < 1e-12);
+        assert!((crossing((0.0, 4.0), 20.0, |x| x * x) - 4.0).abs() < 1e-12);
+        assert!(crossing((0.0, 4.0), -1.0, |x| x * x).abs() < 1e-12);
     }
 }

@@ -1,9 +1,6 @@
-//! Tails of the binomial distribution, the normal distribution, and the root of a function that only rises or only falls.
+//! Tails of the binomial distribution, and the normal distribution.
 
 use statrs::distribution::{Binomial, ContinuousCDF as _, Discrete as _, DiscreteCDF as _, Normal};
-
-/// Halvings after which a bracket of 1 is narrower than the spacing of numbers within it.
-const HALVINGS: u32 = 60;
 
 /// The probability of `least` or more of `count` independent answers, each with the probability `each`.
 pub(super) fn at_least(count: u32, least: u32, each: f64) -> f64 {
@@ -37,20 +34,6 @@ pub(super) fn normal_below(z: f64) -> f64 {
     Normal::standard().cdf(z)
 }
 
-/// Where a function that rises between two ends crosses a value: an end, where it lies on one side throughout.
-pub(super) fn crossing(ends: (f64, f64), value: f64, rising: impl Fn(f64) -> f64) -> f64 {
-    let (mut low, mut high) = ends;
-    for _ in 0..HALVINGS {
-        let middle = low.midpoint(high);
-        if rising(middle) < value {
-            low = middle;
-        } else {
-            high = middle;
-        }
-    }
-    low.midpoint(high)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -64,12 +47,5 @@ mod tests {
         }
         assert!((at_least(6, 6, 1.0) - 1.0).abs() < 1e-12);
         assert!(at_least(6, 1, 0.0).abs() < 1e-12);
-    }
-
-    #[test]
-    fn a_crossing_is_found_and_an_end_is_kept() {
-        assert!((crossing((0.0, 4.0), 2.0, |x| x * x) - 2f64.sqrt()).abs() < 1e-12);
-        assert!((crossing((0.0, 4.0), 20.0, |x| x * x) - 4.0).abs() < 1e-12);
-        assert!(crossing((0.0, 4.0), -1.0, |x| x * x).abs() < 1e-12);
     }
 }

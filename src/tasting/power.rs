@@ -13,7 +13,8 @@
 use std::f64::consts::{PI, TAU};
 
 use super::blind_test::{BlindTest, Sides, needed};
-use super::distributions::{at_least, at_most, crossing, normal_below};
+use super::distributions::{at_least, at_most, normal_below};
+use crate::balance::number::crossing;
 
 /// How different two cups are.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -5,8 +5,9 @@
 //! `1.5·(x/n) − 0.5 + 1.5·z·√((n·x − x²)/n³)` (value from memory), which is too narrow for small panels.
 
 use super::blind_test::{BlindTest, Sides};
-use super::distributions::{at_least, at_most, crossing};
+use super::distributions::{at_least, at_most};
 use super::power::share;
+use crate::balance::number::crossing;
 
 /// The share of people who taste a difference: at least and at most so many, each with the confidence that was asked for.
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -10,6 +10,7 @@
 //! Index of refraction in air, at the sodium D line, 589.3 nm.
 
 use super::{sugar_solution, water};
+use crate::balance::number::crossing;
 
 /// °Brix at 20 °C from the index, coefficients from the fifth power down.
 ///
@@ -45,9 +46,6 @@ pub const CORRECTION_RELATIVE_UNCERTAINTY: f64 = 0.1;
 /// Air at 20 °C and 101.325 kPa (Edlén; value from memory): IAPWS gives the index against vacuum.
 const INDEX_OF_AIR: f64 = 1.000_272;
 
-/// Halvings that leave less of a bracket than a number can tell.
-const HALVINGS: u32 = 60;
-
 /// °Brix that belongs to an index at 20 °C.
 pub fn brix_of_index(index: f64) -> f64 {
     BRIX_OF_INDEX.iter().fold(0.0, |sum, a| sum * index + a)
@@ -55,7 +53,7 @@ pub fn brix_of_index(index: f64) -> f64 {
 
 /// The index of a solution of so many °Brix at 20 °C.
 pub fn index_at_20_celsius(brix: f64) -> f64 {
-    root(INDICES, |index| brix_of_index(index) - brix)
+    crossing(INDICES, brix, brix_of_index)
 }
 
 /// The index of pure water at 101.325 kPa: IAPWS R9-97 with the density of [`water`].
@@ -83,7 +81,7 @@ pub fn corrected_brix(reading: f64, t_celsius: f64) -> f64 {
     let seen = index_at_20_celsius(reading);
     // A correction is below 6 °Brix over the whole range of temperatures.
     let bracket = (reading - 10.0, reading + 10.0);
-    root(bracket, |brix| index(brix, t_celsius) - seen)
+    crossing(bracket, seen, |brix| index(brix, t_celsius))
 }
 
 /// Specific refraction of water, m³/kg: IAPWS R9-97 (Release on the refractive index of ordinary water substance), confirmed with
@@ -122,19 +120,6 @@ fn molar_of_index(index: f64) -> f64 {
 
 fn index_of_molar(molar: f64) -> f64 {
     ((1.0 + 2.0 * molar) / (1.0 - molar)).sqrt()
-}
-
-/// Where a function that rises from below zero to above it is zero.
-fn root((mut low, mut high): (f64, f64), rising: impl Fn(f64) -> f64) -> f64 {
-    for _ in 0..HALVINGS {
-        let middle = low.midpoint(high);
-        if rising(middle) < 0.0 {
-            low = middle;
-        } else {
-            high = middle;
-        }
-    }
-    low.midpoint(high)
 }
 
 #[cfg(test)]

@@ -6,7 +6,7 @@
 //! crystals is left out.
 
 use crate::balance::mix::{Component, Mix};
-use crate::balance::number::Number;
+use crate::balance::number::{Number, crossing};
 use crate::balance::published::food_components::FoodComponent;
 use crate::balance::published::freezing::{
     LOWEST_FREEZING_POINT_CELSIUS, freezing_point_of_particles, liquid_water_g,
@@ -412,16 +412,7 @@ fn frozen_through<N: Number>(mix: &Mix<N>, wall: N, heat: N, at_most: f64) -> Eq
         let frozen = plain_ice * water::ice_enthalpy_kj_per_kg(celsius) / 1000.0;
         plain.enthalpy(celsius) + frozen + plain_wall * celsius - plain_heat
     };
-    let (mut low, mut high) = (TEMPERATURE_RANGE.0, at_most);
-    for _ in 0..60 {
-        let celsius = f64::midpoint(low, high);
-        if excess(celsius) > 0.0 {
-            high = celsius;
-        } else {
-            low = celsius;
-        }
-    }
-    let celsius = f64::midpoint(low, high);
+    let celsius = crossing((TEMPERATURE_RANGE.0, at_most), 0.0, excess);
     let slope = plain.heat_capacity(celsius)
         + plain_ice * water::ice_specific_heat_kj_per_kg_k(celsius) / 1000.0
         + plain_wall;
