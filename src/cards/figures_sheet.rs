@@ -1,9 +1,9 @@
 //! The figures of the whole menu on paper: what each drink costs and leaves, its sugar and energy, its allergens.
 
-use super::document::{Block, Column, Document, Orientation, Table};
+use super::document::{Block, Column, Document, Table};
 use super::figure_words::{figure_words, unit_of};
 use super::menu_figures::MenuRow;
-use super::menu_matrix::{left_out_words, name, on_menu as made_on_menu};
+use super::menu_matrix::{left_out_words, name, on_menu as made_on_menu, sheet};
 use super::recipe_blocks::{Made, cautions_of_all, footnotes};
 use super::request::{CardError, OnMenu, drinks_of_menu};
 use crate::balance::{Measurand, VersionBalances};
@@ -12,33 +12,16 @@ use crate::say::{Speaker, say};
 pub(super) fn document(speaker: Speaker<'_>, on_menu: OnMenu) -> Result<Document, CardError> {
     let drinks = drinks_of_menu(speaker.book);
     let (made, left_out) = made_on_menu(speaker, &drinks, on_menu)?;
-    let is_unapproved = !made.iter().all(Made::is_approved);
     let mut marks = vec![speaker.word("figures-marks").to_owned()];
     marks.extend(left_out_words(&speaker, &left_out));
-    Ok(Document {
-        title: speaker.word("figures-title").to_owned(),
-        subtitle: speaker
-            .word(match on_menu {
-                OnMenu::Approved => "menu-subtitle-approved",
-                OnMenu::All => "menu-subtitle",
-            })
-            .to_owned(),
-        revision: if is_unapproved {
-            speaker.word("menu-with-unapproved").to_owned()
-        } else {
-            String::new()
-        },
-        is_unapproved,
-        orientation: Orientation::Wide,
-        blocks: vec![
-            Block::Table(table(&speaker, &made)),
-            Block::Footnotes(marks),
-            Block::Heading(speaker.word("card-cautions").to_owned()),
-            Block::Cautions(cautions_of_all(&made.iter().collect::<Vec<_>>())),
-            footnotes(&speaker),
-        ],
-        ..Document::default()
-    })
+    let blocks = vec![
+        Block::Table(table(&speaker, &made)),
+        Block::Footnotes(marks),
+        Block::Heading(speaker.word("card-cautions").to_owned()),
+        Block::Cautions(cautions_of_all(&made.iter().collect::<Vec<_>>())),
+        footnotes(&speaker),
+    ];
+    Ok(sheet(&speaker, "figures-title", (on_menu, &made), blocks))
 }
 
 fn table(speaker: &Speaker<'_>, made: &[Made<'_>]) -> Table {

@@ -20,7 +20,6 @@ const MOST_BESIDE: usize = 15;
 pub(super) fn document(speaker: Speaker<'_>, on_menu: OnMenu) -> Result<Document, CardError> {
     let drinks = drinks_of_menu(speaker.book);
     let (made, left_out) = self::on_menu(speaker, &drinks, on_menu)?;
-    let is_unapproved = !made.iter().all(Made::is_approved);
     let listed = speaker.book.settings.listed_allergens();
     let tables = listed.len().div_ceil(MOST_BESIDE);
     let beside = listed.len().div_ceil(tables.max(1));
@@ -36,8 +35,19 @@ pub(super) fn document(speaker: Speaker<'_>, on_menu: OnMenu) -> Result<Document
         Block::Cautions(cautions_of_all(&made.iter().collect::<Vec<_>>())),
         footnotes(&speaker),
     ]);
-    Ok(Document {
-        title: speaker.word("menu-title").to_owned(),
+    Ok(sheet(&speaker, "menu-title", (on_menu, &made), blocks))
+}
+
+/// A sheet of the menu: which drinks stand on it, and whether all of them are approved.
+pub(super) fn sheet(
+    speaker: &Speaker<'_>,
+    title: &str,
+    (on_menu, made): (OnMenu, &[Made<'_>]),
+    blocks: Vec<Block>,
+) -> Document {
+    let is_unapproved = !made.iter().all(Made::is_approved);
+    Document {
+        title: speaker.word(title).to_owned(),
         subtitle: speaker
             .word(match on_menu {
                 OnMenu::Approved => "menu-subtitle-approved",
@@ -53,7 +63,7 @@ pub(super) fn document(speaker: Speaker<'_>, on_menu: OnMenu) -> Result<Document
         orientation: Orientation::Wide,
         blocks,
         ..Document::default()
-    })
+    }
 }
 
 /// The drinks that stand on a sheet of the menu, and those that are left out because they are not approved as they stand.
