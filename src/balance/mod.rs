@@ -58,7 +58,7 @@ pub use prepare::{Kitchen, prepare, prepare_afresh};
 pub use published::serving::{ScaldBound, ScaldTime};
 pub use report::axes::{AxisValue, noticeable_step};
 pub use report::balance::{
-    Balance, Contribution, Layer, Layers, NoFigure, Reported, balance, balance_version,
+    Balance, Contribution, Layer, Layers, NoFigure, Reported, Unweighed, balance, balance_version,
 };
 pub use report::caution::{
     CaffeineDose, Caution, CautionFact, CautionKind, HOT_FOR_A_WIDE_STRAW, Hot, KeptAt, Mention,

@@ -177,10 +177,7 @@ impl Speaker<'_> {
             Reason::NotInVersion(id) => {
                 say!(self, "swap-not-in-version", ingredient: self.ingredient(id))
             }
-            Reason::NotWeighed {
-                ingredient,
-                measure,
-            } => self.no_mass(ingredient, measure.as_ref()),
+            Reason::NotWeighed(line) => self.no_mass(&line.ingredient, line.measure.as_ref()),
             Reason::SweetnessNotKnown { drink, missing } => {
                 let drink = match drink {
                     ComparedDrink::Standard => "standard",

@@ -206,10 +206,7 @@ impl Speaker<'_> {
     /// Why a drink has no sugar levels: a clause without a capital and a stop.
     pub fn no_levels(&self, reason: &NoLevels) -> String {
         match reason {
-            NoLevels::NotWeighed {
-                ingredient,
-                measure,
-            } => self.no_mass(ingredient, measure.as_ref()),
+            NoLevels::NotWeighed(line) => self.no_mass(&line.ingredient, line.measure.as_ref()),
             NoLevels::SweetnessNotKnown { missing } => {
                 say!(self, "levels-sweetness-not-known", ingredients: self.ingredients(missing))
             }

@@ -81,12 +81,8 @@ pub(super) fn no_levels(origin: &Origin<'_>) -> Option<NoLevels> {
     let is_known = |balance: &Balance| balance.figures.complete(Measurand::Sweetness).is_some();
     if !is_known(&origin.standard) || !is_known(origin.bare()) {
         let missing = origin.standard.reported(Measurand::Sweetness).missing;
-        let mut unweighed = origin.standard.unweighed();
-        if let Some((ingredient, measure)) = unweighed.find(|(id, _)| missing.contains(id)) {
-            return Some(NoLevels::NotWeighed {
-                ingredient: ingredient.clone(),
-                measure: measure.cloned(),
-            });
+        if let Some(unweighed) = origin.standard.unweighed_of(&missing) {
+            return Some(NoLevels::NotWeighed(unweighed));
         }
         return Some(NoLevels::SweetnessNotKnown { missing });
     }

@@ -1,6 +1,7 @@
 //! Why nothing, or not enough, can be suggested: facts, of which `say` makes the sentences.
 
-use crate::book::{Allergen, Amount, Axis, IngredientId, MeasureId};
+use crate::balance::Unweighed;
+use crate::book::{Allergen, Amount, Axis, IngredientId};
 
 use super::obstacle::Obstacle;
 use super::shortfall::Hindrance;
@@ -12,12 +13,7 @@ pub enum Reason {
     /// The ingredient that is to be replaced is not in the version.
     NotInVersion(IngredientId),
     /// Nobody knows what an amount of a drink weighs, and with it not how it tastes.
-    NotWeighed {
-        /// What is measured.
-        ingredient: IngredientId,
-        /// What it is counted in; `None` for millilitres.
-        measure: Option<MeasureId>,
-    },
+    NotWeighed(Unweighed),
     /// The sweetness of a drink is not known, and with it not what brings it back.
     SweetnessNotKnown {
         /// Of which drink.
@@ -148,12 +144,7 @@ pub enum Unadaptable {
 #[derive(Clone, Debug, PartialEq)]
 pub enum NoLevels {
     /// Nobody knows what an amount of it weighs.
-    NotWeighed {
-        /// What is measured.
-        ingredient: IngredientId,
-        /// What it is counted in; `None` for millilitres.
-        measure: Option<MeasureId>,
-    },
+    NotWeighed(Unweighed),
     /// Its sweetness is not known.
     SweetnessNotKnown {
         /// Ingredients that don't state their sugars.
@@ -176,7 +167,7 @@ impl Reason {
     pub fn word(&self) -> &'static str {
         match self {
             Self::NotInVersion(_) => "not-in-version",
-            Self::NotWeighed { .. } => "not-weighed",
+            Self::NotWeighed(_) => "not-weighed",
             Self::SweetnessNotKnown { .. } => "sweetness-not-known",
             Self::NotVegan { is_known: true, .. } => "not-vegan",
             Self::NotVegan { .. } => "not-known-vegan",
@@ -223,7 +214,7 @@ impl NoLevels {
     /// A word for programs that read what is said.
     pub fn word(&self) -> &'static str {
         match self {
-            Self::NotWeighed { .. } => "not-weighed",
+            Self::NotWeighed(_) => "not-weighed",
             Self::SweetnessNotKnown { .. } => "sweetness-not-known",
             Self::NoSweetener { .. } => "no-sweetener",
             Self::NotInSteps { .. } => "not-in-steps",

@@ -18,12 +18,8 @@ pub(super) fn gap_reason(answer: &Answer) -> Option<Reason> {
     ];
     drinks.into_iter().find_map(|(balance, drink)| {
         let missing = balance.reported(Measurand::Sweetness).missing;
-        let mut unweighed = balance.unweighed();
-        if let Some((ingredient, measure)) = unweighed.find(|(id, _)| missing.contains(id)) {
-            return Some(Reason::NotWeighed {
-                ingredient: ingredient.clone(),
-                measure: measure.cloned(),
-            });
+        if let Some(unweighed) = balance.unweighed_of(&missing) {
+            return Some(Reason::NotWeighed(unweighed));
         }
         (!missing.is_empty()).then_some(Reason::SweetnessNotKnown { drink, missing })
     })

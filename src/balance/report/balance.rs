@@ -30,6 +30,15 @@ pub struct Contribution {
     pub effect: [f64; MEASURANDS],
 }
 
+/// An amount of which nobody knows what it weighs.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Unweighed {
+    /// What is measured.
+    pub ingredient: IngredientId,
+    /// What it is counted in; `None` for millilitres.
+    pub measure: Option<MeasureId>,
+}
+
 /// A figure as it is reported.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Reported {
@@ -143,17 +152,25 @@ pub struct Balance {
 }
 
 impl Balance {
-    /// Lines of which nobody knows what they weigh: the ingredient and the measure that it is counted in, none for millilitres.
-    pub fn unweighed(&self) -> impl Iterator<Item = (&IngredientId, Option<&MeasureId>)> {
-        self.findings
-            .iter()
-            .filter_map(|finding| match &finding.kind {
-                FindingKind::NoMass {
-                    ingredient,
-                    measure,
-                } => Some((ingredient, measure.as_ref())),
-                _ => None,
-            })
+    /// The lines of which nobody knows what they weigh.
+    pub fn unweighed(&self) -> impl Iterator<Item = Unweighed> {
+        let kinds = self.findings.iter().map(|finding| &finding.kind);
+        kinds.filter_map(|kind| match kind {
+            FindingKind::NoMass {
+                ingredient,
+                measure,
+            } => Some(Unweighed {
+                ingredient: ingredient.clone(),
+                measure: measure.clone(),
+            }),
+            _ => None,
+        })
+    }
+
+    /// The first of these ingredients of which nobody knows what it weighs.
+    pub fn unweighed_of(&self, ingredients: &[IngredientId]) -> Option<Unweighed> {
+        let mut unweighed = self.unweighed();
+        unweighed.find(|line| ingredients.contains(&line.ingredient))
     }
 
     /// A figure with its uncertainty and what is missing for it.

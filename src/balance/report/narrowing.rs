@@ -68,8 +68,8 @@ impl<'book> Narrowing<'book> {
 
     /// One drink more.
     pub fn add(&mut self, balance: &Arc<Balance>) {
-        for (ingredient, measure) in balance.unweighed() {
-            let key = (ingredient.clone(), measure.cloned());
+        for line in balance.unweighed() {
+            let key = (line.ingredient, line.measure);
             let known = self.unweighed.entry(key);
             known.or_insert_with(|| (0, balance.clone())).0 += 1;
         }

@@ -3,7 +3,7 @@
 use serde_json::{Value, json};
 
 use super::{Fact, amount, axes, ids};
-use crate::balance::{Balance, Measurand};
+use crate::balance::{Balance, Measurand, Unweighed};
 use crate::book::{Amount, IngredientId, MeasureId};
 use crate::swap::{
     Adaptation, Adapted, Answer, Bound, CapKind, ComparedDrink, Hindrance, Impossible, Means,
@@ -14,10 +14,7 @@ use crate::swap::{
 pub(in crate::command_line) fn swap_reason(reason: &Reason) -> Fact {
     let arguments = match reason {
         Reason::NotInVersion(id) => json!({ "ingredient": id.as_str() }),
-        Reason::NotWeighed {
-            ingredient,
-            measure,
-        } => not_weighed(ingredient, measure.as_ref()),
+        Reason::NotWeighed(unweighed) => not_weighed(unweighed),
         Reason::SweetnessNotKnown { drink, missing } => {
             let drink = match drink {
                 ComparedDrink::Standard => "standard",
@@ -96,17 +93,15 @@ pub(in crate::command_line) fn means(means: &Means) -> Fact {
     Fact::new(kind, arguments)
 }
 
-fn not_weighed(ingredient: &IngredientId, measure: Option<&MeasureId>) -> Value {
-    json!({ "ingredient": ingredient.as_str(), "measure": measure.map(MeasureId::as_str) })
+fn not_weighed(unweighed: &Unweighed) -> Value {
+    let measure = unweighed.measure.as_ref().map(MeasureId::as_str);
+    json!({ "ingredient": unweighed.ingredient.as_str(), "measure": measure })
 }
 
 /// Why a drink has no sugar levels.
 pub(in crate::command_line) fn no_levels(reason: &NoLevels) -> Fact {
     let arguments = match reason {
-        NoLevels::NotWeighed {
-            ingredient,
-            measure,
-        } => not_weighed(ingredient, measure.as_ref()),
+        NoLevels::NotWeighed(unweighed) => not_weighed(unweighed),
         NoLevels::SweetnessNotKnown { missing } => json!({ "ingredients": ids(missing) }),
         NoLevels::NoSweetener { sugar } => json!({ "sugar_g": sugar }),
         NoLevels::NotInSteps { sweeteners } => json!({ "ingredients": ids(sweeteners) }),
