@@ -84,6 +84,9 @@ fn cells(speaker: &Speaker<'_>, name: String, row: &MenuRow) -> Vec<String> {
         contains,
         may_contain,
         match (row.distance, row.has_standard) {
+            (Some(steps), _) if row.distance_is_least => {
+                say!(speaker, "card-figure-least", figure: speaker.number(steps, 1))
+            }
             (Some(steps), _) => speaker.number(steps, 1),
             (None, true) => speaker.word("card-figure-not-known").to_owned(),
             (None, false) => speaker.word("figures-no-standard").to_owned(),

@@ -32,8 +32,10 @@ pub struct MenuRow {
     pub allergens: AllergenSummary,
     /// Whether it is held to a standard.
     pub has_standard: bool,
-    /// Its overall difference from that, in noticeable steps; `None` without one, or when an axis is not known.
+    /// Its overall difference from that, in noticeable steps; `None` without one, or when no axis is known.
     pub distance: Option<f64>,
+    /// Whether an axis that counts is not known, so that it may be more.
+    pub distance_is_least: bool,
 }
 
 impl MenuRow {
@@ -58,6 +60,9 @@ impl MenuRow {
             energy: balance.reported(Measurand::EnergyKj),
             allergens: balance.allergens.clone(),
             has_standard: apart.is_some(),
+            distance_is_least: apart
+                .as_ref()
+                .is_some_and(|apart| apart.counted().any(|axis| axis.steps.is_none())),
             distance: apart.and_then(|apart| apart.distance),
         }
     }

@@ -2,7 +2,9 @@
 
 use egui::Role;
 use egui_kittest::kittest::NodeT as _;
-use evensip::balance::{Measurand, balance_version, difference, margin, standard_balance};
+use evensip::balance::{
+    Difference, Measurand, balance_version, difference, margin, standard_balance,
+};
 use evensip::book::{
     Book, FindingKind, IngredientId, Place, RecipeId, State, VersionId, findings, resolve,
 };
@@ -343,6 +345,8 @@ fn the_rows_of_the_menu_have_the_figures_of_each_drink() {
             assert_eq!(row.has_standard, standard.is_some());
             let apart =
                 standard.map(|(standard, _)| difference(&book.settings, &standard, &balance));
+            let unknown = |apart: &Difference| apart.counted().any(|axis| axis.steps.is_none());
+            assert_eq!(row.distance_is_least, apart.as_ref().is_some_and(unknown));
             assert_eq!(row.distance, apart.and_then(|apart| apart.distance));
             rows += 1;
         }

@@ -231,6 +231,7 @@ fn figure(speaker: Speaker<'_>, row: &MenuRow, column: usize) -> (Value, String)
         ),
         SUGAR => of_measurand(speaker, &row.sugar, Measurand::TotalSugar, 1),
         ENERGY => of_measurand(speaker, &row.energy, Measurand::EnergyKj, 0),
+        OFF if row.distance_is_least => (exact(row.distance, 1).at_least(), String::new()),
         OFF => (exact(row.distance, 1), String::new()),
         _ => (Value::default(), String::new()),
     }

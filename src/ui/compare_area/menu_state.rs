@@ -24,7 +24,7 @@ pub(super) const COLUMNS: [Column; 8] = [
     numbers("column-total-sugar", 108.0, "compare-menu-not-stated", 2),
     numbers("column-energy", 104.0, "compare-menu-not-stated", 7),
     words("compare-contains", 190.0, 4),
-    numbers("compare-menu-off-standard", 92.0, "compare-not-known", 3),
+    numbers("compare-menu-off-standard", 116.0, "compare-not-known", 3),
 ];
 
 pub(super) const STATE: usize = 0;
@@ -272,7 +272,10 @@ pub(super) fn known(row: &MenuRow, column: usize) -> Known {
         ENERGY => Known::reported(&row.energy),
         CONTAINS if !row.allergens.is_complete() => Known::Not,
         CONTAINS => Known::Whole(row.allergens.contains.len() as f64),
-        OFF => Known::stated(row.distance),
+        OFF => match row.distance {
+            Some(steps) if row.distance_is_least => Known::Bound(steps),
+            steps => Known::stated(steps),
+        },
         _ => Known::Not,
     }
 }
