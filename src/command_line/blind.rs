@@ -10,8 +10,8 @@ use super::{Failure, facts, parse_number, print, print_json, speaker};
 use crate::quantity::excerpt;
 use crate::say::say;
 use crate::tasting::{
-    BlindTest, Counted, Effect, Remark, Sample, Serving, ServingDesign, Sides, StoppingRule, Terms,
-    counted, plan_remarks, servings, verdict_remarks,
+    BlindTest, Counted, Effect, Remark, RuleErrors, Sample, Serving, ServingDesign, Sides,
+    StoppingRule, Terms, counted, plan_remarks, servings, verdict_remarks,
 };
 
 /// What to do about a blind test.
@@ -227,8 +227,10 @@ fn plan(arguments: &PlanArguments) -> Result<(), Failure> {
     let effect = arguments.d_prime.map_or(share, Effect::DPrime);
     let remarks = plan_remarks(&terms, arguments.people, effect, arguments.terms.similar());
     let most = arguments.people.filter(|_| arguments.stop_early);
-    let rule = most
-        .map(|most| StoppingRule::new(terms.test, effect, terms.level, 1.0 - terms.power, most));
+    let rule = most.map(|most| {
+        let rule = StoppingRule::new(terms.test, effect, terms.level, 1.0 - terms.power, most);
+        rule.map(|rule| (rule, rule.errors()))
+    });
     if arguments.terms.json {
         let mut document = arguments.terms.document(&remarks);
         document["effect"] = facts::effect(effect);
@@ -238,30 +240,26 @@ fn plan(arguments: &PlanArguments) -> Result<(), Failure> {
         return print_json(&document);
     }
     let mut text = sentences(&remarks);
-    match &rule {
-        Some(Some(rule)) => {
-            let _ = write!(
-                text,
-                "\n\n{}\n{}",
-                speaker().stopping_rule(rule, &rule.errors()),
-                table(rule)
-            );
-        }
-        Some(None) => {
-            let _ = write!(text, "\n\n{}", speaker().no_stopping_rule());
-        }
-        None => {}
+    if let Some(rule) = &rule {
+        let _ = write!(text, "\n\n{}", rule_words(rule.as_ref()));
+    }
+    if let Some(Some((rule, _))) = &rule {
+        let _ = write!(text, "\n{}", table(rule));
     }
     print(&text)
 }
 
-fn stopping(rule: Option<&StoppingRule>) -> Value {
-    let speaker = speaker();
-    let text = match rule {
-        Some(rule) => speaker.stopping_rule(rule, &rule.errors()),
-        None => speaker.no_stopping_rule().to_owned(),
-    };
-    let rows = rule.map(|rule| {
+/// What a rule says with its errors, or that there is none.
+fn rule_words(rule: Option<&(StoppingRule, RuleErrors)>) -> String {
+    match rule {
+        Some((rule, errors)) => speaker().stopping_rule(rule, errors),
+        None => speaker().no_stopping_rule().to_owned(),
+    }
+}
+
+fn stopping(rule: Option<&(StoppingRule, RuleErrors)>) -> Value {
+    let text = rule_words(rule);
+    let rows = rule.map(|(rule, _)| {
         let row = |people: u32| {
             let (none, shown) = rule.limits(people);
             json!({ "people": people, "none_up_to": none, "shown_from": shown })

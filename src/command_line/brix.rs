@@ -77,7 +77,7 @@ pub(super) fn run(arguments: &BrixArguments) -> Result<ExitCode, Failure> {
         let balance = balance_version(&book, recipe, version.as_ref());
         let known = balance.and_then(|balance| {
             let value = balance.figures.complete(Measurand::Brix)?;
-            let u = balance.reported(Measurand::Brix).u?;
+            let u = balance.uncertainty(Measurand::Brix.slot());
             Some(Uncertain { value, u })
         });
         compared = known.map_or(Compared::Unknown, |expected| {

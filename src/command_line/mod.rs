@@ -303,7 +303,7 @@ pub struct BrixArguments {
     #[arg(long, value_parser = amount)]
     celsius: Option<f64>,
     /// What the instrument is off by at most, °Brix
-    #[arg(long, value_parser = amount, default_value = "0.2", value_name = "BRIX")]
+    #[arg(long, value_parser = amount, default_value_t = crate::tasting::USUAL_LIMITS_BRIX, value_name = "BRIX")]
     within: f64,
     /// What was read is a product in water: the product, g
     #[arg(long, value_parser = amount, requires = "water", value_name = "GRAMS")]

@@ -8,23 +8,8 @@ const LEAST_PERCENT: f64 = 0.01;
 
 impl Speaker<'_> {
     /// A fact about a plan or a result, as a sentence.
+    #[expect(clippy::too_many_lines, reason = "a sentence for each kind")]
     pub fn tasting_remark(&self, remark: &Remark) -> String {
-        match remark {
-            Remark::Needed { .. }
-            | Remark::CannotShow { .. }
-            | Remark::Power { .. }
-            | Remark::Shows { .. }
-            | Remark::LeastPanel { .. }
-            | Remark::NoPanel { .. }
-            | Remark::LeastForSimilar { .. }
-            | Remark::PairShowsMore { .. }
-            | Remark::OneAnswerEach
-            | Remark::HideColour => self.plan_remark(remark),
-            _ => self.verdict_remark(remark),
-        }
-    }
-
-    fn plan_remark(&self, remark: &Remark) -> String {
         match remark {
             Remark::Needed {
                 test,
@@ -84,12 +69,7 @@ impl Speaker<'_> {
                 say!(self, "tasting-pair-shows-more", effect: self.effect(*effect), power: power, pair: pair)
             }
             Remark::OneAnswerEach => self.word("tasting-one-answer-each").to_owned(),
-            _ => self.word("tasting-hide-colour").to_owned(),
-        }
-    }
-
-    fn verdict_remark(&self, remark: &Remark) -> String {
-        match remark {
+            Remark::HideColour => self.word("tasting-hide-colour").to_owned(),
             Remark::Result {
                 test,
                 people,
@@ -134,7 +114,6 @@ impl Speaker<'_> {
             Remark::Repeated { people, repeated } => {
                 say!(self, "tasting-repeated", people: people.to_string(), repeated: *repeated)
             }
-            other => self.plan_remark(other),
         }
     }
 

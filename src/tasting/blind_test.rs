@@ -5,7 +5,7 @@
 //! 1/2) and ISO 5495:2005 (paired comparison, 1/2, one-sided or two-sided).
 //! One answer a person: who answers again is no further person (see [`super::answers`]).
 
-use super::distributions::at_least;
+use super::distributions::{at_least, first};
 
 /// Whether the answer that is counted was agreed on before the tasting.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -55,11 +55,6 @@ impl BlindTest {
         }
     }
 
-    /// The test of a word.
-    pub fn from_word(word: &str) -> Option<Self> {
-        Self::ALL.into_iter().find(|test| test.word() == word)
-    }
-
     /// The share of right answers of people who guess.
     pub const fn guessing(self) -> f64 {
         match self {
@@ -68,11 +63,19 @@ impl BlindTest {
         }
     }
 
-    /// How many cups stand before each person, a reference among them.
-    pub const fn cups(self) -> u32 {
+    /// The answers that count: in a two-sided pair those for the sample with more of them.
+    pub(super) fn votes(self, people: u32, right: u32) -> u32 {
         match self {
-            Self::Triangle | Self::DuoTrio => 3,
-            Self::Pair(_) => 2,
+            Self::Pair(Sides::Two) => right.max(people - right),
+            _ => right,
+        }
+    }
+
+    /// The fewest answers that can count: in a two-sided pair one sample has half of them at least.
+    pub(super) fn fewest_votes(self, people: u32) -> u32 {
+        match self {
+            Self::Pair(Sides::Two) => people.div_ceil(2),
+            _ => 0,
         }
     }
 }
@@ -82,14 +85,12 @@ impl BlindTest {
 /// `right` counts right answers; in a two-sided pair, answers for one of the samples, whichever it is. More right answers than
 /// people count as all of them.
 pub fn guessed(test: BlindTest, people: u32, right: u32) -> f64 {
-    let right = right.min(people);
+    let votes = test.votes(people, right.min(people));
+    let more = at_least(people, votes, test.guessing());
     match test {
-        BlindTest::Pair(Sides::Two) => {
-            let more = right.max(people - right);
-            // Both tails of a symmetric distribution; they meet where the votes are even.
-            (2.0 * at_least(people, more, 0.5)).min(1.0)
-        }
-        _ => at_least(people, right, test.guessing()),
+        // Both tails of a symmetric distribution; they meet where the votes are even.
+        BlindTest::Pair(Sides::Two) => (2.0 * more).min(1.0),
+        _ => more,
     }
 }
 
@@ -97,19 +98,8 @@ pub fn guessed(test: BlindTest, people: u32, right: u32) -> f64 {
 /// `None` where even all of them don't.
 pub fn needed(test: BlindTest, people: u32, level: f64) -> Option<Needed> {
     // Half of the votes or fewer show nothing in a two-sided pair, where fewer votes are as far from even as more.
-    let mut least = match test {
-        BlindTest::Pair(Sides::Two) => people.div_ceil(2),
-        _ => 0,
-    };
-    let mut most = people.checked_add(1)?;
-    while least < most {
-        let middle = u32::midpoint(least, most);
-        if middle <= people && guessed(test, people, middle) > level {
-            least = middle + 1;
-        } else {
-            most = middle;
-        }
-    }
+    let (fewest, end) = (test.fewest_votes(people), people.checked_add(1)?);
+    let least = first(fewest, end, |right| guessed(test, people, right) <= level);
     (least <= people).then(|| Needed {
         answers: least,
         chance: guessed(test, people, least),

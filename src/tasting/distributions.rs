@@ -1,4 +1,4 @@
-//! Tails of the binomial distribution, and the normal distribution.
+//! Tails of the binomial distribution, the normal distribution, and the first count that something holds of.
 
 use statrs::distribution::{Binomial, ContinuousCDF as _, Discrete as _, DiscreteCDF as _, Normal};
 
@@ -32,6 +32,25 @@ fn of(count: u32, each: f64) -> Option<Binomial> {
 /// The probability of a standard normal value below `z`.
 pub(super) fn normal_below(z: f64) -> f64 {
     Normal::standard().cdf(z)
+}
+
+/// The standard normal value below which a share `p` of all lies, 0 to 1 without its ends.
+pub(super) fn normal_quantile(p: f64) -> f64 {
+    Normal::standard().inverse_cdf(p)
+}
+
+/// The first count from one on that something holds of, and of all after it; `end` where it holds of none before.
+pub(super) fn first(from: u32, end: u32, holds: impl Fn(u32) -> bool) -> u32 {
+    let (mut least, mut most) = (from, end);
+    while least < most {
+        let middle = u32::midpoint(least, most);
+        if holds(middle) {
+            most = middle;
+        } else {
+            least = middle + 1;
+        }
+    }
+    least
 }
 
 #[cfg(test)]

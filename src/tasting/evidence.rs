@@ -7,14 +7,18 @@
 //! pair get right. Each tasting has its own likelihood of `δ`: pairs, triangles and duo–trios by [`super::right_answers`], cups that were
 //! found alike by a normal one.
 //!
-//! The update is expectation propagation (Minka, Uncertainty in Artificial Intelligence 17, 2001: 362): each tasting is replaced by a normal
+//! The update is expectation propagation (Minka, Uncertainty in Artificial Intelligence 17, 2001: 362; value from memory): each tasting is replaced by a normal
 //! factor along its own `δ` that has the moments of the exact one, in turns until nothing moves; the cups are made linear anew at each
 //! turn. Unlike a Laplace approximation this holds for a triangle, whose likelihood has no direction and two humps: it bounds the
 //! size of a difference and never says which cup has more.
 
-use super::blind_test::{BlindTest, Sides};
-use super::distributions::{exactly, normal_below};
-use super::power::{Effect, d_prime, right_answers};
+use super::blind_test::BlindTest;
+use super::distributions::{at_most, exactly, normal_below, normal_quantile};
+use super::power::{Effect, right_answers};
+use crate::quantity::RECTANGULAR;
+
+/// The share of right answers of a pair at one noticeable step.
+const RIGHT_AT_A_STEP: f64 = 0.75;
 
 /// The largest number of turns; most sets of tastings settle in twenty.
 const TURNS: u32 = 200;
@@ -197,22 +201,25 @@ impl CupIntensity {
     }
 }
 
+fn dot(one: &[f64], other: &[f64]) -> f64 {
+    one.iter().zip(other).map(|(a, b)| a * b).sum()
+}
+
 impl ComparedCups {
     fn line(&self, logs: &[f64]) -> Line {
         let (first, first_slopes) = self.first.at(logs);
         let (second, second_slopes) = self.second.at(logs);
         let slopes = first_slopes.iter().zip(&second_slopes);
         let slope: Vec<f64> = slopes.map(|(a, b)| b / second - a / first).collect();
-        let along: f64 = slope.iter().zip(logs).map(|(slope, log)| slope * log).sum();
         Line {
+            offset: (second / first).ln() - dot(&slope, logs),
             slope,
-            offset: (second / first).ln() - along,
         }
     }
 
     /// What a `δ` of 1 is in `d′`.
     fn d_prime_of_log(&self) -> f64 {
-        let at_a_step = d_prime(BlindTest::Pair(Sides::One), 0.75).unwrap_or(1.0);
+        let at_a_step = 2f64.sqrt() * normal_quantile(RIGHT_AT_A_STEP);
         at_a_step / self.step.ln_1p()
     }
 
@@ -228,7 +235,7 @@ impl ComparedCups {
     /// The standard uncertainty of a finding that two cups are alike: what each person misses by, and what may have passed.
     fn alike_u(&self, people: u32, within_steps: f64) -> f64 {
         let each = 2f64.sqrt() / self.d_prime_of_log();
-        let passed = within_steps * self.step.ln_1p() / 3f64.sqrt();
+        let passed = within_steps * self.step.ln_1p() * RECTANGULAR;
         (each / f64::from(people.max(1)).sqrt()).hypot(passed)
     }
 
@@ -298,22 +305,15 @@ impl ComparedCups {
                 people,
                 right,
             } => {
-                let points: Vec<(f64, f64)> = rest.points().collect();
-                let all: f64 = points.iter().map(|(_, density)| density).sum();
-                let shares: Vec<(f64, f64)> = points
-                    .iter()
-                    .map(|(delta, density)| (self.right_at(test, *delta), density / all))
-                    .collect();
-                let chance = |wanted: u32| -> f64 {
-                    let parts = shares.iter();
-                    parts
-                        .map(|(share, weight)| exactly(people, wanted, *share) * weight)
-                        .sum()
-                };
-                let up_to: f64 = (0..=right.min(people)).map(chance).sum();
-                let here = chance(right.min(people));
-                // Half of what came out counts to either side, as usual for counts.
-                let below = up_to - here / 2.0;
+                let right = right.min(people);
+                let all: f64 = rest.points().map(|(_, density)| density).sum();
+                let parts = rest.points().map(|(delta, density)| {
+                    let share = self.right_at(test, delta);
+                    // Half of what came out counts to either side, as usual for counts.
+                    let below = at_most(people, right, share) - exactly(people, right, share) / 2.0;
+                    below * density / all
+                });
+                let below: f64 = parts.sum();
                 2.0 * below.min(1.0 - below).max(0.0)
             }
         }
@@ -361,22 +361,13 @@ impl Joint {
 
     /// How the covariance acts on a line, and the distribution of its `δ`.
     fn along(&self, line: &Line) -> (Vec<f64>, Normal) {
-        let times = |row: &Vec<f64>| row.iter().zip(&line.slope).map(|(a, b)| a * b).sum();
-        let reach: Vec<f64> = self.covariance.iter().map(times).collect();
-        let variance = reach.iter().zip(&line.slope).map(|(a, b)| a * b).sum();
-        let mean = self
-            .mean
-            .iter()
-            .zip(&line.slope)
-            .map(|(a, b)| a * b)
-            .sum::<f64>();
-        (
-            reach,
-            Normal {
-                mean: mean + line.offset,
-                variance,
-            },
-        )
+        let rows = self.covariance.iter();
+        let reach: Vec<f64> = rows.map(|row| dot(row, &line.slope)).collect();
+        let along = Normal {
+            mean: dot(&self.mean, &line.slope) + line.offset,
+            variance: dot(&reach, &line.slope),
+        };
+        (reach, along)
     }
 
     /// Adds a factor along a line: an update of rank one (Sherman & Morrison 1950).

@@ -19,9 +19,8 @@ pub use blind_test::{BlindTest, Needed, Sides, guessed, needed};
 pub use evidence::{ComparedCups, CupIntensity, Evidence, FactorEstimate, TastingResult, evidence};
 pub use power::{Effect, Panel, d_prime, least_panel, power, right_answers, share, shown_share};
 pub use refractometer::{
-    BrixCause, BrixCaution, BrixComparison, BrixOutside, BrixReading, Misleading, SCALE_GRAMS,
-    SolubleSolids, THERMOMETER_KELVIN, TestSolution, USUAL_LIMITS_BRIX, brix_cautions,
-    product_solids, soluble_solids,
+    BrixCause, BrixCaution, BrixComparison, BrixOutside, BrixReading, Misleading, SolubleSolids,
+    TestSolution, USUAL_LIMITS_BRIX, brix_cautions, product_solids, soluble_solids,
 };
 pub use remark::{MOST_PEOPLE, Remark, Terms, plan_remarks, verdict_remarks};
 pub use sequential::{RuleErrors, Standing, StoppingRule};

@@ -12,7 +12,7 @@
 
 use std::f64::consts::{PI, TAU};
 
-use super::blind_test::{BlindTest, Sides, needed};
+use super::blind_test::{BlindTest, Needed, Sides, needed};
 use super::distributions::{at_least, at_most, normal_below};
 use crate::balance::number::crossing;
 
@@ -103,9 +103,11 @@ pub fn d_prime(test: BlindTest, right: f64) -> Option<f64> {
 
 /// The probability that a panel shows a difference of this size, at a level of false alarms. 0 where no result would.
 pub fn power(test: BlindTest, people: u32, level: f64, effect: Effect) -> f64 {
-    let Some(needed) = needed(test, people, level) else {
-        return 0.0;
-    };
+    needed(test, people, level).map_or(0.0, |needed| power_with(test, people, needed, effect))
+}
+
+/// The same of a panel of which so many answers are needed.
+pub(super) fn power_with(test: BlindTest, people: u32, needed: Needed, effect: Effect) -> f64 {
     let right = right_answers(test, effect);
     let more = at_least(people, needed.answers, right);
     match test {
@@ -137,11 +139,11 @@ pub fn least_panel(
     most: u32,
 ) -> Option<Panel> {
     (1..=most).find_map(|people| {
-        let power = power(test, people, level, effect);
-        let needed = needed(test, people, level)?.answers;
+        let needed = needed(test, people, level)?;
+        let power = power_with(test, people, needed, effect);
         (power >= wanted).then_some(Panel {
             people,
-            needed,
+            needed: needed.answers,
             power,
         })
     })
@@ -150,8 +152,8 @@ pub fn least_panel(
 /// The smallest share of people who taste a difference that a panel shows with a wanted probability; `None` where no result of
 /// this panel would show one.
 pub fn shown_share(test: BlindTest, people: u32, level: f64, wanted: f64) -> Option<f64> {
-    needed(test, people, level)?;
+    let needed = needed(test, people, level)?;
     Some(crossing((0.0, 1.0), wanted, |share| {
-        power(test, people, level, Effect::Share(share))
+        power_with(test, people, needed, Effect::Share(share))
     }))
 }

@@ -6,20 +6,20 @@
 use crate::balance::published::refraction::{
     BRIX_RANGE, CELSIUS_RANGE, CORRECTION_RELATIVE_UNCERTAINTY, corrected_brix,
 };
-use crate::quantity::Uncertain;
+use crate::quantity::{RECTANGULAR, Uncertain};
 
 /// What a refractometer of a shop is off by at most, °Brix, where it states nothing (common practice, no source).
 pub const USUAL_LIMITS_BRIX: f64 = 0.2;
 
 /// Standard uncertainty of the temperature of the sample, K (assumed: it changes on the prism).
-pub const THERMOMETER_KELVIN: f64 = 1.0;
+const THERMOMETER_KELVIN: f64 = 1.0;
 
 /// Standard uncertainty of a weighing, g (assumed: a kitchen scale that shows whole grams, twice).
-pub const SCALE_GRAMS: f64 = 0.5;
+const SCALE_GRAMS: f64 = 0.5;
 
 /// Standard uncertainty because not all solids refract as sucrose, as a share of the reading (assumed).
 ///
-/// Glucose and fructose read within 2 % of sucrose (value from memory), dried glucose syrup 5 % too much (ISO 1743:1973, at 20 %).
+/// Glucose and fructose read within 2 % of sucrose (value from memory), dried glucose syrup 5 % too much (ISO 1743:1973, at 20 %; value from memory).
 const OTHER_SOLIDS: f64 = 0.02;
 
 /// The same where milk solids, fat or fibre are in it (assumed): they blur the edge and read by a scale of their own.
@@ -142,9 +142,6 @@ impl BrixComparison {
 }
 
 impl Misleading {
-    /// All of them.
-    pub const ALL: [Self; 2] = [Self::Dairy, Self::Fibre];
-
     /// The word for it.
     pub const fn word(self) -> &'static str {
         match self {
@@ -189,7 +186,7 @@ pub fn soluble_solids(reading: &BrixReading) -> Result<SolubleSolids, BrixOutsid
         .celsius
         .map_or(0.0, |celsius| (at(celsius + 0.5) - at(celsius - 0.5)).abs());
     // Limits without more are a rectangle (JCGM 100:2008, 4.3.7).
-    let instrument = reading.limits / 3f64.sqrt();
+    let instrument = reading.limits * RECTANGULAR;
     let other = if reading.misleading.is_empty() {
         OTHER_SOLIDS
     } else {
@@ -258,7 +255,7 @@ pub fn brix_cautions(
 }
 
 fn root_of_squares(causes: &[(BrixCause, f64)]) -> f64 {
-    causes.iter().map(|(_, u)| u * u).sum::<f64>().sqrt()
+    causes.iter().map(|(_, u)| *u).fold(0.0, f64::hypot)
 }
 
 #[cfg(test)]

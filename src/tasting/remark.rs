@@ -2,7 +2,7 @@
 
 use super::answers::Counted;
 use super::blind_test::{BlindTest, Sides, guessed, needed};
-use super::power::{Effect, Panel, least_panel, power, share, shown_share};
+use super::power::{Effect, Panel, least_panel, power, power_with, share, shown_share};
 use super::similarity::{ShareLimits, least_panel_for_similar, share_limits};
 
 /// No panel is looked for beyond so many people.
@@ -219,7 +219,7 @@ fn panel_remarks(terms: &Terms, people: u32, effect: Effect) -> Vec<Remark> {
     let Some(needed) = needed(test, people, level) else {
         return vec![cannot_show(test, people, level)];
     };
-    let found = power(test, people, level, effect);
+    let found = power_with(test, people, needed, effect);
     let mut remarks = vec![
         Remark::Needed {
             test,
@@ -277,10 +277,7 @@ pub fn verdict_remarks(terms: &Terms, counted: Counted, similar: Option<f64>) ->
     }];
     if chance <= level {
         remarks.push(Remark::Found { level });
-        let most = match test {
-            BlindTest::Pair(Sides::Two) => right.max(people - right),
-            _ => right,
-        };
+        let most = test.votes(people, right);
         remarks.push(Remark::Tasters {
             share: share(test, f64::from(most) / f64::from(people)),
             limits,

@@ -2,7 +2,7 @@
 //!
 //! After each answer the likelihood ratio of "so different" against "guessing" is looked at. It shows a difference from `1/α` up
 //! and none from `β` down; in between the next person tastes, and who is still undecided after the last person has shown nothing.
-//! `1/α` instead of Wald's `(1 − β)/α` (Sequential tests of statistical hypotheses, Ann. Math. Stat. 16, 1945: 117) keeps the false
+//! `1/α` instead of Wald's `(1 − β)/α` (Sequential tests of statistical hypotheses, Ann. Math. Stat. 16, 1945: 117; value from memory) keeps the false
 //! alarms at or below `α` for every end (Ville's inequality); likewise `β` for the lower limit.
 //! Looking at a result after each person and stopping when it looks good, without such a rule, finds a difference in equal cups far
 //! more often than its level says.

@@ -29,7 +29,7 @@ pub enum ServingDesign {
     DuoTrio,
     /// AB or BA.
     Pair,
-    /// Three samples in each of their six orders, in which each stands before and behind each other equally often (Williams 1949).
+    /// Three samples in each of their six orders, in which each stands before and behind each other equally often.
     Ranking,
 }
 
@@ -137,20 +137,15 @@ impl ServingDesign {
     }
 
     /// How many people make every order come equally often: this many, or a multiple of it.
+    #[expect(clippy::cast_possible_truncation, reason = "six orders at most")]
     pub const fn balanced_in(self) -> u32 {
-        match self {
-            Self::Triangle | Self::Ranking => 6,
-            Self::DuoTrio => 4,
-            Self::DuoTrioKnownReference | Self::Pair => 2,
-        }
+        self.orders().len() as u32
     }
 
     /// How many people there are codes for.
+    #[expect(clippy::cast_possible_truncation, reason = "three cups at most")]
     pub const fn most_people(self) -> u32 {
-        let cups = match self {
-            Self::Triangle | Self::Ranking => 3,
-            _ => 2,
-        };
+        let cups = self.orders()[0].1.len() as u32;
         (CODES.1 - CODES.0 + 1) as u32 / cups
     }
 }
@@ -209,7 +204,7 @@ impl Serving {
     }
 }
 
-/// Puts items into an order, each as likely as every other (Fisher & Yates, as in Knuth, Algorithm P).
+/// Puts items into an order, each as likely as every other (Fisher & Yates, as in Knuth, Algorithm P; value from memory).
 fn shuffle<Item>(items: &mut [Item], random: &mut ChaCha8Rng) {
     for last in (1..items.len()).rev() {
         items.swap(last, below(last as u64 + 1, random));

@@ -1,12 +1,12 @@
 //! How different two cups may still be after a blind test: the limits of the share of people who taste it.
 //!
-//! The limits are those of Clopper & Pearson for the share of right answers (Biometrika 26, 1934: 404), which are exact: they
+//! The limits are those of Clopper & Pearson for the share of right answers (Biometrika 26, 1934: 404; value from memory), which are exact: they
 //! hold at least as often as they say, for every share and any panel. ISO 4120:2021, Annex B, gives the normal approximation
 //! `1.5·(x/n) − 0.5 + 1.5·z·√((n·x − x²)/n³)` (value from memory), which is too narrow for small panels.
 
 use super::blind_test::{BlindTest, Sides};
-use super::distributions::{at_least, at_most};
-use super::power::share;
+use super::distributions::{at_least, at_most, first};
+use super::power::{Effect, right_answers, share};
 use crate::balance::number::crossing;
 
 /// The share of people who taste a difference: at least and at most so many, each with the confidence that was asked for.
@@ -39,12 +39,8 @@ pub fn right_limits(people: u32, right: u32, confidence: f64) -> ShareLimits {
 
 /// The one-sided limits of the share of people who taste the difference. In a two-sided pair it counts for the sample with more votes.
 pub fn share_limits(test: BlindTest, people: u32, right: u32, confidence: f64) -> ShareLimits {
-    let right = right.min(people);
-    let right = match test {
-        BlindTest::Pair(Sides::Two) => right.max(people - right),
-        _ => right,
-    };
-    let limits = right_limits(people, right, confidence);
+    let votes = test.votes(people, right.min(people));
+    let limits = right_limits(people, votes, confidence);
     ShareLimits {
         least: share(test, limits.least),
         most: share(test, limits.most),
@@ -59,24 +55,12 @@ pub fn most_right_for_similar(
     share: f64,
     confidence: f64,
 ) -> Option<u32> {
-    let fewest = match test {
-        BlindTest::Pair(Sides::Two) => people.div_ceil(2),
-        _ => 0,
-    };
     // The upper limit is at or below a share where so few right answers are as unlikely at that share as the confidence asks for.
-    let guessing = test.guessing();
-    let each = (share + (1.0 - share) * guessing).min(1.0);
+    let each = right_answers(test, Effect::Share(share));
     let is_similar = |right: u32| at_most(people, right, each) <= 1.0 - confidence;
-    let (mut least, mut end) = (fewest, people.checked_add(1)?);
-    while least < end {
-        let middle = u32::midpoint(least, end);
-        if middle <= people && is_similar(middle) {
-            least = middle + 1;
-        } else {
-            end = middle;
-        }
-    }
-    (least > fewest).then(|| least - 1)
+    let (fewest, end) = (test.fewest_votes(people), people.checked_add(1)?);
+    let first_apart = first(fewest, end, |right| !is_similar(right));
+    (first_apart > fewest).then(|| first_apart - 1)
 }
 
 /// The smallest panel in which the answers of people who all guess show with a wanted probability that fewer than a share of people

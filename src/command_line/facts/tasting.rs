@@ -4,7 +4,9 @@ use serde_json::{Value, json};
 
 use super::Fact;
 use crate::quantity::Uncertain;
-use crate::tasting::{BrixCaution, BrixComparison, Effect, Remark, ShareLimits, StoppingRule};
+use crate::tasting::{
+    BrixCaution, BrixComparison, Effect, Remark, RuleErrors, ShareLimits, StoppingRule,
+};
 
 /// How different two cups are.
 pub(in crate::command_line) fn effect(effect: Effect) -> Value {
@@ -91,11 +93,10 @@ pub(in crate::command_line) fn remark(remark: &Remark) -> Fact {
 }
 
 /// A rule for stopping early, or that there is none.
-pub(in crate::command_line) fn stopping(rule: Option<&StoppingRule>) -> Fact {
-    let Some(rule) = rule else {
+pub(in crate::command_line) fn stopping(rule: Option<&(StoppingRule, RuleErrors)>) -> Fact {
+    let Some((rule, errors)) = rule else {
         return Fact::alone("no-rule");
     };
-    let errors = rule.errors();
     Fact::new(
         "rule",
         json!({
