@@ -28,10 +28,7 @@ lesson-learners-what = Für jede gehobene Hand einmal klicken.
 # Behind the words of a guess: how many learners expect it.
 lesson-hands = { $guess }: { $count }
 # $right of $count learners expected it.
-lesson-some-correct = { $count ->
-    [one] { $outcome }: { $right } von { $count } richtig
-   *[other] { $outcome }: { $right } von { $count } richtig
-}
+lesson-some-correct = { $outcome }: { $right } von { $count } richtig
 # $outcome is "sweeter by 1.9 steps", $guess "less sweet".
 lesson-correct = { $outcome }: richtig
 lesson-not-correct = { $outcome } – nicht { $guess }

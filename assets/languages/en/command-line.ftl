@@ -12,9 +12,9 @@ command-enter-temperature = `{ $text }` can't be read; use FROM..TO in °C, such
 command-enter-pair = `{ $text }` can't be read; use OLD=NEW, two ids of ingredients
 command-enter-risk = enter a percentage above 0 and below 50
 command-enter-certainty = enter a percentage above 0 and below 100
-command-enter-answer = `{ $text }` can’t be read; use PERSON=right or PERSON=wrong, such as `Ada=right`
+command-enter-answer = `{ $text }` can't be read; use PERSON=right or PERSON=wrong, such as `Ada=right`
 command-enter-product = enter more than 0 g of product
-command-more-right-than-people = { $right } right answers of { $people } people can’t be; count each person once
+command-more-right-than-people = there can't be { $right } right answers from { $people } people; count each person once
 command-enter-level = `{ $text }` can't be read; use NAME=PERCENT from 0 to 200, such as `half=50`
 command-enter-count = `{ $text }` can't be read; use RECIPE=COUNT or RECIPE/VERSION=COUNT
 command-enter-mapping = `{ $text }` can't be read; use THEIRS=OURS
@@ -197,5 +197,5 @@ command-arrival = re-expressed: { $plain } noticeable steps overall; brought bac
 command-serve-pouring = To pour (seed { $seed }): person, then code and sample of each cup from left to right
 command-serve-reference = reference { $sample }, {""}
 command-serve-tasting = To taste: person, then the codes from left to right
-command-stop-heading = After so many people: no difference up to, a difference from so many right
+command-stop-heading = People: no difference with at most so many right, a difference with at least so many right
 command-stop-row = { $people }: { $none }, { $shown }

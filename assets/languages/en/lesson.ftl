@@ -28,10 +28,7 @@ lesson-learners-what = Click once for each hand that goes up.
 # Behind the words of a guess: how many learners expect it.
 lesson-hands = { $guess }: { $count }
 # $right of $count learners expected it.
-lesson-some-correct = { $count ->
-    [one] { $outcome }: { $right } of { $count } correct
-   *[other] { $outcome }: { $right } of { $count } correct
-}
+lesson-some-correct = { $outcome }: { $right } of { $count } correct
 # $outcome is "sweeter by 1.9 steps", $guess "less sweet".
 lesson-correct = { $outcome }: correct
 lesson-not-correct = { $outcome } — not { $guess }

@@ -212,11 +212,11 @@ swap-screen-review-cost = cost { $more }
 swap-screen-review-cost-not-stated = change of cost not stated
 swap-screen-review-cost-sum = { $count ->
         [one] cost { $more }
-       *[other] cost of one each of { $count } drinks { $more }
+       *[other] cost of one of each of the { $count } drinks { $more }
     }
 swap-screen-review-cost-part = { $count ->
         [one] cost of one drink { $more }, not stated for { $missing } more
-       *[other] cost of one each of { $count } drinks { $more }, not stated for { $missing } more
+       *[other] cost of one of each of the { $count } drinks { $more }, not stated for { $missing } more
     }
 swap-screen-review-whole = with { $ingredient }: { $level } of { $count } level on every axis
 swap-screen-review-with = with { $ingredient }:

@@ -20,9 +20,9 @@ tasting-cannot-show = { $least ->
 tasting-effect-share = a difference that { $share } of people taste
 tasting-effect-d-prime = a difference of d′ { $size }
 # { $effect } is one of the two above.
-tasting-power = { $people } people find { $effect } with a probability of { $power }.
+tasting-power = With a probability of { $power }, { $people } people find { $effect }.
 tasting-shows = To be found with a probability of { $power }, a difference must be tasted by { $share } of people.
-tasting-least-panel = { $people } people find { $effect } with a probability of { $power }; { $answers } of them must answer right.
+tasting-least-panel = With a probability of { $power }, { $people } people find { $effect }; { $answers } of them must answer right.
 tasting-no-panel = Even { $most } people don’t find { $effect } often enough.
 # { $people } is the panel, 0 where none is large enough.
 tasting-least-for-similar = { $people ->
@@ -43,10 +43,10 @@ tasting-repeated = { $repeated ->
 }
 
 # Stopping early.
-tasting-rule = Stop as soon as the table says so, and only then. With up to { $most } people, equal cups are called different with a probability of { $alarms }, and the difference is found with { $power }. On average { $equal } people taste equal cups, { $different } different ones.
+tasting-rule = Stop as soon as the table says so, and only then. With up to { $most } people, equal cups are called different with a probability of { $alarms }, and the difference is found with a probability of { $power }. On average { $equal } people taste equal cups, { $different } different ones.
 tasting-no-rule = No rule for stopping early is offered for this test.
 tasting-too-many = there are three-digit codes for at most { $most } people
-tasting-unbalanced = { $people } people are no multiple of { $multiple }: some orders are served once more than others.
+tasting-unbalanced = { $people } is not a multiple of { $multiple }: some orders are served once more than others.
 
 # A refractometer.
 brix-corrected = { $solids } at { $scale }: the reading { $reading }, corrected by { $correction } for { $temperature }.
