@@ -124,13 +124,7 @@ fn no_longer_sold(
     whole: impl Fn() -> Place,
     list: &mut Checklist,
 ) {
-    let lines = resolved.lines().filter(|line| !line.amount.is_nothing());
-    let needed = lines.flat_map(|line| {
-        let carried = line.carried.as_ref().filter(|carried| carried.grams > 0.0);
-        let carried = carried.map(|carried| &carried.ingredient);
-        std::iter::once(&line.ingredient).chain(carried)
-    });
-    for ingredient in needed {
+    for ingredient in resolved.ingredients() {
         if book
             .ingredient(ingredient)
             .is_some_and(|item| item.no_longer_sold)

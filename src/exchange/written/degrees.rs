@@ -38,8 +38,7 @@ pub(super) fn without_temperature(text: &str) -> Option<(Temperature, String)> {
         is_of_food.then_some((begin, stated))
     })?;
     // Two temperatures are of two things.
-    let is_another = |(at, _): &&(usize, (char, usize))| tokens[*at].begin < begin;
-    if units.iter().any(|unit| is_another(&unit)) {
+    if units.iter().any(|(at, _)| tokens[*at].begin < begin) {
         return None;
     }
     Some((stated, joined(&text[..begin], &text[end..])))

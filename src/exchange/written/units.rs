@@ -285,14 +285,15 @@ const BETWEEN: &[&str] = &[
     "bei",
     "bis",
     "celsius",
+    "degree",
+    "degrees",
     "dem",
     "der",
     "each",
     "enough",
     "etwas",
     "fahrenheit",
-    "degree",
-    "degrees",
+    "fluid",
     "grad",
     "jeweils",
     "mit",
@@ -320,7 +321,6 @@ pub(super) fn is_of_amount(word: &str) -> bool {
         || [ABOUT, HEAPED, LEVELLED, FILLS, PIECES, BETWEEN]
             .into_iter()
             .any(is_part)
-        || ["fluid", "ounce", "ounces"].contains(&lower)
 }
 
 /// Whether a measure of a shop is called like one of kitchens: "tablespoon", "Esslöffel (gross)".
