@@ -1,4 +1,4 @@
-//! Commands that need no display: check, balance, swap, ladder, card, bring-in, blind, brix.
+//! Commands that need no display: check, balance, swap, ladder, card, bring-in, blind, tasting, brix.
 //!
 //! They print for people by default and one JSON document with `--json`. Exit code 0 on success, 1 when the book has
 //! errors, 2 on wrong usage; messages go to standard error.
@@ -18,6 +18,7 @@ mod ladder;
 mod out_file;
 mod serving_json;
 mod swap;
+mod tasting;
 mod text;
 
 use std::ffi::OsString;
@@ -76,6 +77,9 @@ pub enum Command {
     /// Plan a blind test, print its serving orders, or tell what its answers show
     #[command(subcommand, after_help = exit_codes())]
     Blind(blind::BlindCommand),
+    /// Keep tastings in a book, and tell what they say of its ingredients
+    #[command(subcommand, after_help = exit_codes())]
+    Tasting(tasting::TastingCommand),
     /// Tell what a refractometer reading comes to, of a drink or of a product in water
     #[command(after_help = exit_codes())]
     Brix(BrixArguments),
@@ -468,6 +472,7 @@ pub fn run(command: Command) -> ExitCode {
         Command::Card(arguments) => card::run(&arguments),
         Command::BringIn(arguments) => bring_in::run(&arguments),
         Command::Blind(command) => blind::run(&command),
+        Command::Tasting(command) => tasting::run(&command),
         Command::Brix(arguments) => brix::run(&arguments),
     };
     match result {
