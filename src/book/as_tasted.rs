@@ -209,11 +209,7 @@ impl Book {
     }
 
     /// The same of any cup that was tasted.
-    pub fn changed_since_tasted(
-        &self,
-        lines: &Resolved,
-        with: Option<&TastedWith>,
-    ) -> Vec<ItemId> {
+    pub fn changed_since_tasted(&self, lines: &Resolved, with: Option<&TastedWith>) -> Vec<ItemId> {
         let then = Walk::tasted(self, lines, with);
         let is_as_it_was = then.revision_of(&ItemId::Settings).is_some();
         let settings = (!is_as_it_was).then_some(ItemId::Settings);

@@ -70,8 +70,8 @@ pub use finding::{
     YieldLimit,
 };
 pub use id::{
-    IdError, IngredientId, LONGEST_ID, LanguageId, LineId, MeasureId, RecipeId, TastingId, VersionId,
-    VesselId,
+    IdError, IngredientId, LONGEST_ID, LanguageId, LineId, MeasureId, RecipeId, TastingId,
+    VersionId, VesselId,
 };
 pub use ingredient::{Diet, Form, HouseMade, Ingredient};
 pub use label_units::{EnergyUnit, LabelUnits, SALT_PER_SODIUM, SaltUnit};

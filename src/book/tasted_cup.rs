@@ -9,11 +9,7 @@ use super::{
 
 impl TastedCup {
     /// A drink of the book as it is now; `None` when the book lacks it.
-    pub fn of_drink(
-        book: &Book,
-        recipe: &RecipeId,
-        version: Option<&VersionId>,
-    ) -> Option<Self> {
+    pub fn of_drink(book: &Book, recipe: &RecipeId, version: Option<&VersionId>) -> Option<Self> {
         let found = book.recipe(recipe)?;
         if version.is_some_and(|id| found.version(id).is_none()) {
             return None;

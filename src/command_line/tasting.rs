@@ -11,15 +11,16 @@ use serde_json::{Value, json};
 use super::{Failure, facts, ingredient_called, open, print, print_json, report_errors, speaker};
 use super::{bring_in, bring_in_list, recipe_called, unknown, version_called};
 use crate::book::{
-    Axis, Book, IngredientId, TasteNote, TastedCup, TastedFactor, Tasting, TastingId, TastingOutcome,
+    Axis, Book, IngredientId, TasteNote, TastedCup, TastedFactor, Tasting, TastingId,
+    TastingOutcome,
 };
 use crate::book_file;
 use crate::edit::{Edit, Focus, History};
 use crate::quantity::excerpt;
 use crate::say::{Speaker, say};
 use crate::tasting::{
-    BlindTest, Counted, DrinkEffect, Factor, Proposal, Sides, Terms, WeighedTasting,
-    effects, learned, verdict_remarks,
+    BlindTest, Counted, DrinkEffect, Factor, Proposal, Sides, Terms, WeighedTasting, effects,
+    learned, verdict_remarks,
 };
 use crate::workbench::{taking_over, today};
 
@@ -205,9 +206,11 @@ fn answered(outcome: TastingOutcome) -> Option<(Terms, Counted)> {
         TastingOutcome::DuoTrio { people, right } => (BlindTest::DuoTrio, people, right),
         TastingOutcome::Pair { people, right } => (BlindTest::Pair(Sides::One), people, right),
         // A verdict counts those who chose the first sample, the book those who chose the second cup.
-        TastingOutcome::PairEitherWay { people, right } => {
-            (BlindTest::Pair(Sides::Two), people, people.checked_sub(right)?)
-        }
+        TastingOutcome::PairEitherWay { people, right } => (
+            BlindTest::Pair(Sides::Two),
+            people,
+            people.checked_sub(right)?,
+        ),
         _ => return None,
     };
     let (level, power, confidence) = USUAL;
@@ -235,7 +238,10 @@ fn list(arguments: &ListArguments) -> Result<ExitCode, Failure> {
     let tastings: Vec<&Arc<Tasting>> = book.tastings.iter().filter(wanted).collect();
     let about = Speaker::new(&book);
     if arguments.json {
-        let tastings: Vec<Value> = tastings.iter().map(|one| tasting_json(about, one)).collect();
+        let tastings: Vec<Value> = tastings
+            .iter()
+            .map(|one| tasting_json(about, one))
+            .collect();
         print_json(&json!({ "tastings": tastings }))?;
         return Ok(report_errors(&book, &findings));
     }
@@ -367,14 +373,19 @@ fn add(arguments: &AddArguments) -> Result<ExitCode, Failure> {
         ..Tasting::new(id, date)
     };
     let said = tasting_text(Speaker::new(book), &tasting);
-    write(&loaded, &arguments.book, Edit::PutTasting(tasting), arguments.drop_comments, &said)
+    write(
+        &loaded,
+        &arguments.book,
+        Edit::PutTasting(tasting),
+        arguments.drop_comments,
+        &said,
+    )
 }
 
 fn outcome(arguments: &AddArguments) -> Result<TastingOutcome, Failure> {
     let needs = |given: Option<u32>, what: &'static str| {
-        given.ok_or_else(|| {
-            Failure::Usage(say!(speaker(), "command-tasting-needs", argument: what))
-        })
+        given
+            .ok_or_else(|| Failure::Usage(say!(speaker(), "command-tasting-needs", argument: what)))
     };
     let people = || needs(arguments.people, "--people");
     let right = || {
@@ -430,7 +441,9 @@ fn cup_called(book: &Book, text: &str) -> Result<TastedCup, Failure> {
     let parts = text.split('+').map(|part| {
         let Some((ingredient, amount)) = part.split_once('=') else {
             let part = excerpt(part.trim(), super::REPEATED);
-            return Err(Failure::Usage(say!(speaker(), "command-enter-cup", text: part)));
+            return Err(Failure::Usage(
+                say!(speaker(), "command-enter-cup", text: part),
+            ));
         };
         let id = ingredient_called(book, ingredient.trim())?;
         let item = book.ingredient(&id).map(AsRef::as_ref);
@@ -472,12 +485,16 @@ fn note_from(book: &Book, typed: &str) -> Result<TasteNote, Failure> {
     });
     let Some((person, cup, axis, text)) = parts else {
         let typed = excerpt(typed, super::REPEATED);
-        return Err(Failure::Usage(say!(speaker(), "command-enter-note", text: typed)));
+        return Err(Failure::Usage(
+            say!(speaker(), "command-enter-note", text: typed),
+        ));
     };
     Ok(TasteNote {
         person,
         cup,
-        axis: axis.map(|axis| axis_called(book, axis.trim())).transpose()?,
+        axis: axis
+            .map(|axis| axis_called(book, axis.trim()))
+            .transpose()?,
         text: text.to_owned(),
     })
 }
@@ -485,14 +502,22 @@ fn note_from(book: &Book, typed: &str) -> Result<TasteNote, Failure> {
 fn remove(arguments: &RemoveArguments) -> Result<ExitCode, Failure> {
     let loaded = load(&arguments.book)?;
     let book = &loaded.book;
-    let found = TastingId::new(&arguments.id).ok().and_then(|id| book.tasting(&id));
+    let found = TastingId::new(&arguments.id)
+        .ok()
+        .and_then(|id| book.tasting(&id));
     let Some(tasting) = found else {
         let known = book.tastings.iter().map(|tasting| tasting.id.as_str());
         return Err(unknown("command-no-tasting", &arguments.id, known));
     };
     let edit = Edit::RemoveTasting(tasting.id.clone());
     let said = Speaker::new(book).edit_label(&edit);
-    write(&loaded, &arguments.book, edit, arguments.drop_comments, &said)
+    write(
+        &loaded,
+        &arguments.book,
+        edit,
+        arguments.drop_comments,
+        &said,
+    )
 }
 
 fn weigh(arguments: &WeighArguments) -> Result<ExitCode, Failure> {
@@ -564,8 +589,7 @@ fn weighed_json(about: Speaker<'_>, weighed: &WeighedTasting) -> Value {
 
 /// The book with an edit carried out.
 fn after(book: &Book, edit: Edit) -> Result<Arc<Book>, Failure> {
-    let mut history =
-        History::new(Arc::new(book.clone())).measured_by(book_file::text_measure());
+    let mut history = History::new(Arc::new(book.clone())).measured_by(book_file::text_measure());
     history
         .perform(vec![edit], Focus::Book)
         .map_err(|error| bring_in_list::failed(book, &error))?;
@@ -603,7 +627,13 @@ fn take_over(arguments: &TakeOverArguments) -> Result<ExitCode, Failure> {
     for effect in effects(book, &then, &factor) {
         let _ = write!(said, "\n  {}", about.drink_effect(&effect));
     }
-    write(&loaded, &arguments.book, edit, arguments.factor.drop_comments, &said)
+    write(
+        &loaded,
+        &arguments.book,
+        edit,
+        arguments.factor.drop_comments,
+        &said,
+    )
 }
 
 fn nothing_of(book: &Book, factor: &Factor) -> Failure {
@@ -629,7 +659,13 @@ fn give_up(arguments: &GiveUpArguments) -> Result<ExitCode, Failure> {
     let Factor { ingredient, what } = factor;
     let edit = Edit::DropTasted { ingredient, what };
     let said = Speaker::new(book).edit_label(&edit);
-    write(&loaded, &arguments.book, edit, arguments.factor.drop_comments, &said)
+    write(
+        &loaded,
+        &arguments.book,
+        edit,
+        arguments.factor.drop_comments,
+        &said,
+    )
 }
 
 fn load(path: &std::path::Path) -> Result<book_file::Loaded, Failure> {

@@ -13,8 +13,9 @@ use kept_states::{Revising, keep_all, put, put_settings, revise};
 
 use crate::book::{
     Approval, Book, Change, ChangeRefused, Finding, IdKind, Ingredient, IngredientId, Item, ItemId,
-    LimitPassed, Measure, MeasureId, Recipe, RecipeId, Settings, Shelf, State, TastedFactor, TastedFigure, Tasting, TastingId,
-    Translation, Version, VersionId, Vessel, VesselId, new_errors, put_change, put_translation,
+    LimitPassed, Measure, MeasureId, Recipe, RecipeId, Settings, Shelf, State, TastedFactor,
+    TastedFigure, Tasting, TastingId, Translation, Version, VersionId, Vessel, VesselId,
+    new_errors, put_change, put_translation,
 };
 
 /// What a person wants changed.
@@ -411,7 +412,10 @@ fn correct_tasted(
     change: impl FnOnce(&mut Vec<TastedFigure>),
 ) -> Result<(), EditError> {
     let found = book.ingredient(id);
-    let mut item = found.ok_or_else(|| gone(IdKind::Ingredient, id))?.as_ref().clone();
+    let mut item = found
+        .ok_or_else(|| gone(IdKind::Ingredient, id))?
+        .as_ref()
+        .clone();
     let kept = item.earlier.states.len();
     change(&mut item.tasted);
     put(book, item);

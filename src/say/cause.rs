@@ -137,9 +137,7 @@ impl Speaker<'_> {
             Cause::Flavour(..)
             | Cause::TastedSweetness(_)
             | Cause::Potency(_)
-            | Cause::SweetenerMixture => {
-                "narrow-taste-with-standard"
-            }
+            | Cause::SweetenerMixture => "narrow-taste-with-standard",
             Cause::Density(_) => "narrow-weigh-volume",
             Cause::DensityModel => "narrow-weigh-drink-volume",
             Cause::BulkDensity(_) => "narrow-weigh-level-measures",

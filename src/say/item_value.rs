@@ -4,8 +4,7 @@ use super::{Speaker, say};
 use crate::balance::{AllergenSummary, Verdict};
 use crate::book::{
     AllergenStatement, Book, Composition, Diet, Figure, Filling, HouseMade, Ingredient, ItemId,
-    Level, Measure, Nominal, Nutrient, Price, Settings, Shape, Tasting, TemperatureWindow,
-    Vessel,
+    Level, Measure, Nominal, Nutrient, Price, Settings, Shape, Tasting, TemperatureWindow, Vessel,
 };
 use crate::quantity::excerpt;
 

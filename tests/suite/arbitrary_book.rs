@@ -12,8 +12,9 @@ use evensip::book::{
     Ingredient, IngredientId, Instruction, Instruments, Item, ItemId, LabelUnits, LanguageId, Line,
     LineId, Measure, MeasureId, MeasureKind, NamedLevel, Nominal, Nutrient, PolyolKind, Price,
     Reading, ReadingAmount, Recipe, RecipeId, Resolved, Role, SaltUnit, Serviceware,
-    ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TasteNote, TastedCup,
-    TastedFactor, TastedFigure, TastedWith, Tasting, TastingId, TastingOutcome, Temperature, TemperatureWindow, Translation, Version, VersionId, Vessel, VesselId, VesselKind,
+    ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TasteNote,
+    TastedCup, TastedFactor, TastedFigure, TastedWith, Tasting, TastingId, TastingOutcome,
+    Temperature, TemperatureWindow, Translation, Version, VersionId, Vessel, VesselId, VesselKind,
     Yardstick,
 };
 use evensip::edit::Edit;

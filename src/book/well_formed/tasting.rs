@@ -27,7 +27,10 @@ pub(super) fn check(book: &Book, item: &Tasting, list: &mut Checklist) {
     for note in &item.notes {
         list.name(place("notes"), &note.person);
         if note.cup == 0 || note.cup as usize > cups {
-            let what = Unfinished::NoSuchCup { cup: note.cup, cups };
+            let what = Unfinished::NoSuchCup {
+                cup: note.cup,
+                cups,
+            };
             list.unfinished(place("notes"), what);
         }
     }

@@ -31,10 +31,7 @@ pub(in crate::command_line) fn place(place: &Place) -> Value {
             "version",
             json!({ "recipe": recipe.as_str(), "version": version.as_str() }),
         ),
-        Place::Tasting(id, field) => (
-            "tasting",
-            json!({ "tasting": id.as_str(), "field": field }),
-        ),
+        Place::Tasting(id, field) => ("tasting", json!({ "tasting": id.as_str(), "field": field })),
         Place::Approval(recipe, number) => (
             "approval",
             json!({ "recipe": recipe.as_str(), "number": number }),

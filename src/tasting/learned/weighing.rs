@@ -5,9 +5,7 @@ use std::collections::BTreeMap;
 use super::super::blind_test::{BlindTest, Sides};
 use super::super::evidence::{ComparedCups, CupIntensity, TastingResult, evidence};
 use super::cups::{CupTaste, stated_uncertainty, taste};
-use crate::book::{
-    Axis, Book, IngredientId, TastedFactor, Tasting, TastingId, TastingOutcome,
-};
+use crate::book::{Axis, Book, IngredientId, TastedFactor, Tasting, TastingId, TastingOutcome};
 
 /// How much may still pass for cups that were matched, in noticeable steps (assumed).
 const MATCHED_WITHIN: f64 = 0.5;
@@ -101,7 +99,8 @@ impl Proposal {
     pub fn is_news(&self) -> bool {
         let (times, u) = self.taken.unwrap_or((1.0, self.before));
         let is_same = |one: f64, other: f64| (one - other).abs() < 5e-4;
-        !self.is_reference() && !(is_same(times, self.times) && is_same(u, self.u))
+        let is_as_taken = is_same(times, self.times) && is_same(u, self.u);
+        !self.is_reference() && !is_as_taken
     }
 }
 
@@ -120,7 +119,8 @@ pub fn learned(book: &Book) -> Learned {
         .map(|tasting| (tasting.as_ref(), hold(book, tasting)))
         .collect();
     let factors = factors(book, &held);
-    let place_of: BTreeMap<&Factor, usize> = (0..).zip(&factors).map(|(at, one)| (&one.0, at)).collect();
+    let place_of: BTreeMap<&Factor, usize> =
+        (0..).zip(&factors).map(|(at, one)| (&one.0, at)).collect();
     let priors: Vec<f64> = factors.iter().map(|(_, before)| *before).collect();
     let mut compared = Vec::new();
     let mut weighed_at = Vec::new();
@@ -144,22 +144,25 @@ pub fn learned(book: &Book) -> Learned {
             contradicts: at.is_some_and(|at| contradictions.contains(&at)),
         }
     });
-    let proposals = factors.iter().zip(&found.factors).map(|((factor, before), estimate)| {
-        let times = estimate.log.exp();
-        let item = book.ingredient(&factor.ingredient);
-        let taken = item.and_then(|item| item.tasted_figure(&factor.what));
-        let of_it = held.iter().filter(|(_, held)| {
-            held.as_ref().is_ok_and(|held| held.has(factor))
+    let proposals = factors
+        .iter()
+        .zip(&found.factors)
+        .map(|((factor, before), estimate)| {
+            let times = estimate.log.exp();
+            let item = book.ingredient(&factor.ingredient);
+            let taken = item.and_then(|item| item.tasted_figure(&factor.what));
+            let of_it = held
+                .iter()
+                .filter(|(_, held)| held.as_ref().is_ok_and(|held| held.has(factor)));
+            Proposal {
+                factor: factor.clone(),
+                before: *before,
+                times,
+                u: times * estimate.u,
+                taken: taken.map(|taken| (taken.times, taken.u)),
+                tastings: of_it.map(|(tasting, _)| tasting.id.clone()).collect(),
+            }
         });
-        Proposal {
-            factor: factor.clone(),
-            before: *before,
-            times,
-            u: times * estimate.u,
-            taken: taken.map(|taken| (taken.times, taken.u)),
-            tastings: of_it.map(|(tasting, _)| tasting.id.clone()).collect(),
-        }
-    });
     Learned {
         proposals: proposals.collect(),
         tastings: tastings.collect(),
@@ -214,7 +217,12 @@ fn hold(book: &Book, tasting: &Tasting) -> Result<Held, SetAside> {
     let mut changed = Vec::new();
     for cup in [&mut first, &mut second] {
         let is_changed = |(id, _): &(IngredientId, f64)| cup.changed.contains(id);
-        changed.extend(cup.parts.iter().filter(|part| is_changed(part)).map(|(id, _)| id.clone()));
+        changed.extend(
+            cup.parts
+                .iter()
+                .filter(|part| is_changed(part))
+                .map(|(id, _)| id.clone()),
+        );
         let changed_in_cup = std::mem::take(&mut cup.changed);
         cup.parts.retain(|(id, _)| !changed_in_cup.contains(id));
     }

@@ -115,7 +115,10 @@ fn taken_ui(
         value: figure.times,
         u: figure.u,
     };
-    let (what, times) = (speaker.tasted_factor(&figure.what), speaker.uncertain(times, ""));
+    let (what, times) = (
+        speaker.tasted_factor(&figure.what),
+        speaker.uncertain(times, ""),
+    );
     let (date, by) = (name_as_shown(&figure.date), name_as_shown(&figure.by));
     let words = if by.trim().is_empty() {
         say!(speaker, "ingredient-tasted-taken", what: what, times: times, date: date)
