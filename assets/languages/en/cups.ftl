@@ -42,7 +42,7 @@ cups-not-known = { $axes } of these cups is not known: fewer may taste like it.
 cups-helps-level = Bring the recipe back level: { $share } of 100 cups.
 cups-helps-weigh = Weigh { $grams } of { $ingredient } instead of measuring { $amount }: { $share } of 100 cups.
 cups-helps-smaller = Measure { $ingredient } with a { $measure } of half the size, twice as often: { $share } of 100 cups.
-cups-helps-recalibrate = Set the { $measure } to what it gave when the drink was approved, and check it every day: { $share } of 100 cups.
+cups-helps-recalibrate = Check every day what the { $measure } gives, and correct it: { $share } of 100 cups.
 # { $what } is the temperature of something, { $limits } what the thermometer may be off by.
 cups-helps-thermometer = Hold { $what } to ± { $limits } with a thermometer: { $share } of 100 cups.
 cups-helps-nothing = Nothing that can be done at the counter brings noticeably more cups there.

@@ -14,6 +14,9 @@ use crate::ui::widgets::level::LevelMark;
 use crate::ui::words::{self, capitalised, quiet_ui, subheading_ui};
 use crate::workbench::{Action, LookState};
 
+/// More than 99, but not all.
+const OVER_99: &str = ">99";
+
 /// The way to the cups, and the cups.
 pub(super) fn cups_sheet_ui(
     ui: &mut Ui,
@@ -121,7 +124,10 @@ fn strip_ui(ui: &mut Ui, speaker: Speaker<'_>, axis: &AxisCups) {
         more: count(more),
         further: speaker.more(&axis.axis),
     );
-    let digits = speaker.number((100.0 * within).round(), 0);
+    let digits = match OfAHundred::of(within) {
+        OfAHundred::Over99 => OVER_99.to_owned(),
+        _ => speaker.number((100.0 * within).round(), 0),
+    };
     let words = StripWords {
         name: LevelMark::name_of(&axis.axis, speaker),
         count: &digits,
