@@ -14,6 +14,7 @@ mod catalogue;
 mod cause;
 mod caution;
 mod cooling;
+mod cups;
 mod differences;
 mod edits;
 mod exchange;
@@ -36,6 +37,7 @@ mod tasting;
 mod tasting_record;
 mod typing;
 mod variation;
+mod why_off;
 mod written;
 mod yardstick;
 
