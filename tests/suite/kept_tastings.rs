@@ -662,8 +662,12 @@ fn the_window_keeps_a_tasting_and_leads_to_what_it_says() {
     type_on(&mut window, "CD");
     press(&mut window, Modifiers::NONE, Key::Enter);
     assert_eq!(kept(&window).people, ["AB", "CD"]);
-    choose(&mut window, "What was asked about", "chestnut");
-    choose(&mut window, "Kind of outcome", "cup 2 was matched to cup 1");
+    choose(&mut window, "What was asked about: sweetness", "chestnut");
+    choose(
+        &mut window,
+        "Kind of outcome: nothing counted",
+        "cup 2 was matched to cup 1",
+    );
     retype(
         &mut window,
         "How many people answered, each counted once",

@@ -15,8 +15,8 @@ use crate::ui::area::{Area, Navigation};
 use crate::ui::field::take_keyboard;
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::ViewState;
-use crate::ui::widgets::form::{Entry, Sheet, link_ui, read_date, wrapped_link_ui};
-use crate::ui::words::{paragraph_ui, quiet_ui, small_heading_ui};
+use crate::ui::widgets::form::{Entry, Sheet, read_date, wrapped_link_ui};
+use crate::ui::words::{capitalised, paragraph_ui, quiet_ui, small_heading_ui};
 use crate::workbench::{Action, WhatTastingsSay, today, verdict_of};
 
 /// The kinds of outcome, in the order in which they are offered.
@@ -49,7 +49,7 @@ pub(super) fn tastings_ui(
         let outcome = speaker.tasting_outcome(tasting.outcome);
         let name = speaker.name_of_tasting(tasting);
         let words = say!(speaker, "tastings-row", tasting: name, outcome: outcome);
-        if wrapped_link_ui(ui, &words).clicked() {
+        if wrapped_link_ui(ui, &capitalised(&words)).clicked() {
             *open = (!is_open).then(|| tasting.id.clone());
         }
         if is_open {
@@ -58,7 +58,7 @@ pub(super) fn tastings_ui(
             });
         }
     }
-    let add = link_ui(ui, speaker.word("tastings-add"));
+    let add = wrapped_link_ui(ui, speaker.word("tastings-add"));
     if add.clicked() {
         let tasting = new_tasting(screen);
         *open = Some(tasting.id.clone());
@@ -105,7 +105,7 @@ fn entry_ui(
     cups_ui(ui, screen, &mut sheet, tasting);
     outcome_ui(ui, speaker, &mut sheet, tasting);
     notes_ui(ui, speaker, &mut sheet, tasting);
-    let remove = link_ui(ui, speaker.word("tastings-remove"));
+    let remove = wrapped_link_ui(ui, speaker.word("tastings-remove"));
     take_keyboard(ui, &sheet.focus("remove"), &remove);
     if remove.clicked() {
         sheet.edit("remove", Edit::RemoveTasting(tasting.id.clone()));
@@ -127,7 +127,7 @@ fn people_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Tasting>, 
     });
     if !before.people.is_empty() {
         quiet_ui(ui, &speaker.tasters(before));
-        let fewer = link_ui(ui, speaker.word("tastings-people-fewer"));
+        let fewer = wrapped_link_ui(ui, speaker.word("tastings-people-fewer"));
         if fewer.clicked() {
             sheet.change("taster", |item| {
                 item.people.pop();
