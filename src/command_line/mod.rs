@@ -245,9 +245,6 @@ pub struct WhyOffArguments {
     /// Temperature of that sample, °C, for an instrument that doesn't correct for it
     #[arg(long, value_parser = amount, requires = "brix", value_name = "CELSIUS")]
     brix_at: Option<f64>,
-    /// What is in it that misleads a refractometer
-    #[arg(long, value_enum, requires = "brix")]
-    holds: Vec<brix::HoldsArgument>,
     /// The ice in the cup, fished out and weighed, g
     #[arg(long, value_parser = amount, value_name = "GRAMS")]
     ice: Option<f64>,
