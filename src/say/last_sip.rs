@@ -8,6 +8,9 @@ impl Speaker<'_> {
     /// A fact about a drink from the counter to the last sip.
     pub fn last_sip_remark(&self, remark: &LastSipRemark) -> String {
         match remark {
+            LastSipRemark::Level([from, to]) if to - from < 1.0 => {
+                say!(self, "last-sip-level-once", minutes: self.minutes(*from))
+            }
             LastSipRemark::Level([from, to]) => {
                 let (from, to) = (self.minutes(*from), self.minutes(*to));
                 say!(self, "last-sip-level", from: from, to: to)
@@ -59,16 +62,25 @@ impl Speaker<'_> {
         };
         let best = course.best()?;
         let minutes = self.minutes(best.minutes);
-        Some(match course.level_between() {
-            Some([from, to]) => {
-                let (from, to) = (self.minutes(from), self.minutes(to));
-                say!(self, "last-sip-other-level", way: way, from: from, to: to, minutes: minutes)
-            }
-            None => {
-                let steps = self.steps(best.distance?);
-                say!(self, "last-sip-other-never", way: way, minutes: minutes, steps: steps)
-            }
-        })
+        let Some([from, to]) = course.level_between() else {
+            let steps = self.steps(best.distance?);
+            return Some(say!(
+                self,
+                "last-sip-other-never",
+                way: way,
+                minutes: minutes,
+                steps: steps
+            ));
+        };
+        let (from, to) = (self.minutes(from), self.minutes(to));
+        Some(say!(
+            self,
+            "last-sip-other-level",
+            way: way,
+            from: from,
+            to: to,
+            minutes: minutes
+        ))
     }
 
     fn minutes(&self, minutes: f64) -> String {

@@ -1,5 +1,6 @@
 # Ein Getränk von der Theke bis zum letzten Schluck.
 last-sip-level = Es schmeckt von { $from } bis { $to } nach der Ausgabe, wie es soll: bei Temperatur, Süße und Tee innerhalb eines Schritts.
+last-sip-level-once = Es schmeckt weniger als eine Minute lang, wie es soll: { $minutes } nach der Ausgabe.
 last-sip-never = Es liegt nie bei Temperatur, Süße und Tee zugleich innerhalb eines Schritts.
 last-sip-best = Am besten ist es nach { $minutes }, insgesamt { $steps } Schritte entfernt.
 last-sip-nothing-known = Wie es schmecken soll, weiß niemand: Tragen Sie ein, was auf den Etiketten fehlt.

@@ -1,5 +1,6 @@
 # A drink from the counter to the last sip. { $from }, { $to } and { $minutes } are times with their unit.
 last-sip-level = It tastes right from { $from } to { $to } after it is handed over: within a step on temperature, sweetness and tea.
+last-sip-level-once = It tastes right for less than a minute, { $minutes } after it is handed over.
 last-sip-never = It is never within a step on temperature, sweetness and tea at once.
 # { $steps } is a number of steps, on all axes together.
 last-sip-best = It is at its best after { $minutes }, { $steps } steps away in all.

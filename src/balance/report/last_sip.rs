@@ -2,7 +2,7 @@
 //!
 //! A hot drink follows the cooling curve of its cup. A drink with ice takes heat from the room at the rate at which its ice melts
 //! ([`MeltRate`]), stays at the freezing point of what is left while there is ice, and warms by the same heat afterwards, in proportion to
-//! what it is cooler than the room: dT/dt = r·L/C·(T_room − T)/T_room with the melt rate r, 333.55 kJ/kg for L and the heat capacity C of the
+//! what it is cooler than the room: `dT/dt = r·L/C·(R − T)/R` in a room of R °C, with the melt rate r, 333.55 kJ/kg for L and the heat capacity C of the
 //! drink. A cold drink without ice warms in the same way. Sweetness is that of each moment's own temperature.
 //!
 //! # Limitations
@@ -156,7 +156,7 @@ pub fn last_sip(
     let course = if is_hot {
         Course::Cools(cooling(book, balance)?.curve)
     } else {
-        Course::Warms(Warming::of(book, &parts, room))
+        Course::Warms(Box::new(Warming::of(book, &parts, room)))
     };
     let tasting = Tasting { balance, parts };
     let held = standard.unwrap_or(balance);
@@ -276,7 +276,7 @@ impl Sip {
 /// What becomes of the temperature.
 enum Course {
     Cools(CoolingCurve),
-    Warms(Warming),
+    Warms(Box<Warming>),
 }
 
 impl Course {
