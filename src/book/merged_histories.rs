@@ -189,14 +189,27 @@ impl<T: Tasted> States<'_, T> {
         set: impl Fn(&mut TastedWith, u32),
         tastings: &mut [Tasting],
     ) -> Option<T> {
-        let with_it = tastings
-            .iter_mut()
-            .filter(|tasting| tasting.items.contains(id));
+        let revision_of = |tasting: &Tasting| {
+            let with = tasting.approval.tasted_with.as_ref();
+            with.map_or(0, &revision)
+        };
+        let enters = |tasting: &&Tasting| tasting.items.contains(id);
+        let shared = tastings.iter().filter(enters);
+        let shared = shared.filter(|tasting| tasting.is_mine && tasting.is_theirs);
+        let begun: Vec<Begun<T::Kept>> = shared
+            .filter_map(|tasting| {
+                let revision = revision_of(tasting);
+                let [mine, theirs] = [self.mine, self.theirs].map(|item| at(item, revision));
+                let was = at(self.base?, revision);
+                Some(Begun { was, mine, theirs })
+            })
+            .collect();
+        let with_it = tastings.iter_mut();
+        let with_it = with_it.filter(|tasting| tasting.items.contains(id));
         let mut wanted: Vec<(&mut Tasting, u32, T::Kept)> = with_it
             .map(|tasting| {
-                let with = tasting.approval.tasted_with.as_ref();
-                let revision = with.map_or(0, &revision);
-                let state = self.tasted(tasting, revision);
+                let revision = revision_of(tasting);
+                let state = self.tasted(tasting, revision, &begun);
                 (tasting, revision, state)
             })
             .collect();
@@ -227,26 +240,39 @@ impl<T: Tasted> States<'_, T> {
         Some(item)
     }
 
-    /// The state that an approval had at a revision. What one side has put right is right for the other one, too: there the
-    /// revision that both began with is another state, and that state was not kept as one that a product had.
-    fn tasted(&self, tasting: &Tasting, revision: u32) -> T::Kept {
+    /// The state that an approval had at a revision. What one side has put right is right for the other one, too.
+    fn tasted(&self, tasting: &Tasting, revision: u32, begun: &[Begun<T::Kept>]) -> T::Kept {
         let [mine, theirs] = [self.mine, self.theirs].map(|item| at(item, revision));
-        let begun = self.base.map(|base| at(base, revision));
-        let is_put_right = |other: &T, state: &T::Kept, others: &T::Kept| {
-            let revised = self.base.is_some_and(|base| {
-                revision <= base.earlier().revision
-                    && base.earlier().revision < other.earlier().revision
-            });
-            revised && begun.as_ref() == Some(state) && state != others
-        };
         match (tasting.is_mine, tasting.is_theirs) {
-            (true, false) if is_put_right(self.theirs, &mine, &theirs) => theirs,
-            (true, false) => mine,
-            (false, true) if is_put_right(self.mine, &theirs, &mine) => mine,
-            (false, true) => theirs,
-            _ if mine == theirs || begun.as_ref() == Some(&theirs) => mine,
-            _ if begun.as_ref() == Some(&mine) => theirs,
-            _ => at(self.merged, revision),
+            (true, false) => {
+                let right = begun
+                    .iter()
+                    .find(|one| one.was == mine && one.theirs != mine);
+                right.map_or(mine, |one| one.theirs.clone())
+            }
+            (false, true) => {
+                let right = begun
+                    .iter()
+                    .find(|one| one.was == theirs && one.mine != theirs);
+                right.map_or(theirs, |one| one.mine.clone())
+            }
+            _ if mine == theirs => mine,
+            _ => {
+                let was = self.base.map(|base| at(base, revision));
+                match (was.as_ref() == Some(&theirs), was.as_ref() == Some(&mine)) {
+                    (true, _) => mine,
+                    (_, true) => theirs,
+                    _ => at(self.merged, revision),
+                }
+            }
         }
     }
+}
+
+/// What an approval of both sides was tasted with: in the book that both began with, and on each side since. They differ where a
+/// side has put right what was wrong: what a product was before it changed is kept.
+struct Begun<K> {
+    was: K,
+    mine: K,
+    theirs: K,
 }

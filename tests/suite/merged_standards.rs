@@ -51,7 +51,7 @@ fn shop() -> Book {
         };
         book.recipes.put(Recipe {
             // The first has one of them, the last both.
-            entries: POWDERS[..1 + at / 2]
+            entries: POWDERS[..=at / 2]
                 .iter()
                 .map(|powder| line(powder))
                 .collect(),
@@ -76,7 +76,7 @@ fn powder(book: &Book, name: &str, change: impl FnOnce(&mut Ingredient)) -> Edit
 fn sugars(book: &Book, name: &str, value: f64) -> Edit {
     let figure = Figure::new(value, Evidence::Label);
     powder(book, name, |item| {
-        item.composition.state(Nutrient::Sugars, figure)
+        item.composition.state(Nutrient::Sugars, figure);
     })
 }
 
