@@ -20,7 +20,7 @@ compare-remove = { $drink } entfernen
 compare-cost = Kosten { $more } { $currency } je Getränk
 compare-cost-not-known = die Kosten lassen sich nicht vergleichen: ein Preis ist nicht angegeben
 # Headings of parts of the table, and names of rows.
-compare-cost-and-guests = Kosten und Gäste
+compare-cost-and-guests = Kosten, Zucker und Gäste
 compare-figures = Werte
 compare-how-made = Zubereitung
 compare-margin = Marge

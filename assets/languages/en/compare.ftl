@@ -20,7 +20,7 @@ compare-remove = Remove { $drink }
 compare-cost = cost { $more } { $currency } a drink
 compare-cost-not-known = cost can’t be compared: a price is not stated
 # Headings of parts of the table, and names of rows.
-compare-cost-and-guests = Cost and guests
+compare-cost-and-guests = Cost, sugar and guests
 compare-figures = Figures
 compare-how-made = How it is made
 compare-margin = margin
