@@ -4,9 +4,9 @@ use egui::{Key, Modifiers};
 use evensip::swap::{Drifted, answer, drifted};
 use evensip::ui::Area;
 
-use super::{CREAMER, item, versions};
+use super::{CREAMER, item, recipe, versions};
 use crate::at_the_window::{
-    Window, book, click, eventually, has, press, read_aloud, says, type_on, undo,
+    Window, book, click, eventually, has, press, read_aloud, row, says, type_on, undo,
 };
 use crate::played_day::{click_into, enter};
 
@@ -45,8 +45,8 @@ pub(super) fn brought_back(window: &mut Window) {
     assert_eq!(window.state().view().area, Area::Findings);
     let found = drifted(&book(window));
     let drinks = names(window, &found);
-    // Four and five scoops of the creamer taste of it, two beside a syrup do not.
-    assert_eq!(drinks, ["Miller's Cloud", "Weir Tea"]);
+    // Four and five scoops of the creamer taste of it. Two beside a syrup do not, but how acid that drink is nobody can tell.
+    assert_eq!(drinks, ["Barley Lantern", "Miller's Cloud", "Weir Tea"]);
     for name in &drinks {
         assert!(has(window, &format!("Bring back {name}")), "{name}");
     }
@@ -57,10 +57,13 @@ pub(super) fn brought_back(window: &mut Window) {
     );
     let now = book(window);
     for one in &found {
+        let is_off = one.difference.within_one_step() == Some(false);
+        assert_eq!(is_off, one.recipe != recipe(&now, "Barley Lantern").id);
         let answer = answer(&now, &one.question().unwrap()).unwrap();
-        let first = answer.suggestions.first().unwrap();
+        let first = answer.suggestions.first();
         let before = one.difference.distance.unwrap();
-        assert!(first.difference.distance.unwrap() < before);
+        let is_nearer = first.is_some_and(|first| first.difference.distance.unwrap() < before);
+        assert!(is_nearer || !is_off, "{:?}", one.recipe);
     }
     click(window, "Bring all of them back");
     eventually(window, "the way back", |window| {
@@ -68,8 +71,11 @@ pub(super) fn brought_back(window: &mut Window) {
     });
     click(window, "Select all");
     let before = versions(window);
-    click(window, "Add 2 new versions");
-    assert_eq!(versions(window), before + 2);
+    let add = row(window, "Add ");
+    click(window, &add);
+    let added = versions(window) - before;
+    assert!(added >= 2, "{add}");
+    assert_eq!(add, format!("Add {added} new versions"));
     undo(window);
     assert_eq!(versions(window), before);
 }
