@@ -149,17 +149,15 @@ pub(super) fn shopping(window: &mut Window) {
         let item = now.ingredient(&purchase.need.ingredient).unwrap();
         item.name == "black tea, brewed"
     }));
+    let before = text_of(window, "Folder for the files");
+    click(window, "Choose the folder for the files");
+    eventually(window, "the folder", |window| {
+        text_of(window, "Folder for the files") != before
+    });
     write(window);
 }
 
 fn write(window: &mut Window) {
-    let chosen = !text_of(window, "Folder for the files").is_empty();
-    if !chosen {
-        click(window, "Choose the folder for the files");
-        eventually(window, "the folder", |window| {
-            !text_of(window, "Folder for the files").is_empty()
-        });
-    }
     click(window, "Write the card");
     eventually(window, "the file", |window| says(window, "Written: "));
 }

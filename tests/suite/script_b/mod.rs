@@ -16,8 +16,8 @@ use crate::played_day::{Picks, play};
 use crate::supplier_list::{LIST, windows_1252};
 
 /// What the day may take: presses of the pointer, and texts.
-const MOST_PRESSES: u32 = 60;
-const MOST_TEXTS: u32 = 16;
+const MOST_PRESSES: u32 = 50;
+const MOST_TEXTS: u32 = 12;
 
 const THORNBY: &str = "Thornby roasted barley powder";
 const ALDGRAVE: &str = "Aldgrave roasted barley powder";
