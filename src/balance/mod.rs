@@ -16,6 +16,7 @@ mod assumption;
 mod brewing;
 mod calibration;
 mod cause;
+mod control_chart;
 mod diet;
 mod house_made;
 mod measurand;
@@ -41,6 +42,10 @@ pub use calibration::{
     more_weighing, volume_of_use,
 };
 pub use cause::{Cause, Sweet};
+pub use control_chart::{
+    ChartDay, ChartKind, ControlChart, FIRM, Limited, RUN, Shift, Signal, TooFewDays,
+    control_charts, since_day,
+};
 pub use diet::{
     Against, AllergenSummary, Claim, Claims, Contradiction, Verdict, claims_of_ingredient,
 };

@@ -13,6 +13,7 @@ mod brewing;
 mod catalogue;
 mod cause;
 mod caution;
+mod control;
 mod cooling;
 mod differences;
 mod edits;

@@ -4,6 +4,7 @@
 
 mod cause;
 mod change;
+mod control;
 mod finding;
 mod ingredient;
 mod load;
@@ -13,6 +14,7 @@ mod yardstick;
 
 pub(super) use cause::cause;
 pub(super) use change::changes;
+pub(super) use control::{chart_limits, chart_rough, chart_shift, moved_drink, too_few_days};
 pub(super) use finding::{finding, place};
 pub(super) use ingredient::{assumption, no_figure, statement};
 pub(super) use load::load_error;
