@@ -10,9 +10,11 @@ mod list_reading;
 mod list_review;
 mod match_menu;
 mod model;
+mod named_row;
 mod other_shop;
 mod pages;
 mod review;
+mod tasting;
 mod written_recipe;
 
 pub use batch::BatchOrder;
