@@ -10,6 +10,9 @@ use crate::balance::{AllergenSummary, Measurand, Verdict};
 use crate::say::{Speaker, say};
 use crate::tasting::{Sample, Serving, ServingDesign, servings};
 
+/// The words by which messages choose a place.
+const PLACES: [&str; 3] = ["first", "second", "third"];
+
 /// What is said of a code, a cup and a person.
 struct Tasting<'book> {
     speaker: Speaker<'book>,
@@ -176,7 +179,7 @@ impl<'book> Tasting<'book> {
     fn boxes(&self, serving: &Serving) -> Table {
         let speaker = &self.speaker;
         let answers = match self.asked.design {
-            ServingDesign::Ranking => ["1", "2", "3"]
+            ServingDesign::Ranking => PLACES
                 .map(|rank| say!(speaker, "blind-rank", rank: rank))
                 .to_vec(),
             _ => vec![speaker.word("blind-my-answer").to_owned()],
@@ -195,7 +198,8 @@ impl<'book> Tasting<'book> {
     }
 
     fn cup_word(&self, at: usize) -> String {
-        say!(self.speaker, "blind-cup", number: at.to_string())
+        let place = PLACES[at.clamp(1, PLACES.len()) - 1];
+        say!(self.speaker, "blind-cup", number: place)
     }
 
     /// How many cups of a sample there are, which codes stand on them, and what it is.

@@ -15,6 +15,7 @@ mod cause;
 mod caution;
 mod control;
 mod cooling;
+mod cups;
 mod differences;
 mod edits;
 mod exchange;
@@ -36,6 +37,7 @@ mod taste;
 mod tasting;
 mod typing;
 mod variation;
+mod why_off;
 mod written;
 mod yardstick;
 

@@ -147,9 +147,8 @@ impl Speaker<'_> {
                 level,
                 least,
             } => {
-                let least = least.unwrap_or_default().to_string();
-                let level = self.probability(level);
-                say!(self, "tasting-cannot-show", people: people.to_string(), level: level, least: least)
+                let (people, level) = (people.to_string(), self.probability(level));
+                say!(self, "tasting-cannot-show", people: people, level: level, least: least.unwrap_or(0))
             }
             RankingRemark::Power {
                 people,

@@ -271,14 +271,14 @@ blind-task-liking = { $design ->
 }
 blind-my-answer = meine Antwort
 blind-rank = { $rank ->
-    [1] 1, am meisten
-    [2] 2
-   *[3] 3, am wenigsten
+    [first] 1, am meisten
+    [second] 2
+   *[third] 3, am wenigsten
 }
 blind-cup = { $number ->
-    [1] erster Becher
-    [2] zweiter Becher
-   *[3] dritter Becher
+    [first] erster Becher
+    [second] zweiter Becher
+   *[third] dritter Becher
 }
 blind-boxes-caption = die Becher von Prüfperson { $number }, in der Reihenfolge des Probierens
 blind-pour-secret = Dieses Blatt sehen die Prüfpersonen nicht. Wer ausschenkt, probiert nicht und serviert nicht.

@@ -46,12 +46,12 @@ tasting-repeated = { $repeated ->
 tasting-rank-needed = Bei { $people } Personen zeigen die Rangsummen ab F = { $friedman } einen Unterschied; durch Raten kommt das mit einer Wahrscheinlichkeit von { $chance } vor.
 tasting-rank-order-needed = Bei { $people } Personen ist die vorhergesagte Reihenfolge ab L = { $page } gezeigt; durch Raten kommt das mit einer Wahrscheinlichkeit von { $chance } vor.
 # Ein Unterschied als Teil eines Satzes.
-tasting-rank-effect-share = eine Rangordnung, die { $share } der Menschen schmecken
-tasting-rank-effect-d-prime = drei Becher in gleichen Schritten, der erste und der letzte um d′ { $size } verschieden
+tasting-rank-effect-share = eine Rangordnung, die { $share } der Menschen schmecken,
+tasting-rank-effect-d-prime = einen Unterschied von d′ { $size } zwischen dem ersten und dem letzten Becher, mit dem dritten in der Mitte,
 # { $effect } ist eines der beiden.
-tasting-rank-least-panel = Mit einer Wahrscheinlichkeit von { $power } finden { $people } Personen: { $effect }.
+tasting-rank-least-panel = { $people } Personen finden { $effect } mit einer Wahrscheinlichkeit von { $power }.
 tasting-rank-shows = Damit sie mit einer Wahrscheinlichkeit von { $power } gefunden wird, müssen { $share } der Menschen die Rangordnung der Becher schmecken.
-tasting-rank-predicted-shows-more = Wenn Sie die Reihenfolge vorher sagen können, tun Sie es: Eine vorhergesagte Reihenfolge wird für sich geprüft. { $effect }: gefunden mit einer Wahrscheinlichkeit von { $predicted } statt { $power }.
+tasting-rank-predicted-shows-more = Wenn Sie die Reihenfolge vorher sagen können, tun Sie es: Mit einer vorhergesagten Reihenfolge finden Sie { $effect } mit einer Wahrscheinlichkeit von { $predicted } statt { $power }.
 tasting-rank-sums = Rangsummen von { $people } Personen, je kleiner, desto mehr: A { $a }, B { $b }, C { $c }.
 tasting-rank-friedman = { $counted ->
     [exact] F = { $friedman }. Durch Raten allein liegen Summen mit einer Wahrscheinlichkeit von { $chance } mindestens so weit auseinander.

@@ -271,14 +271,14 @@ blind-task-liking = { $design ->
 }
 blind-my-answer = my answer
 blind-rank = { $rank ->
-    [1] 1, the most
-    [2] 2
-   *[3] 3, the least
+    [first] 1, the most
+    [second] 2
+   *[third] 3, the least
 }
 blind-cup = { $number ->
-    [1] first cup
-    [2] second cup
-   *[3] third cup
+    [first] first cup
+    [second] second cup
+   *[third] third cup
 }
 blind-boxes-caption = the cups of taster { $number }, in the order of tasting
 blind-pour-secret = Keep this sheet out of the tasters’ sight. Whoever pours neither tastes nor serves.

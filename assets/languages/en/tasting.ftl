@@ -47,11 +47,11 @@ tasting-rank-needed = With { $people } people, the rank sums show a difference f
 tasting-rank-order-needed = With { $people } people, the predicted order is shown from L = { $page } on; guessing leads to that with a probability of { $chance }.
 # A difference, as part of a sentence.
 tasting-rank-effect-share = an order of the cups that { $share } of people taste
-tasting-rank-effect-d-prime = three cups in even steps, the first and the last d′ { $size } apart
+tasting-rank-effect-d-prime = a difference of d′ { $size } between the first and the last cup, with the third halfway between
 # { $effect } is one of the two above.
 tasting-rank-least-panel = With a probability of { $power }, { $people } people find { $effect }.
 tasting-rank-shows = To be found with a probability of { $power }, the order of the cups must be tasted by { $share } of people.
-tasting-rank-predicted-shows-more = If you can say the order beforehand, do: a predicted order is tested for itself. { $effect }: found with a probability of { $predicted } instead of { $power }.
+tasting-rank-predicted-shows-more = If you can say the order beforehand, do: with a predicted order you find { $effect } with a probability of { $predicted } instead of { $power }.
 tasting-rank-sums = Rank sums of { $people } people, the smaller the more: A { $a }, B { $b }, C { $c }.
 tasting-rank-friedman = { $counted ->
     [exact] F = { $friedman }. By guessing alone, sums at least as far apart have a probability of { $chance }.

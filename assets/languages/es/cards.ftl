@@ -269,14 +269,14 @@ blind-task-liking = { $design ->
 }
 blind-my-answer = mi respuesta
 blind-rank = { $rank ->
-    [1] 1, el que más
-    [2] 2
-   *[3] 3, el que menos
+    [first] 1, el que más
+    [second] 2
+   *[third] 3, el que menos
 }
 blind-cup = { $number ->
-    [1] primer vaso
-    [2] segundo vaso
-   *[3] tercer vaso
+    [first] primer vaso
+    [second] segundo vaso
+   *[third] tercer vaso
 }
 blind-boxes-caption = los vasos del catador { $number }, en el orden de cata
 blind-pour-secret = Mantener esta hoja fuera de la vista de los catadores. Quien prepara los vasos no cata ni sirve.

@@ -269,14 +269,14 @@ blind-task-liking = { $design ->
 }
 blind-my-answer = ma réponse
 blind-rank = { $rank ->
-    [1] 1, le plus
-    [2] 2
-   *[3] 3, le moins
+    [first] 1, le plus
+    [second] 2
+   *[third] 3, le moins
 }
 blind-cup = { $number ->
-    [1] premier gobelet
-    [2] deuxième gobelet
-   *[3] troisième gobelet
+    [first] premier gobelet
+    [second] deuxième gobelet
+   *[third] troisième gobelet
 }
 blind-boxes-caption = les gobelets du dégustateur { $number }, dans l’ordre de dégustation
 blind-pour-secret = Garder cette feuille hors de la vue des dégustateurs. Qui remplit les gobelets ne goûte pas et ne sert pas.

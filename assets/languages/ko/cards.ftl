@@ -266,14 +266,14 @@ blind-task-liking = { $design ->
 }
 blind-my-answer = 나의 답
 blind-rank = { $rank ->
-    [1] 1, 가장 많이
-    [2] 2
-   *[3] 3, 가장 적게
+    [first] 1, 가장 많이
+    [second] 2
+   *[third] 3, 가장 적게
 }
 blind-cup = { $number ->
-    [1] 첫째 컵
-    [2] 둘째 컵
-   *[3] 셋째 컵
+    [first] 첫째 컵
+    [second] 둘째 컵
+   *[third] 셋째 컵
 }
 blind-boxes-caption = 시음자 { $number }의 컵(시음 순서)
 blind-pour-secret = 이 표를 시음자에게 보이지 마십시오. 따르는 사람은 시음도 제공도 하지 않습니다.

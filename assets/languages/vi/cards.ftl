@@ -266,14 +266,14 @@ blind-task-liking = { $design ->
 }
 blind-my-answer = câu trả lời của tôi
 blind-rank = { $rank ->
-    [1] 1, nhiều nhất
-    [2] 2
-   *[3] 3, ít nhất
+    [first] 1, nhiều nhất
+    [second] 2
+   *[third] 3, ít nhất
 }
 blind-cup = { $number ->
-    [1] cốc thứ nhất
-    [2] cốc thứ hai
-   *[3] cốc thứ ba
+    [first] cốc thứ nhất
+    [second] cốc thứ hai
+   *[third] cốc thứ ba
 }
 blind-boxes-caption = các cốc của người nếm { $number }, theo thứ tự nếm
 blind-pour-secret = Không để người nếm thấy phiếu này. Người rót không nếm và không phục vụ.

@@ -266,14 +266,14 @@ blind-task-liking = { $design ->
 }
 blind-my-answer = 我的答案
 blind-rank = { $rank ->
-    [1] 1，最强
-    [2] 2
-   *[3] 3，最弱
+    [first] 1，最强
+    [second] 2
+   *[third] 3，最弱
 }
 blind-cup = { $number ->
-    [1] 第一杯
-    [2] 第二杯
-   *[3] 第三杯
+    [first] 第一杯
+    [second] 第二杯
+   *[third] 第三杯
 }
 blind-boxes-caption = 品评员 { $number } 的各杯，按品尝顺序
 blind-pour-secret = 请勿让品评员看到此单。倒样的人不品尝，也不上杯。

@@ -266,14 +266,14 @@ blind-task-liking = { $design ->
 }
 blind-my-answer = 我的答案
 blind-rank = { $rank ->
-    [1] 1，最強
-    [2] 2
-   *[3] 3，最弱
+    [first] 1，最強
+    [second] 2
+   *[third] 3，最弱
 }
 blind-cup = { $number ->
-    [1] 第一杯
-    [2] 第二杯
-   *[3] 第三杯
+    [first] 第一杯
+    [second] 第二杯
+   *[third] 第三杯
 }
 blind-boxes-caption = 品評員 { $number } 的各杯，依品嚐順序
 blind-pour-secret = 請勿讓品評員看到此單。倒樣的人不品嚐，也不上杯。
