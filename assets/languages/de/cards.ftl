@@ -282,7 +282,7 @@ blind-cup = { $number ->
 }
 blind-boxes-caption = die Becher von Prüfperson { $number }, in der Reihenfolge des Probierens
 blind-pour-secret = Dieses Blatt sehen die Prüfpersonen nicht. Wer ausschenkt, probiert nicht und serviert nicht.
-blind-pour-alike = Beschriften Sie zuerst die Becher mit den Codes und jede Referenz mit R. Gleiche Becher, gleiche Menge, gleiche Temperatur, alles innerhalb weniger Minuten. Lassen Sie heiße Getränke abkühlen, bis sich niemand den Mund verbrennt.
+blind-pour-alike = Beschriften Sie zuerst die Becher mit den Codes. Gleiche Becher, gleiche Menge, gleiche Temperatur, alles innerhalb weniger Minuten. Lassen Sie heiße Getränke abkühlen, bis sich niemand den Mund verbrennt.
 blind-pour-hide = Sehen die Getränke verschieden aus, verbergen Sie es: dunkle Becher, Deckel mit Loch oder gedämpftes Licht.
 blind-pour-allergies = Fragen Sie alle nach Allergien, bevor jemand probiert, und lassen Sie den oberen Teil des Antwortbogens lesen. Die Allergene jedes Getränks stehen unten.
 blind-pour-cut = Schneiden Sie den Antwortbogen zwischen den Prüfpersonen durch, damit niemand die Antworten anderer sieht.

@@ -282,7 +282,7 @@ blind-cup = { $number ->
 }
 blind-boxes-caption = the cups of taster { $number }, in the order of tasting
 blind-pour-secret = Keep this sheet out of the tasters’ sight. Whoever pours neither tastes nor serves.
-blind-pour-alike = Write the codes on the cups first, and R on each reference. Same kind of cup, same amount, same temperature, everything within a few minutes. Let hot drinks cool until nobody burns their mouth.
+blind-pour-alike = Write the codes on the cups first. Same kind of cup, same amount, same temperature, everything within a few minutes. Let hot drinks cool until nobody burns their mouth.
 blind-pour-hide = If the drinks look different, hide it: dark cups, lids with a hole, or dim light.
 blind-pour-allergies = Before anyone tastes, ask everybody about allergies and have them read the top of the score sheet. The allergens of each drink stand below.
 blind-pour-cut = Cut the score sheet between the tasters, so that nobody sees the answers of others.

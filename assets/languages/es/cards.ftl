@@ -280,7 +280,7 @@ blind-cup = { $number ->
 }
 blind-boxes-caption = los vasos del catador { $number }, en el orden de cata
 blind-pour-secret = Mantener esta hoja fuera de la vista de los catadores. Quien prepara los vasos no cata ni sirve.
-blind-pour-alike = Escribir primero los códigos en los vasos, y R en cada referencia. Mismo tipo de vaso, misma cantidad, misma temperatura, todo en pocos minutos. Dejar enfriar las bebidas calientes hasta que nadie pueda quemarse la boca.
+blind-pour-alike = Escribir primero los códigos en los vasos. Mismo tipo de vaso, misma cantidad, misma temperatura, todo en pocos minutos. Dejar enfriar las bebidas calientes hasta que nadie pueda quemarse la boca.
 blind-pour-hide = Si las bebidas se ven diferentes, ocultarlo: vasos oscuros, tapas con agujero o luz tenue.
 blind-pour-allergies = Antes de que nadie pruebe, preguntar a todos por sus alergias y hacer leer la parte superior de la hoja de respuestas. Los alérgenos de cada bebida figuran abajo.
 blind-pour-cut = Cortar la hoja de respuestas entre los catadores, para que nadie vea las respuestas de otros.

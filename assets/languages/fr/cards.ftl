@@ -280,7 +280,7 @@ blind-cup = { $number ->
 }
 blind-boxes-caption = les gobelets du dégustateur { $number }, dans l’ordre de dégustation
 blind-pour-secret = Garder cette feuille hors de la vue des dégustateurs. Qui remplit les gobelets ne goûte pas et ne sert pas.
-blind-pour-alike = Écrire d’abord les codes sur les gobelets, et R sur chaque référence. Même gobelet, même quantité, même température, le tout en quelques minutes. Laisser refroidir les boissons chaudes jusqu’à ce que personne ne puisse se brûler la bouche.
+blind-pour-alike = Écrire d’abord les codes sur les gobelets. Même gobelet, même quantité, même température, le tout en quelques minutes. Laisser refroidir les boissons chaudes jusqu’à ce que personne ne puisse se brûler la bouche.
 blind-pour-hide = Si les boissons ont un aspect différent, le cacher : gobelets foncés, couvercles percés ou lumière tamisée.
 blind-pour-allergies = Avant toute dégustation, demander à chacun ses allergies et faire lire le haut de la feuille de réponses. Les allergènes de chaque boisson figurent ci-dessous.
 blind-pour-cut = Couper la feuille de réponses entre les dégustateurs, afin que personne ne voie les réponses des autres.

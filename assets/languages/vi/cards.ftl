@@ -277,7 +277,7 @@ blind-cup = { $number ->
 }
 blind-boxes-caption = các cốc của người nếm { $number }, theo thứ tự nếm
 blind-pour-secret = Không để người nếm thấy phiếu này. Người rót không nếm và không phục vụ.
-blind-pour-alike = Ghi mã lên cốc trước, và ghi R lên mỗi cốc tham chiếu. Cùng loại cốc, cùng lượng, cùng nhiệt độ, tất cả trong vài phút. Để đồ uống nóng nguội bớt cho đến khi không ai bị bỏng miệng.
+blind-pour-alike = Ghi mã lên cốc trước. Cùng loại cốc, cùng lượng, cùng nhiệt độ, tất cả trong vài phút. Để đồ uống nóng nguội bớt cho đến khi không ai bị bỏng miệng.
 blind-pour-hide = Nếu các đồ uống trông khác nhau, hãy che đi: cốc tối màu, nắp có lỗ hoặc ánh sáng yếu.
 blind-pour-allergies = Trước khi nếm, hỏi mọi người về dị ứng và cho họ đọc phần đầu của phiếu trả lời. Chất gây dị ứng của từng đồ uống ghi bên dưới.
 blind-pour-cut = Cắt phiếu trả lời theo từng người nếm để không ai thấy câu trả lời của người khác.

@@ -277,7 +277,7 @@ blind-cup = { $number ->
 }
 blind-boxes-caption = 品评员 { $number } 的各杯，按品尝顺序
 blind-pour-secret = 请勿让品评员看到此单。倒样的人不品尝，也不上杯。
-blind-pour-alike = 先在杯上写好编码，参照杯写 R。使用相同的杯子、相同的量、相同的温度，并在几分钟内完成。热饮应放凉至不会烫嘴。
+blind-pour-alike = 先在杯上写好编码。使用相同的杯子、相同的量、相同的温度，并在几分钟内完成。热饮应放凉至不会烫嘴。
 blind-pour-hide = 如果饮品外观不同，请加以掩盖：深色杯、带孔杯盖或昏暗灯光。
 blind-pour-allergies = 品尝之前，先询问每个人是否过敏，并请他们阅读答题单的上部。各饮品的致敏物质见下文。
 blind-pour-cut = 将答题单按品评员剪开，以免看到他人的答案。

@@ -277,7 +277,7 @@ blind-cup = { $number ->
 }
 blind-boxes-caption = 品評員 { $number } 的各杯，依品嚐順序
 blind-pour-secret = 請勿讓品評員看到此單。倒樣的人不品嚐，也不上杯。
-blind-pour-alike = 先在杯上寫好編碼，參照杯寫 R。使用相同的杯子、相同的份量、相同的溫度，並在幾分鐘內完成。熱飲應放涼至不會燙嘴。
+blind-pour-alike = 先在杯上寫好編碼。使用相同的杯子、相同的份量、相同的溫度，並在幾分鐘內完成。熱飲應放涼至不會燙嘴。
 blind-pour-hide = 如果飲品外觀不同，請加以掩蓋：深色杯、帶孔杯蓋或昏暗燈光。
 blind-pour-allergies = 品嚐之前，先詢問每個人是否過敏，並請他們閱讀答題單的上部。各飲品的過敏原見下文。
 blind-pour-cut = 將答題單依品評員剪開，以免看到他人的答案。
