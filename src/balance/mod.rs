@@ -23,6 +23,7 @@ mod mix;
 pub mod number;
 mod prepare;
 pub mod published;
+mod recalled;
 mod report;
 mod shopping;
 mod slots;
