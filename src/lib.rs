@@ -11,6 +11,7 @@
 //! | [`balance`] | the pure engine | `book`, `quantity` |
 //! | [`swap`] | question → search → edits | `balance`, `optimiser`, `edit`, `book`, `quantity` |
 //! | [`tasting`] | blind tests, serving orders, refractometer readings, and what they show | `balance`, `book`, `quantity` |
+//! | [`cups`] | a hundred cups as the counter makes them, and why one is off | `tasting`, `balance`, `book`, `quantity` |
 //! | [`book_file`] | reads and writes books | `book`, `quantity` |
 //! | [`exchange`] | what comes in, as edits for review | `swap`, `balance`, `edit`, `book`, `quantity` |
 //! | [`say`] | the only place with sentences | all above but `optimiser` |
@@ -28,6 +29,7 @@ pub mod book;
 pub mod book_file;
 pub mod cards;
 pub mod command_line;
+pub mod cups;
 pub mod edit;
 pub mod exchange;
 pub mod optimiser;

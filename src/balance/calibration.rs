@@ -74,6 +74,43 @@ pub fn drift(measure: &Measure, ingredient: Option<&IngredientId>) -> Option<Dri
     })
 }
 
+/// By how much a measure weighs something else from one day to another, beyond the scatter of its uses: a standard deviation, as a
+/// part of a use. `None` without readings of two days.
+///
+/// The component of variance between days, `σ² = (M − s²)/n₀` with `M = ΣN_d(m_d − m)²/(D − 1)`, the pooled square s² within days, and
+/// `n₀ = (N − ΣN_d²/N)/(D − 1)` for D days of `N_d` uses (analysis of variance with one random factor; value from memory). It is 0 where the days
+/// differ by no more than the uses do.
+pub fn between_days(measure: &Measure, ingredient: Option<&IngredientId>) -> Option<f64> {
+    let dates: BTreeSet<&str> = of(measure, ingredient)
+        .filter_map(|reading| reading.date.as_deref())
+        .collect();
+    let days: Vec<Day> = dates
+        .into_iter()
+        .map(|date| Day::of(measure, ingredient, date))
+        .collect();
+    if days.len() < 2 {
+        return None;
+    }
+    let uses: f64 = days.iter().map(|day| f64::from(day.uses)).sum();
+    let weighted = days.iter().map(|day| f64::from(day.uses) * day.grams);
+    let grams = weighted.sum::<f64>() / uses;
+    let readings: usize = days.iter().map(|day| day.readings).sum();
+    let freedom = readings - days.len();
+    let within = if freedom > 0 {
+        days.iter().map(|day| day.squares).sum::<f64>() / freedom as f64
+    } else {
+        (ASSUMED_SCATTER * grams).powi(2)
+    };
+    let steps = days.len() as f64 - 1.0;
+    let between = days
+        .iter()
+        .map(|day| f64::from(day.uses) * (day.grams - grams).powi(2));
+    let between = between.sum::<f64>() / steps;
+    let squares: f64 = days.iter().map(|day| f64::from(day.uses).powi(2)).sum();
+    let uses_a_day = (uses - squares / uses) / steps;
+    Some(((between - within) / uses_a_day).max(0.0).sqrt() / grams)
+}
+
 /// Readings that say something, of one ingredient or of water.
 fn of<'measure>(
     measure: &'measure Measure,
@@ -277,6 +314,35 @@ mod tests {
             !found.is_significant,
             "one reading a day scatters by 4 % of a use, assumed: {found:?}"
         );
+    }
+
+    #[test]
+    fn what_days_differ_by_is_what_their_uses_do_not_explain() {
+        let (may, june) = (Some("2026-05-04"), Some("2026-06-08"));
+        // By hand: means 10 and 9, within s² = 0.8 + 0.8 over 2 = 0.8, M = 20·0.25 + 20·0.25 = 10, n₀ = 40 − 20 = 20:
+        // σ = √(9.2/20) = 0.678, of 9.5.
+        let drifts = measure(
+            MeasureKind::Pump,
+            &[
+                (None, 10, 98.0, may),
+                (None, 10, 102.0, may),
+                (None, 10, 88.0, june),
+                (None, 10, 92.0, june),
+            ],
+        );
+        let found = between_days(&drifts, None).unwrap();
+        assert!((found - 0.46_f64.sqrt() / 9.5).abs() < 1e-12, "{found}");
+        let steady = measure(
+            MeasureKind::Pump,
+            &[
+                (None, 10, 98.0, may),
+                (None, 10, 102.0, may),
+                (None, 10, 100.5, june),
+            ],
+        );
+        assert_eq!(between_days(&steady, None), Some(0.0));
+        let one_day = measure(MeasureKind::Pump, &[(None, 10, 98.0, may)]);
+        assert_eq!(between_days(&one_day, None), None);
     }
 
     #[test]

@@ -38,8 +38,8 @@ pub use brewing::{
     in_batches,
 };
 pub use calibration::{
-    DayCalibration, Drift, MoreWeighing, bulk_density_from, drift, grams_from_bulk_density,
-    more_weighing, volume_of_use,
+    DayCalibration, Drift, MoreWeighing, between_days, bulk_density_from, drift,
+    grams_from_bulk_density, more_weighing, volume_of_use,
 };
 pub use cause::{Cause, Sweet};
 pub use diet::{
@@ -55,9 +55,10 @@ pub use mix::{
 pub use prepare::pack::{pack_grams, usable_grams};
 pub use prepare::per_gram::{PerGram, per_gram};
 pub use prepare::portion::{Portion, one_weighs, portion};
+pub use prepare::setup::temperature_uncertainty;
 pub use prepare::{Kitchen, prepare, prepare_afresh};
 pub use published::serving::{ScaldBound, ScaldTime};
-pub use report::axes::{AxisValue, noticeable_step};
+pub use report::axes::{AxisValue, noticeable_step, slot_of};
 pub use report::balance::{
     Balance, Contribution, Layer, Layers, NoFigure, Reported, Unweighed, balance, balance_version,
 };

@@ -1,4 +1,4 @@
-//! Commands that need no display: check, balance, swap, ladder, card, bring-in, blind, brix.
+//! Commands that need no display: check, balance, swap, cups, why-off, ladder, card, bring-in, blind, brix.
 //!
 //! They print for people by default and one JSON document with `--json`. Exit code 0 on success, 1 when the book has
 //! errors, 2 on wrong usage; messages go to standard error.
@@ -12,6 +12,7 @@ mod card;
 mod caution_json;
 mod check;
 mod claims_json;
+mod cups;
 mod facts;
 mod json;
 mod ladder;
@@ -19,6 +20,7 @@ mod out_file;
 mod serving_json;
 mod swap;
 mod text;
+mod why_off;
 
 use std::ffi::OsString;
 use std::io::Write;
@@ -64,6 +66,12 @@ pub enum Command {
     /// Replace an ingredient and print how to match the standard again
     #[command(after_help = exit_codes())]
     Swap(Box<SwapArguments>),
+    /// Draw cups of a recipe or version, and tell how many taste like the standard and what would help
+    #[command(after_help = exit_codes())]
+    Cups(CupsArguments),
+    /// Tell what most likely went wrong with one cup, by its weight, temperature, °Brix or ice
+    #[command(after_help = exit_codes())]
+    WhyOff(WhyOffArguments),
     /// Print the sugar ladder of a recipe or version, with the floor that its powders carry
     #[command(after_help = exit_codes())]
     Ladder(LadderArguments),
@@ -186,6 +194,63 @@ pub struct LadderArguments {
     /// A level as the shop names it, as NAME=PERCENT; 100, 75, 50, 25 and 0 % by default
     #[arg(long = "level", value_name = "NAME=PERCENT")]
     levels: Vec<String>,
+    /// Print one JSON document
+    #[arg(long)]
+    json: bool,
+}
+
+/// Arguments of `cups`.
+#[derive(Debug, Args)]
+pub struct CupsArguments {
+    /// The book
+    book: PathBuf,
+    /// Id of the recipe
+    #[arg(long)]
+    recipe: String,
+    /// Id of the version; the recipe itself when none is given
+    #[arg(long)]
+    version: Option<String>,
+    /// Seed of the draws: the same seed gives the same cups
+    #[arg(long, default_value_t = 1)]
+    seed: u64,
+    /// How many shifts of a hundred cups
+    #[arg(long, default_value_t = 50, value_parser = clap::value_parser!(u32).range(2..=1000))]
+    shifts: u32,
+    /// Print one JSON document
+    #[arg(long)]
+    json: bool,
+}
+
+/// Arguments of `why-off`.
+#[derive(Debug, Args)]
+#[command(group(clap::ArgGroup::new("read").required(true).multiple(true).args(["weight", "celsius", "brix", "ice"])))]
+pub struct WhyOffArguments {
+    /// The book
+    book: PathBuf,
+    /// Id of the recipe
+    #[arg(long)]
+    recipe: String,
+    /// Id of the version; the recipe itself when none is given
+    #[arg(long)]
+    version: Option<String>,
+    /// What is in the cup weighs, g, without the cup
+    #[arg(long, value_parser = amount, value_name = "GRAMS")]
+    weight: Option<f64>,
+    /// Temperature of the drink as it is handed over, °C
+    #[arg(long, value_parser = amount, value_name = "CELSIUS")]
+    celsius: Option<f64>,
+    /// What a refractometer shows of the liquid, °Brix
+    #[arg(long, value_parser = amount)]
+    brix: Option<f64>,
+    /// Temperature of that sample, °C, for an instrument that doesn't correct for it
+    #[arg(long, value_parser = amount, requires = "brix", value_name = "CELSIUS")]
+    brix_at: Option<f64>,
+    /// What is in it that misleads a refractometer
+    #[arg(long, value_enum, requires = "brix")]
+    holds: Vec<brix::HoldsArgument>,
+    /// The ice in the cup, fished out and weighed, g
+    #[arg(long, value_parser = amount, value_name = "GRAMS")]
+    ice: Option<f64>,
     /// Print one JSON document
     #[arg(long)]
     json: bool,
@@ -464,6 +529,8 @@ pub fn run(command: Command) -> ExitCode {
         Command::Check(arguments) => check::run(&arguments),
         Command::Balance(arguments) => balance::run(&arguments),
         Command::Swap(arguments) => swap::run(&arguments),
+        Command::Cups(arguments) => cups::run(&arguments),
+        Command::WhyOff(arguments) => why_off::run(&arguments),
         Command::Ladder(arguments) => ladder::run(&arguments),
         Command::Card(arguments) => card::run(&arguments),
         Command::BringIn(arguments) => bring_in::run(&arguments),

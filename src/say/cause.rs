@@ -205,7 +205,7 @@ impl Speaker<'_> {
     }
 
     /// The ingredient of a line of a drink.
-    fn line(&self, balance: &Balance, line: &LineId) -> String {
+    pub(super) fn line(&self, balance: &Balance, line: &LineId) -> String {
         match balance.resolved.line(line) {
             Some(line) => self.ingredient(&line.ingredient),
             None => self.word("cause-some-line").to_owned(),

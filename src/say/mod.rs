@@ -14,6 +14,7 @@ mod catalogue;
 mod cause;
 mod caution;
 mod cooling;
+mod cups;
 mod differences;
 mod edits;
 mod exchange;
@@ -35,6 +36,7 @@ mod taste;
 mod tasting;
 mod typing;
 mod variation;
+mod why_off;
 mod written;
 mod yardstick;
 

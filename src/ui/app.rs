@@ -11,7 +11,7 @@ use egui::{Context, Ui, ViewportCommand};
 
 use super::Screen;
 use super::area::{Area, Navigation};
-use super::area_of_work::Desk;
+use super::area_of_work::{Desk, Place};
 use super::areas::Areas;
 use super::book_in_hand::BookInHand;
 use super::commands::{self, UiCommand};
@@ -371,6 +371,10 @@ impl App {
         let shown = self.view.shown_in(&book);
         let area = self.areas.of(front);
         area.look(&mut self.workbench, shown.as_ref(), &mut self.view);
+        let beside = shown
+            .as_ref()
+            .filter(|_| area.place() == Place::BesideTheLevel);
+        self.shell.look(&mut self.workbench, beside);
         let findings = self.workbench.answers().to(&FindingsOfBook);
         let drifted = self.workbench.drifted().found.unwrap_or_default();
         let speaker = self.view.speaker(&book);

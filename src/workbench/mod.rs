@@ -70,6 +70,7 @@ pub use published::published_ingredients;
 pub use questions::{
     BalanceOf, ChangesSince, ConflictsWith, CostOfGram, DifferenceFrom, FindingsOfBook, Gram,
     GramOf, HouseBrewOf, OneUseOf, ServingOf, Snapshot, Standard, StandardOf, SugarsOfBatches,
+    WhyOffOf,
 };
 pub use search::{Look, LookState};
 pub use searches::{Review, SwapFound, Variation, VariationKind};

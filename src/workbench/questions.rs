@@ -5,7 +5,7 @@ use std::hash::{Hash, Hasher};
 use std::sync::Arc;
 
 use super::action::Shown;
-use super::derived::{Answers, BookQuestion};
+use super::derived::{Answers, BookQuestion, KEPT_OF_TYPED};
 use super::serving::{Serving, serving};
 use crate::balance::{
     Balance, Difference, GramCost, HouseBrew, Kitchen, Measurand, Mix, Portion, Slots,
@@ -16,6 +16,8 @@ use crate::book::{
     Amount, Book, BookDifference, Conflict, Finding, Ingredient, IngredientId, Item, MeasureId,
     Side, VersionId, difference_of_books, findings, merge,
 };
+use crate::cups::{CupReading, Measured, WhyOff, why_off};
+use crate::quantity::Uncertain;
 
 /// The balance of a version; `None` when there is none such.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
@@ -84,6 +86,44 @@ impl BookQuestion for ServingOf {
     fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
         let balance = answers.to(&BalanceOf(self.0.clone()))?;
         Some(Arc::new(serving(answers.book(), &balance)))
+    }
+}
+
+/// Why one cup of a version is off; `None` when there is none such, or nothing in its cup.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct WhyOffOf {
+    shown: Shown,
+    /// The bits of what was read, in the order of [`Measured::ALL`].
+    read: [Option<u64>; Measured::ALL.len()],
+}
+
+impl WhyOffOf {
+    /// A cup of a version with what was read of it, in the order of [`Measured::ALL`] and in the unit of each figure.
+    pub fn new(shown: &Shown, read: [Option<f64>; Measured::ALL.len()]) -> Self {
+        Self {
+            shown: shown.clone(),
+            read: read.map(|read| read.map(f64::to_bits)),
+        }
+    }
+}
+
+impl BookQuestion for WhyOffOf {
+    type Answer = Option<Arc<WhyOff>>;
+    const KEPT: usize = KEPT_OF_TYPED;
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let book = answers.book();
+        let Shown { recipe, version } = &self.shown;
+        let readings = Measured::ALL.into_iter().zip(self.read);
+        let readings: Vec<CupReading> = readings
+            .filter_map(|(measured, bits)| {
+                let value = f64::from_bits(bits?);
+                let u = measured.usual_uncertainty(book);
+                let read = Uncertain { value, u };
+                Some(CupReading { measured, read })
+            })
+            .collect();
+        why_off(book, book.recipe(recipe)?, version.as_ref(), &readings).map(Arc::new)
     }
 }
 

@@ -8,6 +8,7 @@ use super::search::Search;
 use crate::balance::{Difference, level_difference};
 use crate::book::{Book, IngredientId, Level, VesselId};
 use crate::cards::MenuRow;
+use crate::cups::Cups;
 use crate::swap::{
     Adapted, Answer, Demands, Drifted, Ladder, Matrix, Nearby, Question, ReviewItem, Unadaptable,
     WalkStep, walk,
@@ -87,6 +88,7 @@ pub(super) struct Searches {
     pub(super) ladder: Search<Shown, Option<Ladder>>,
     pub(super) variations: Search<Shown, Vec<Variation>>,
     pub(super) matrix: Search<Shown, Option<Matrix>>,
+    pub(super) cups: Search<Shown, Option<Cups>>,
     pub(super) drifted: Search<(), Vec<Drifted>>,
     pub(super) measure_first: Search<(), MeasureFirst>,
     pub(super) brought_back: Search<Demands, Vec<ReviewItem>>,

@@ -9,6 +9,7 @@ use super::search::Look;
 use super::searches::{Review, SwapFound, Variation, VariationKind};
 use crate::book::{Book, Recipe, VesselId, VesselKind, resolve};
 use crate::cards::{MenuRow, menu_figures_watched};
+use crate::cups::{Cups, CupsQuestion, draw_cups};
 use crate::swap::{
     Adapted, Demands, Drifted, Ladder, Matrix, Nearby, Question, ReviewItem, Unadaptable, Watch,
     all_brought_back, answer_watched, cups_in_use, drifted_watched, everywhere_watched, has_ice,
@@ -147,6 +148,23 @@ impl Workbench {
         look
     }
 
+    /// A hundred cups of a version as the counter makes them.
+    pub fn cups(&mut self, shown: &Shown) -> Look<Option<Cups>> {
+        let find = |book: &Arc<Book>, shown: &Shown, watch: &Watch| {
+            let recipe = book.recipe(&shown.recipe)?;
+            let (version, question) = (shown.version.as_ref(), CupsQuestion::default());
+            draw_cups(book, recipe, version, question, &|| watch.is_stopped())
+        };
+        let (book, stamp) = (self.document.history.book(), self.stamp());
+        let (look, begun) = self
+            .jobs
+            .searches
+            .cups
+            .look(book, stamp, shown, &self.jobs.wake, find);
+        self.count_engine_calls(begun);
+        look
+    }
+
     /// A drink near a suggestion, with amounts that a person has set; the last one is kept.
     pub fn nearby(&mut self, found: &Arc<Option<SwapFound>>, point: &[i32]) -> Option<Arc<Nearby>> {
         if let Some((of, known)) = &self.jobs.searches.nearby
@@ -176,6 +194,7 @@ impl Workbench {
             || searches.ladder.is_running()
             || searches.variations.is_running()
             || searches.matrix.is_running()
+            || searches.cups.is_running()
             || self.jobs.bringing_in.is_searching()
     }
 
@@ -189,6 +208,7 @@ impl Workbench {
         self.jobs.searches.ladder.stop();
         self.jobs.searches.variations.stop();
         self.jobs.searches.matrix.stop();
+        self.jobs.searches.cups.stop();
     }
 
     /// Begins again what was stopped.
@@ -201,6 +221,7 @@ impl Workbench {
         self.jobs.searches.ladder.go_on();
         self.jobs.searches.variations.go_on();
         self.jobs.searches.matrix.go_on();
+        self.jobs.searches.cups.go_on();
     }
 }
 

@@ -9,12 +9,13 @@ use evensip::say::{Language, Speaker};
 use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement};
 
 /// Folders below `src` that contain no sentence: facts, of which `say` makes the sentences, and views, which ask the speaker.
-const WITHOUT_SENTENCES: [&str; 24] = [
+const WITHOUT_SENTENCES: [&str; 25] = [
     "book",
     "balance",
     "optimiser",
     "swap",
     "tasting",
+    "cups",
     "exchange",
     "edit",
     "workbench",

@@ -13,7 +13,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
 /// Folders without circles.
-const IN_LINE: [&str; 12] = [
+const IN_LINE: [&str; 13] = [
     "quantity",
     "optimiser",
     "book",
@@ -21,6 +21,7 @@ const IN_LINE: [&str; 12] = [
     "balance",
     "swap",
     "tasting",
+    "cups",
     "cards",
     "workbench",
     "ui",

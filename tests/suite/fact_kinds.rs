@@ -232,6 +232,25 @@ fn every_sentence_about_a_tasting_or_a_reading_has_its_fact_beside_it() {
 }
 
 #[test]
+fn every_sentence_about_cups_has_its_fact_beside_it() {
+    for recipe in ["hob-and-ember", "brindlecote", "pear-drift"] {
+        let cups = &["cups", SAMPLE, "--recipe", recipe, "--shifts", "2"][..];
+        assert!(count_of(cups) > 2, "{recipe}");
+        let why_off = ["why-off", SAMPLE, "--recipe", recipe, "--weight"];
+        for read in [
+            &["350"][..],
+            &["9000"],
+            &["410", "--celsius", "50", "--brix", "9"],
+        ] {
+            assert!(
+                count_of(&[&why_off, read].concat()) > 2,
+                "{recipe} {read:?}"
+            );
+        }
+    }
+}
+
+#[test]
 fn every_problem_of_a_bad_book_has_its_fact_beside_it() {
     let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/bad-books");
     let mut count = 0;

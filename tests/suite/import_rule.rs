@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 /// What each module may import of this crate; a module that is not listed may import everything.
-const ALLOWED: [(&str, &[&str]); 14] = [
+const ALLOWED: [(&str, &[&str]); 15] = [
     ("quantity", &[]),
     ("optimiser", &[]),
     ("book", &["quantity"]),
@@ -14,6 +14,7 @@ const ALLOWED: [(&str, &[&str]); 14] = [
         &["balance", "optimiser", "edit", "book", "quantity"],
     ),
     ("tasting", &["balance", "book", "quantity"]),
+    ("cups", &["tasting", "balance", "book", "quantity"]),
     (
         "say",
         &[
@@ -23,6 +24,7 @@ const ALLOWED: [(&str, &[&str]); 14] = [
             "balance",
             "swap",
             "tasting",
+            "cups",
             "book_file",
             "exchange",
         ],
@@ -40,6 +42,7 @@ const ALLOWED: [(&str, &[&str]); 14] = [
             "balance",
             "swap",
             "tasting",
+            "cups",
             "say",
             "cards",
             "exchange",
@@ -56,6 +59,7 @@ const ALLOWED: [(&str, &[&str]); 14] = [
             "balance",
             "swap",
             "tasting",
+            "cups",
             "say",
             "cards",
             "exchange",
@@ -73,6 +77,7 @@ const ALLOWED: [(&str, &[&str]); 14] = [
             "balance",
             "swap",
             "tasting",
+            "cups",
             "say",
             "cards",
             "exchange",

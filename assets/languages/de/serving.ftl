@@ -5,6 +5,7 @@ serving-sheet-nutrition = Nährwerte
 serving-sheet-yardsticks = Richtwerte
 serving-sheet-guests = Allergene und Ernährung
 serving-sheet-cost = Kosten und Marge
+serving-sheet-one-cup = Warum weicht dieser Becher ab?
 serving-sheet-brewing = Tee aufbrühen
 serving-original = Original
 # Below the name of the drink.

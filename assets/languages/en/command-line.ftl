@@ -158,6 +158,10 @@ command-search = { $proven ->
    *[no] a limit stopped the proof; { $candidates } candidates, { $evaluated } evaluated, { $groups } groups ruled out by a bound
 }
 
+# Cups of a drink.
+command-no-drink = there is nothing in the cup: enter amounts and what they weigh
+command-cups-axis = { $within } of 100 within a step, { $less } below, { $more } above
+
 # A ladder.
 command-ladder-title = { $recipe }: the floor without any sweetener is { $sugar } g of sugar and { $sweetness } g/100 ml of sweetness
 command-as-it-is = as it is

@@ -5,6 +5,7 @@ serving-sheet-nutrition = Nutrition
 serving-sheet-yardsticks = Yardsticks
 serving-sheet-guests = Allergens and diet
 serving-sheet-cost = Cost and margin
+serving-sheet-one-cup = Why is this cup off?
 serving-sheet-brewing = Brewing tea
 serving-original = original
 # Below the name of the drink.

@@ -10,7 +10,7 @@ pub(super) mod pack;
 pub(super) mod per_gram;
 pub(super) mod portion;
 mod preparation;
-mod setup;
+pub(super) mod setup;
 mod sugar_profile;
 
 use super::mix::{HIGH_POTENCY_SLOTS, Mix};

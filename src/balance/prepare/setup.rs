@@ -32,7 +32,7 @@ const UNMELTED_IN_THE_CUP: f64 = 0.08;
 const HEAT_LOST: f64 = 0.015;
 
 /// Standard uncertainty of a temperature that somebody states, K.
-pub(super) fn temperature_uncertainty(book: &Book, stated: Temperature) -> f64 {
+pub fn temperature_uncertainty(book: &Book, stated: Temperature) -> f64 {
     let thermometer = book.settings.instruments.thermometer_kelvin;
     let reading = thermometer.map_or(TEMPERATURE_UNCERTAINTY, |kelvin| kelvin * RECTANGULAR);
     stated.uncertainty(reading)

@@ -57,7 +57,7 @@ pub(super) fn measurand_of(axis: &Axis) -> Option<Measurand> {
 }
 
 /// The slot of an axis among the figures of a drink; `None` for a flavour that the drink does not name.
-pub(super) fn slot_of(flavours: &[String], axis: &Axis) -> Option<usize> {
+pub fn slot_of(flavours: &[String], axis: &Axis) -> Option<usize> {
     match axis {
         Axis::Flavour(name) => flavours
             .iter()

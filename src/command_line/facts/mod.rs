@@ -4,15 +4,18 @@
 
 mod cause;
 mod change;
+mod cups;
 mod finding;
 mod ingredient;
 mod load;
 mod reason;
 mod tasting;
+mod why_off;
 mod yardstick;
 
 pub(super) use cause::cause;
 pub(super) use change::changes;
+pub(super) use cups::{cups_remark, drawn_causes};
 pub(super) use finding::{finding, place};
 pub(super) use ingredient::{assumption, no_figure, statement};
 pub(super) use load::load_error;
@@ -20,6 +23,7 @@ pub(super) use reason::{adapted, means, no_levels, suggestion, swap_reason, unad
 pub(super) use tasting::{
     brix_caution, brix_comparison, brix_not_computed, effect, remark, stopping, unbalanced,
 };
+pub(super) use why_off::{likely_fault, why_off_remark};
 pub(super) use yardstick::{yardstick, yardstick_line};
 
 use serde_json::{Map, Value, json};

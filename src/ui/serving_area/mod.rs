@@ -10,6 +10,7 @@ mod cost;
 mod guests;
 mod melting;
 mod nutrition;
+mod one_cup;
 mod readings;
 mod sheet;
 mod teas;
@@ -41,18 +42,20 @@ enum Sheet {
     Yardsticks,
     Guests,
     Cost,
+    OneCup,
     Brewing,
 }
 
 impl Sheet {
     /// All of them, in the order in which they are read in one column.
-    const ALL: [Self; 7] = [
+    const ALL: [Self; 8] = [
         Self::Cooling,
         Self::Ice,
         Self::Nutrition,
         Self::Yardsticks,
         Self::Guests,
         Self::Cost,
+        Self::OneCup,
         Self::Brewing,
     ];
 
@@ -65,6 +68,7 @@ impl Sheet {
             Self::Yardsticks => "serving-sheet-yardsticks",
             Self::Guests => "serving-sheet-guests",
             Self::Cost => "serving-sheet-cost",
+            Self::OneCup => "serving-sheet-one-cup",
             Self::Brewing => "serving-sheet-brewing",
         }
     }
@@ -79,6 +83,8 @@ pub(super) struct ServingState {
     begun: readings::BegunReading,
     /// Weighings of ice.
     weighings: melting::Weighings,
+    /// What was read of a cup that is off.
+    cup: one_cup::CupTexts,
     /// The tea that is planned.
     brewing: brewing::BrewingState,
 }
@@ -174,17 +180,17 @@ fn title_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut ServingState) {
 
 /// Which sheets stand below each other in a width.
 fn columns_of(width: f32) -> &'static [&'static [Sheet]] {
-    use Sheet::{Brewing, Cooling, Cost, Guests, Ice, Nutrition, Yardsticks};
+    use Sheet::{Brewing, Cooling, Cost, Guests, Ice, Nutrition, OneCup, Yardsticks};
     if width < TWO_COLUMNS {
         &[&Sheet::ALL]
     } else if width < THREE_COLUMNS {
         &[
-            &[Cooling, Ice, Brewing],
+            &[Cooling, Ice, OneCup, Brewing],
             &[Nutrition, Yardsticks, Guests, Cost],
         ]
     } else {
         &[
-            &[Cooling, Ice],
+            &[Cooling, Ice, OneCup],
             &[Nutrition, Yardsticks],
             &[Guests, Cost, Brewing],
         ]
@@ -223,6 +229,7 @@ fn sheet_ui(
         Sheet::Yardsticks => yardsticks::yardsticks_ui(ui, screen, serving, actions),
         Sheet::Guests => guests::guests_ui(ui, screen, serving),
         Sheet::Cost => cost::cost_ui(ui, screen, serving),
+        Sheet::OneCup => one_cup::one_cup_ui(ui, screen, &mut state.cup, drafts, actions),
         Sheet::Brewing => brewing::brewing_ui(ui, screen, &mut state.brewing, drafts, actions),
     }
 }

@@ -2,6 +2,8 @@
 
 use egui::{Label, RichText, ScrollArea, Ui, vec2};
 
+use super::cups_sheet::cups_sheet_ui;
+use super::state::CupsState;
 use crate::book::State;
 use crate::quantity::name_as_shown;
 use crate::say::say;
@@ -12,7 +14,7 @@ use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::view_state::ViewState;
 use crate::ui::widgets::{cup, figure_list, level};
 use crate::ui::words::heading_ui;
-use crate::workbench::Standard;
+use crate::workbench::{Action, Standard};
 
 /// Part of the height of the column that the cup takes, and the bounds of it in points.
 const CUP_PART: f32 = 0.42;
@@ -22,20 +24,34 @@ pub(super) fn level_column_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     with_cup: bool,
-    view: &mut ViewState,
+    state: (&mut CupsState, &mut ViewState),
+    actions: &mut Vec<Action>,
 ) {
     ScrollArea::vertical()
         .id_salt("level column")
         .auto_shrink(false)
-        .show(ui, |ui| level_and_figures_ui(ui, screen, with_cup, view));
+        .show(ui, |ui| {
+            level_and_figures_ui(ui, screen, with_cup, state, actions);
+        });
 }
 
 /// The same below the recipe, where a window has no room for two columns.
-pub(super) fn level_below_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
-    level_and_figures_ui(ui, screen, true, view);
+pub(super) fn level_below_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    state: (&mut CupsState, &mut ViewState),
+    actions: &mut Vec<Action>,
+) {
+    level_and_figures_ui(ui, screen, true, state, actions);
 }
 
-fn level_and_figures_ui(ui: &mut Ui, screen: &Screen<'_>, with_cup: bool, view: &mut ViewState) {
+fn level_and_figures_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    with_cup: bool,
+    (cups, view): (&mut CupsState, &mut ViewState),
+    actions: &mut Vec<Action>,
+) {
     let room = ui.clip_rect().height();
     match screen.standard {
         Some(standard) => {
@@ -48,6 +64,10 @@ fn level_and_figures_ui(ui: &mut Ui, screen: &Screen<'_>, with_cup: bool, view: 
             );
         }
         None => nothing_approved_ui(ui, screen, view),
+    }
+    if screen.balance.resolved.lines().next().is_some() {
+        ui.add_space(grid::TIGHT);
+        cups_sheet_ui(ui, screen, cups, actions);
     }
     ui.add_space(grid::APART);
     // Before the figures: behind them a low window would not show it.

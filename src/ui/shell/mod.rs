@@ -2,6 +2,7 @@
 //! is told at the foot.
 
 mod book_commands;
+mod cups_sheet;
 mod drink_rows;
 mod foot;
 mod level_column;
@@ -14,7 +15,7 @@ pub(super) use self::state::ShellState;
 
 use egui::{CentralPanel, Frame, Margin, Panel, Rect, ScrollArea, Ui, UiBuilder};
 
-use self::state::SLIM;
+use self::state::{CupsState, SLIM};
 use super::area_of_work::{AreaOfWork, Desk, Place};
 use super::book_in_hand::BookInHand;
 use super::commands::UiCommand;
@@ -122,14 +123,20 @@ pub(super) fn shell_ui(
             cup_room = Some(cup.inner);
         }
     }
-    sheet_ui(ui, desk, area, view, actions, width);
+    sheet_ui(ui, desk, area, (&mut state.cups, view), actions, width);
     if let (Some(screen), Some(room)) = (drink, cup_room) {
         let mut column = ui.new_child(UiBuilder::new().id_salt("cup column").max_rect(room));
         level_column::cup_column_ui(&mut column, screen, view);
     }
     if let (Some(screen), Some(room)) = (drink, level_room) {
         let mut column = ui.new_child(UiBuilder::new().id_salt("level column").max_rect(room));
-        level_column::level_column_ui(&mut column, screen, width < WIDE, view);
+        level_column::level_column_ui(
+            &mut column,
+            screen,
+            width < WIDE,
+            (&mut state.cups, view),
+            actions,
+        );
     }
 }
 
@@ -138,7 +145,7 @@ fn sheet_ui(
     ui: &mut Ui,
     desk: Desk<'_>,
     area: &mut dyn AreaOfWork,
-    view: &mut ViewState,
+    (cups, view): (&mut CupsState, &mut ViewState),
     actions: &mut Vec<Action>,
     width: f32,
 ) {
@@ -177,7 +184,7 @@ fn sheet_ui(
                     && width < SLIM
                 {
                     ui.add_space(grid::APART);
-                    level_column::level_below_ui(ui, screen, view);
+                    level_column::level_below_ui(ui, screen, (cups, view), actions);
                 }
             });
     });

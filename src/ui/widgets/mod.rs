@@ -3,6 +3,7 @@
 pub(super) mod asked_figure;
 pub(super) mod cautions;
 pub mod cup;
+pub(super) mod cup_strip;
 pub(super) mod facts;
 mod figure;
 pub mod figure_list;

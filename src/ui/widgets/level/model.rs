@@ -125,7 +125,12 @@ impl LevelMark {
 
     /// A word of six letters or so, the same at every width of the level; a flavour keeps its name.
     pub fn short_name(&self, speaker: Speaker<'_>) -> &str {
-        speaker.word(match &self.axis {
+        Self::name_of(&self.axis, speaker)
+    }
+
+    /// The same of an axis.
+    pub fn name_of<'axis>(axis: &'axis Axis, speaker: Speaker<'_>) -> &'axis str {
+        speaker.word(match axis {
             Axis::Sweetness => "widget-axis-sweetness",
             Axis::TeaStrength => "widget-axis-tea-strength",
             Axis::Creaminess => "widget-axis-creaminess",
