@@ -24,6 +24,7 @@ mod mix;
 pub mod number;
 mod prepare;
 pub mod published;
+mod recalled;
 mod report;
 mod shopping;
 mod slots;
@@ -57,7 +58,7 @@ pub use mix::{
     COMPONENTS, Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot,
 };
 pub use prepare::pack::{pack_grams, usable_grams};
-pub use prepare::per_gram::{PerGram, per_gram};
+pub use prepare::per_gram::{PerGram, label_sweetness, per_gram};
 pub use prepare::portion::{Portion, one_weighs, portion};
 pub use prepare::setup::temperature_uncertainty;
 pub use prepare::{Kitchen, prepare, prepare_afresh};

@@ -1,4 +1,4 @@
-//! Commands that need no display: check, balance, swap, cups, why-off, ladder, card, bring-in, blind, brix, control.
+//! Commands that need no display: check, balance, swap, cups, why-off, ladder, card, bring-in, blind, tasting, brix, control.
 //!
 //! They print for people by default and one JSON document with `--json`. Exit code 0 on success, 1 when the book has
 //! errors, 2 on wrong usage; messages go to standard error.
@@ -20,6 +20,7 @@ mod ladder;
 mod out_file;
 mod serving_json;
 mod swap;
+mod tasting;
 mod text;
 mod why_off;
 
@@ -85,6 +86,9 @@ pub enum Command {
     /// Plan a blind test, print its serving orders, or tell what its answers show
     #[command(subcommand, after_help = exit_codes())]
     Blind(blind::BlindCommand),
+    /// Keep tastings in a book, and tell what they say of its ingredients
+    #[command(subcommand, after_help = exit_codes())]
+    Tasting(tasting::TastingCommand),
     /// Tell what a refractometer reading comes to, of a drink or of a product in water
     #[command(after_help = exit_codes())]
     Brix(BrixArguments),
@@ -551,6 +555,7 @@ pub fn run(command: Command) -> ExitCode {
         Command::Card(arguments) => card::run(&arguments),
         Command::BringIn(arguments) => bring_in::run(&arguments),
         Command::Blind(command) => blind::run(&command),
+        Command::Tasting(command) => tasting::run(&command),
         Command::Brix(arguments) => brix::run(&arguments),
         Command::Control(arguments) => control::run(&arguments),
     };

@@ -292,7 +292,7 @@ impl Speaker<'_> {
     }
 
     /// "1.8 %", with two significant digits below 10 %, and never 0.
-    fn probability(&self, probability: f64) -> String {
+    pub(super) fn probability(&self, probability: f64) -> String {
         let percent = probability * 100.0;
         if percent < LEAST_PERCENT {
             return format!("<\u{a0}{}", self.in_unit(LEAST_PERCENT, "%", 2));

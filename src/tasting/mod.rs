@@ -7,6 +7,7 @@ mod answers;
 mod blind_test;
 mod distributions;
 mod evidence;
+mod learned;
 mod power;
 mod ranking;
 mod ranking_remark;
@@ -19,6 +20,9 @@ mod similarity;
 pub use answers::{Counted, counted};
 pub use blind_test::{BlindTest, Needed, Sides, guessed, needed};
 pub use evidence::{ComparedCups, CupIntensity, Evidence, FactorEstimate, TastingResult, evidence};
+pub use learned::{
+    DrinkEffect, Factor, Learned, Proposal, SetAside, WeighedTasting, effects, learned,
+};
 pub use power::{Effect, Panel, d_prime, least_panel, power, right_answers, share, shown_share};
 pub use ranking::{
     CUP_ORDERS, CupOrder, MOST_EXACT, OrderShares, Prediction, RankSums, RanksNeeded,

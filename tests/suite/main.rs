@@ -65,6 +65,7 @@ mod instances;
 mod jobs;
 mod kept_batches;
 mod kept_changes;
+mod kept_tastings;
 mod kept_work;
 mod labels;
 mod ladder_screen;

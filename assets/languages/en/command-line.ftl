@@ -214,3 +214,19 @@ command-serve-reference = reference { $sample }, {""}
 command-serve-tasting = To taste: person, then the codes from left to right
 command-stop-heading = People: no difference with at most so many right, a difference with at least so many right
 command-stop-row = { $people }: { $none }, { $shown }
+
+## Tastings
+
+command-no-tastings = the book keeps no tastings yet
+command-tasting = { $tasting }, `{ $id }`: { $outcome }; { $counts }
+command-tasting-people = tasted by { $people }
+command-tasting-cup = cup { $number }: { $cup }
+command-tasting-said = { $person }, cup { $number }: { $text }
+command-tasting-said-of = { $person }, cup { $number }, { $axis }: { $text }
+command-tasting-in-future = { $day } is after today, { $today }; enter the day of the tasting
+command-tasting-needs = this outcome needs { $argument }
+command-enter-cup = “{ $text }” is no part of a cup; enter INGREDIENT=AMOUNT, such as pear-syrup=2 presses
+command-enter-note = “{ $text }” is no note; enter PERSON/CUP=TEXT or PERSON/CUP/AXIS=TEXT, such as AB/2/sweetness=a little flat
+command-no-axis = there is no axis or flavour “{ $id }”; { $advice }
+command-no-tasting = the book has no tasting `{ $id }`; { $advice }
+command-nothing-tasted = no tasting says anything of { $ingredient } ({ $what }) that could be taken over or given up

@@ -23,7 +23,8 @@ pub(super) use ingredient::{assumption, no_figure, statement};
 pub(super) use load::load_error;
 pub(super) use reason::{adapted, means, no_levels, suggestion, swap_reason, unadaptable};
 pub(super) use tasting::{
-    brix_caution, brix_comparison, brix_not_computed, effect, remark, stopping, unbalanced,
+    brix_caution, brix_comparison, brix_not_computed, drink_effect, effect, proposal, remark,
+    stopping, tasting_outcome, unbalanced, weighed_tasting,
 };
 pub(super) use why_off::{likely_fault, why_off_remark};
 pub(super) use yardstick::{yardstick, yardstick_line};

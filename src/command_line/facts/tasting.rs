@@ -2,11 +2,12 @@
 
 use serde_json::{Value, json};
 
-use super::Fact;
+use super::{Fact, ids};
+use crate::book::TastingOutcome;
 use crate::quantity::Uncertain;
 use crate::tasting::{
-    BrixCaution, BrixComparison, CupOrder, Effect, RankingRemark, Remark, RuleErrors, Sample,
-    ShareLimits, StoppingRule,
+    BrixCaution, BrixComparison, CupOrder, DrinkEffect, Effect, Proposal, RankingRemark, Remark,
+    RuleErrors, Sample, SetAside, ShareLimits, StoppingRule, WeighedTasting,
 };
 
 /// How different two cups are.
@@ -236,5 +237,72 @@ pub(in crate::command_line) fn brix_caution(caution: &BrixCaution) -> Fact {
             Fact::new("too-weak", json!({ "brix": self::solids(*solids) }))
         }
         BrixCaution::MoreThanAll => Fact::alone("more-than-all"),
+    }
+}
+
+/// What came out of a tasting: a kind, and what was counted.
+pub(in crate::command_line) fn tasting_outcome(outcome: TastingOutcome) -> Value {
+    let times = match outcome {
+        TastingOutcome::About { times, .. } => Some(times),
+        _ => None,
+    };
+    let arguments = json!({
+        "people": outcome.people(),
+        "right": outcome.right(),
+        "times": times,
+    });
+    Fact::new(outcome.word(), arguments).beside(json!({}))
+}
+
+/// What all tastings together say of a figure of an ingredient.
+pub(in crate::command_line) fn proposal(proposal: &Proposal) -> Fact {
+    let tastings = proposal.tastings.iter().map(AsRef::<str>::as_ref);
+    let arguments = json!({
+        "ingredient": proposal.factor.ingredient.as_str(),
+        "of": proposal.factor.what.word(),
+        "before_u": proposal.before,
+        "times": proposal.times,
+        "u": proposal.u,
+        "taken_times": proposal.taken.map(|(times, _)| times),
+        "taken_u": proposal.taken.map(|(_, u)| u),
+        "tastings": tastings.collect::<Vec<_>>(),
+    });
+    let kind = if proposal.is_reference() {
+        "reference"
+    } else {
+        "proposal"
+    };
+    Fact::new(kind, arguments)
+}
+
+/// What becomes of a drink when a figure is taken over.
+pub(in crate::command_line) fn drink_effect(effect: &DrinkEffect) -> Fact {
+    let arguments = json!({
+        "recipe": effect.recipe.as_str(),
+        "version": effect.version.as_ref().map(AsRef::<str>::as_ref),
+        "axis": effect.taste.axis.word(),
+        "unit": effect.taste.axis.unit(),
+        "before": effect.taste.standard,
+        "after": effect.taste.value,
+        "steps": effect.taste.steps,
+        "off_standard_before": effect.off_before,
+        "off_standard_after": effect.off_after,
+    });
+    Fact::new("drink-effect", arguments)
+}
+
+/// What is to be said of a tasting that counts.
+pub(in crate::command_line) fn weighed_tasting(weighed: &WeighedTasting) -> Fact {
+    match &weighed.likely {
+        Ok(likely) => Fact::new("contradicts", json!({ "likely": likely })),
+        Err(SetAside::NothingCounted) => Fact::alone("nothing-counted"),
+        Err(SetAside::Unfinished) => Fact::alone("unfinished"),
+        Err(SetAside::NoAxis) => Fact::alone("no-axis"),
+        Err(SetAside::OtherAxis(axis)) => Fact::new("other-axis", json!({ "axis": axis.word() })),
+        Err(SetAside::NotKnown(axis)) => Fact::new("not-known", json!({ "axis": axis.word() })),
+        Err(SetAside::Changed(ingredients)) => {
+            Fact::new("changed", json!({ "ingredients": ids(ingredients) }))
+        }
+        Err(SetAside::NothingDiffers) => Fact::alone("nothing-differs"),
     }
 }

@@ -78,6 +78,7 @@ impl AreaOfWork for CardArea {
         if let Navigation::FiguresCard(also_unapproved) = to {
             self.state.kind = CardKind::Figures;
             self.state.also_unapproved = *also_unapproved;
+            self.state.page = 0;
         }
         if matches!(to, Navigation::MatrixCard) {
             self.state.kind = CardKind::Matrix;
