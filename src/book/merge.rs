@@ -130,6 +130,7 @@ impl Merging<'_> {
             measures: self.shelf([&base.measures, &mine.measures, &theirs.measures]),
             vessels: self.shelf([&base.vessels, &mine.vessels, &theirs.vessels]),
             recipes: self.shelf([&base.recipes, &mine.recipes, &theirs.recipes]),
+            tastings: self.shelf([&base.tastings, &mine.tastings, &theirs.tastings]),
         }
     }
 

@@ -14,6 +14,19 @@ cards-screen-drinks-remove = { $drink } entfernen
 cards-screen-drinks-add = { $drink } hinzufügen
 cards-screen-also-unapproved = Auch nicht freigegebene Getränke
 cards-screen-drinks-out-of-range = eine Anzahl von 1 bis { $most } eingeben
+cards-screen-test = Prüfung
+cards-screen-design = { $design ->
+    [triangle] Dreieck
+    [duo-trio] Duo-Trio
+    [duo-trio-known] Duo-Trio, dieses Getränk als Referenz
+    [pair] Paarvergleich
+   *[ranking] Rangordnung von drei
+}
+cards-screen-asked = Gefragt
+cards-screen-liked = schmeckt besser
+cards-screen-tasters = Prüfpersonen
+cards-screen-seed = Nummer
+cards-screen-whole-numbers = geben Sie ganze Zahlen ein
 cards-screen-paper = Papier
 cards-screen-day = Datum
 cards-screen-day-field = Datum auf der Karte

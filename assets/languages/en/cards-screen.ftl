@@ -14,6 +14,19 @@ cards-screen-drinks-remove = Remove { $drink }
 cards-screen-drinks-add = Add { $drink }
 cards-screen-also-unapproved = Also drinks that are not approved
 cards-screen-drinks-out-of-range = enter a number of drinks from 1 to { $most }
+cards-screen-test = Test
+cards-screen-design = { $design ->
+    [triangle] triangle
+    [duo-trio] duo–trio
+    [duo-trio-known] duo–trio, this drink as reference
+    [pair] paired comparison
+   *[ranking] ranking of three
+}
+cards-screen-asked = Asked
+cards-screen-liked = better liked
+cards-screen-tasters = Tasters
+cards-screen-seed = Number
+cards-screen-whole-numbers = enter whole numbers
 cards-screen-paper = Paper
 cards-screen-day = Day on it
 cards-screen-day-field = Day on the card

@@ -218,7 +218,7 @@ fn margin_row(speaker: Speaker<'_>, first: &Drink, drinks: &[Drink]) -> Row {
             more,
         },
         (None, Some(margin)) => Cell::Figure {
-            value: Value::known(margin.margin, 2).at_most(),
+            value: Value::of_margin(margin),
             more: None,
         },
         (None, None) => Cell::Figure {
