@@ -221,9 +221,9 @@ impl Book {
         items.chain(settings).collect()
     }
 
-    /// Everything that entered an approved drink, the settings among it.
-    pub(super) fn entered(&self, approval: &Approval) -> BTreeSet<ItemId> {
-        let then = Walk::as_tasted(self, approval);
+    /// Everything that entered a cup that was tasted, the settings among it.
+    pub(super) fn entered(&self, lines: &Resolved, with: Option<&TastedWith>) -> BTreeSet<ItemId> {
+        let then = Walk::tasted(self, lines, with);
         let ingredients = then.ingredients.known.into_iter().map(ItemId::Ingredient);
         let measures = then.measures.known.into_iter().map(ItemId::Measure);
         let vessels = then.vessels.known.into_iter().map(ItemId::Vessel);

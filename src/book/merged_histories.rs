@@ -1,32 +1,39 @@
 //! What a merge does with the histories of items, so that no standard moves.
 //!
 //! Each side counts the revisions of an item on its own: what one of them tasted as revision 1 is another state than revision 1 of
-//! the other. So every approval in the merged book gets back the states that it had in the book that it is from. Where that book
-//! had not kept a state because nothing there had been tasted with it, or had it as the item of now, the merged item keeps it.
+//! the other. So every approval and every cup of a tasting gets back the states that it had in the book that it is from. Where that
+//! book had not kept a state because nothing there had been tasted with it, or had it as the item of now, the merged item keeps it.
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::{Approval, Book, Item, ItemId, RecipeId, Shelf, Tasted, TastedWith};
+use super::{Book, Item, ItemId, RecipeId, Resolved, Shelf, Tasted, TastedWith, TastingId};
 
-/// An approval in the merged book.
-struct Tasting {
-    recipe: RecipeId,
-    /// Its place among the approvals of its recipe.
-    at: usize,
-    approval: Approval,
+/// Something that was tasted, in the merged book.
+struct Record {
+    place: Place,
+    day: String,
+    /// What entered it.
+    with: Option<TastedWith>,
     is_mine: bool,
     is_theirs: bool,
-    /// What entered the drink, as those have it whose approval it is.
+    /// What entered it, as those have it whose record it is.
     items: BTreeSet<ItemId>,
 }
 
-/// Gives every approval of a merged book the states of items back that it was tasted with.
+/// Where a record stands.
+#[derive(Clone, PartialEq, Eq, PartialOrd, Ord)]
+enum Place {
+    /// So many approvals of a recipe stand before it.
+    Approval(RecipeId, usize),
+    /// So many cups of a tasting stand before it.
+    Cup(TastingId, usize),
+}
+
+/// Gives every approval and every cup of a merged book the states of items back that it was tasted with.
 pub(super) fn keep_standards(base: &Book, mine: &Book, theirs: &Book, merged: &mut Book) {
-    let mut tastings = tastings(mine, theirs, merged);
-    let before: Vec<Option<TastedWith>> = tastings
-        .iter()
-        .map(|tasting| tasting.approval.tasted_with.clone())
-        .collect();
+    let mut records = records(mine, theirs, merged);
+    let before: Vec<Option<TastedWith>> =
+        records.iter().map(|record| record.with.clone()).collect();
     on_shelf(
         [&base.ingredients, &mine.ingredients, &theirs.ingredients],
         &mut merged.ingredients,
@@ -35,7 +42,7 @@ pub(super) fn keep_standards(base: &Book, mine: &Book, theirs: &Book, merged: &m
             |with| &with.ingredients,
             |with| &mut with.ingredients,
         ),
-        &mut tastings,
+        &mut records,
     );
     on_shelf(
         [&base.measures, &mine.measures, &theirs.measures],
@@ -45,7 +52,7 @@ pub(super) fn keep_standards(base: &Book, mine: &Book, theirs: &Book, merged: &m
             |with| &with.measures,
             |with| &mut with.measures,
         ),
-        &mut tastings,
+        &mut records,
     );
     on_shelf(
         [&base.vessels, &mine.vessels, &theirs.vessels],
@@ -55,7 +62,7 @@ pub(super) fn keep_standards(base: &Book, mine: &Book, theirs: &Book, merged: &m
             |with| &with.vessels,
             |with| &mut with.vessels,
         ),
-        &mut tastings,
+        &mut records,
     );
     on_shelf(
         [&base.recipes, &mine.recipes, &theirs.recipes],
@@ -65,7 +72,7 @@ pub(super) fn keep_standards(base: &Book, mine: &Book, theirs: &Book, merged: &m
             |with| &with.recipes,
             |with| &mut with.recipes,
         ),
-        &mut tastings,
+        &mut records,
     );
     let settings = States {
         base: Some(&base.settings),
@@ -77,52 +84,86 @@ pub(super) fn keep_standards(base: &Book, mine: &Book, theirs: &Book, merged: &m
         &ItemId::Settings,
         |with| with.settings,
         |with, revision| with.settings = revision,
-        &mut tastings,
+        &mut records,
     );
     if let Some(settings) = settings {
         merged.settings = settings;
     }
-    for (tasting, before) in tastings.into_iter().zip(before) {
-        if tasting.approval.tasted_with == before {
-            continue;
-        }
-        if let Some(recipe) = merged.recipe(&tasting.recipe) {
-            let mut recipe = recipe.as_ref().clone();
-            if let Some(approval) = recipe.approvals.get_mut(tasting.at) {
-                *approval = tasting.approval;
-            }
-            merged.recipes.put(recipe);
+    for (record, before) in records.into_iter().zip(before) {
+        if record.with != before {
+            put_back(merged, record);
         }
     }
 }
 
-/// The approvals of the merged book, by day and recipe: an order that does not ask whose they are.
-fn tastings(mine: &Book, theirs: &Book, merged: &Book) -> Vec<Tasting> {
-    let mut tastings = Vec::new();
-    for recipe in &merged.recipes {
-        for (at, approval) in recipe.approvals.iter().enumerate() {
-            let has = |book: &Book| {
-                let recipe = book.recipe(&recipe.id);
-                recipe.is_some_and(|recipe| recipe.approvals.contains(approval))
+fn put_back(merged: &mut Book, record: Record) {
+    match &record.place {
+        Place::Approval(id, at) => {
+            let Some(recipe) = merged.recipe(id) else {
+                return;
             };
-            let (is_mine, is_theirs) = (has(mine), has(theirs));
-            let sides = [(is_mine, mine), (is_theirs, theirs)];
-            let sides = sides.into_iter().filter(|(is_in, _)| *is_in);
-            tastings.push(Tasting {
-                recipe: recipe.id.clone(),
-                at,
-                approval: approval.clone(),
-                is_mine,
-                is_theirs,
-                items: sides.flat_map(|(_, book)| book.entered(approval)).collect(),
-            });
+            let mut recipe = recipe.as_ref().clone();
+            if let Some(approval) = recipe.approvals.get_mut(*at) {
+                approval.tasted_with = record.with;
+            }
+            merged.recipes.put(recipe);
+        }
+        Place::Cup(id, at) => {
+            let Some(tasting) = merged.tasting(id) else {
+                return;
+            };
+            let mut tasting = tasting.as_ref().clone();
+            if let Some(cup) = tasting.cups.get_mut(*at) {
+                cup.tasted_with = record.with;
+            }
+            merged.tastings.put(tasting);
         }
     }
-    tastings.sort_by_cached_key(|tasting| {
-        let day = tasting.approval.date.clone();
-        (day, tasting.recipe.clone(), tasting.at)
-    });
-    tastings
+}
+
+/// What was tasted in the merged book, by day and place: an order that does not ask whose it is.
+fn records(mine: &Book, theirs: &Book, merged: &Book) -> Vec<Record> {
+    let mut records = Vec::new();
+    let mut add =
+        |place, day: &str, lines: &Resolved, with: Option<&TastedWith>, is_in: [bool; 2]| {
+            let [is_mine, is_theirs] = is_in;
+            let sides = [(is_mine, mine), (is_theirs, theirs)];
+            let sides = sides.into_iter().filter(|(is_in, _)| *is_in);
+            records.push(Record {
+                place,
+                day: day.to_owned(),
+                with: with.cloned(),
+                is_mine,
+                is_theirs,
+                items: sides
+                    .flat_map(|(_, book)| book.entered(lines, with))
+                    .collect(),
+            });
+        };
+    for recipe in &merged.recipes {
+        for (at, approval) in recipe.approvals.iter().enumerate() {
+            let is_in = [mine, theirs].map(|book| {
+                let recipe = book.recipe(&recipe.id);
+                recipe.is_some_and(|recipe| recipe.approvals.contains(approval))
+            });
+            let with = approval.tasted_with.as_ref();
+            let place = Place::Approval(recipe.id.clone(), at);
+            add(place, &approval.date, &approval.resolved, with, is_in);
+        }
+    }
+    for tasting in &merged.tastings {
+        for (at, cup) in tasting.cups.iter().enumerate() {
+            let is_in = [mine, theirs].map(|book| {
+                let tasting = book.tasting(&tasting.id);
+                tasting.is_some_and(|tasting| tasting.cups.contains(cup))
+            });
+            let with = cup.tasted_with.as_ref();
+            let place = Place::Cup(tasting.id.clone(), at);
+            add(place, &tasting.date, &cup.lines, with, is_in);
+        }
+    }
+    records.sort_by_cached_key(|record| (record.day.clone(), record.place.clone()));
+    records
 }
 
 /// How items of a kind are named, and where their revisions stand.
@@ -136,7 +177,7 @@ fn on_shelf<T: Item + Tasted>(
     [base, mine, theirs]: [&Shelf<T>; 3],
     merged: &mut Shelf<T>,
     (item_id, revisions, revisions_mut): Kind<T>,
-    tastings: &mut [Tasting],
+    records: &mut [Record],
 ) {
     let ids: Vec<T::Id> = mine.unlike(theirs).map(|item| item.id().clone()).collect();
     for id in ids {
@@ -156,7 +197,7 @@ fn on_shelf<T: Item + Tasted>(
             |with, revision| {
                 revisions_mut(with).insert(id.clone(), revision);
             },
-            tastings,
+            records,
         );
         if let Some(item) = item {
             merged.put(item);
@@ -187,30 +228,30 @@ impl<T: Tasted> States<'_, T> {
         id: &ItemId,
         revision: impl Fn(&TastedWith) -> u32,
         set: impl Fn(&mut TastedWith, u32),
-        tastings: &mut [Tasting],
+        records: &mut [Record],
     ) -> Option<T> {
-        let revision_of = |tasting: &Tasting| {
-            let with = tasting.approval.tasted_with.as_ref();
+        let revision_of = |record: &Record| {
+            let with = record.with.as_ref();
             with.map_or(0, &revision)
         };
-        let enters = |tasting: &&Tasting| tasting.items.contains(id);
-        let shared = tastings.iter().filter(enters);
-        let shared = shared.filter(|tasting| tasting.is_mine && tasting.is_theirs);
+        let enters = |record: &&Record| record.items.contains(id);
+        let shared = records.iter().filter(enters);
+        let shared = shared.filter(|record| record.is_mine && record.is_theirs);
         let begun: Vec<Begun<T::Kept>> = shared
-            .filter_map(|tasting| {
-                let revision = revision_of(tasting);
+            .filter_map(|record| {
+                let revision = revision_of(record);
                 let [mine, theirs] = [self.mine, self.theirs].map(|item| at(item, revision));
                 let was = at(self.base?, revision);
                 Some(Begun { was, mine, theirs })
             })
             .collect();
-        let with_it = tastings.iter_mut();
-        let with_it = with_it.filter(|tasting| tasting.items.contains(id));
-        let mut wanted: Vec<(&mut Tasting, u32, T::Kept)> = with_it
-            .map(|tasting| {
-                let revision = revision_of(tasting);
-                let state = self.tasted(tasting, revision, &begun);
-                (tasting, revision, state)
+        let with_it = records.iter_mut();
+        let with_it = with_it.filter(|record| record.items.contains(id));
+        let mut wanted: Vec<(&mut Record, u32, T::Kept)> = with_it
+            .map(|record| {
+                let revision = revision_of(record);
+                let state = self.tasted(record, revision, &begun);
+                (record, revision, state)
             })
             .collect();
         if wanted
@@ -228,22 +269,22 @@ impl<T: Tasted> States<'_, T> {
                 earlier.keep(state.clone(), earlier.revision);
             }
         }
-        for (tasting, revision, state) in &mut wanted {
+        for (record, revision, state) in &mut wanted {
             if at(&item, *revision) == *state {
                 continue;
             }
             let earlier = item.earlier();
             let kept = earlier.states.iter().find(|kept| kept.was == *state);
             let to = kept.map_or(earlier.revision, |kept| kept.revision);
-            set(tasting.approval.tasted_with.get_or_insert_default(), to);
+            set(record.with.get_or_insert_default(), to);
         }
         Some(item)
     }
 
     /// The state that an approval had at a revision. What one side has put right is right for the other one, too.
-    fn tasted(&self, tasting: &Tasting, revision: u32, begun: &[Begun<T::Kept>]) -> T::Kept {
+    fn tasted(&self, record: &Record, revision: u32, begun: &[Begun<T::Kept>]) -> T::Kept {
         let [mine, theirs] = [self.mine, self.theirs].map(|item| at(item, revision));
-        match (tasting.is_mine, tasting.is_theirs) {
+        match (record.is_mine, record.is_theirs) {
             (true, false) => {
                 let right = begun
                     .iter()
