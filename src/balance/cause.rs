@@ -73,6 +73,8 @@ pub enum Cause {
     RelativeSweetness(Sweet),
     /// The relative sweetness of a polyol.
     PolyolSweetness(Option<PolyolKind>),
+    /// How sweet an ingredient was tasted to be.
+    TastedSweetness(IngredientId),
     /// Whether a polyol of no known kind has energy.
     PolyolEnergy(IngredientId),
     /// How sweet a high-potency sweetener is.

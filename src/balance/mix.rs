@@ -12,7 +12,7 @@ pub const FLAVOUR_SLOTS: usize = 8;
 /// How many high-potency sweeteners one drink carries.
 pub const HIGH_POTENCY_SLOTS: usize = 4;
 
-const NAMED: usize = 31;
+const NAMED: usize = 32;
 
 /// Number of components in a [`Mix`].
 pub const COMPONENTS: usize = NAMED + FLAVOUR_SLOTS + HIGH_POTENCY_SLOTS;
@@ -80,6 +80,8 @@ pub enum Component {
     EnergyKcal,
     /// Sucrose that would be as sweet as the polyols, g.
     PolyolSweetness,
+    /// Sucrose by which it is sweeter than its sugars and polyols by tastings, g; below 0 where it is less sweet. Never incomplete.
+    TastedSweetness,
     /// Dissolved particles that lower the freezing point, mmol.
     Particles,
     /// Air in a foam, ml.
@@ -119,6 +121,7 @@ impl Component {
         Self::EnergyKj,
         Self::EnergyKcal,
         Self::PolyolSweetness,
+        Self::TastedSweetness,
         Self::Particles,
         Self::Air,
         Self::HiddenSweetener,

@@ -16,6 +16,7 @@ mod assumption;
 mod brewing;
 mod calibration;
 mod cause;
+mod control_chart;
 mod diet;
 mod house_made;
 mod measurand;
@@ -23,6 +24,7 @@ mod mix;
 pub mod number;
 mod prepare;
 pub mod published;
+mod recalled;
 mod report;
 mod shopping;
 mod slots;
@@ -41,6 +43,10 @@ pub use calibration::{
     grams_from_bulk_density, more_weighing, volume_of_use,
 };
 pub use cause::{Cause, Sweet};
+pub use control_chart::{
+    ChartDay, ChartKind, ControlChart, FIRM, Limited, RUN, Shift, Signal, TooFewDays,
+    control_charts, since_day,
+};
 pub use diet::{
     Against, AllergenSummary, Claim, Claims, Contradiction, Verdict, claims_of_ingredient,
 };
@@ -52,7 +58,7 @@ pub use mix::{
     COMPONENTS, Component, FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot,
 };
 pub use prepare::pack::{pack_grams, usable_grams};
-pub use prepare::per_gram::{PerGram, per_gram};
+pub use prepare::per_gram::{PerGram, label_sweetness, per_gram};
 pub use prepare::portion::{Portion, one_weighs, portion};
 pub use prepare::setup::temperature_uncertainty;
 pub use prepare::{Kitchen, prepare, prepare_afresh};

@@ -171,7 +171,12 @@ impl Book {
     ///
     /// An approval that does not say what it was tasted with is from before figures were kept: it has the first that were.
     pub fn as_tasted(&self, approval: &Approval) -> Cow<'_, Self> {
-        let then = Walk::as_tasted(self, approval);
+        self.as_tasted_with(&approval.resolved, approval.tasted_with.as_ref())
+    }
+
+    /// The same of any cup that was tasted, by its lines and the revisions of what entered it.
+    pub fn as_tasted_with(&self, lines: &Resolved, with: Option<&TastedWith>) -> Cow<'_, Self> {
+        let then = Walk::tasted(self, lines, with);
         let settings = state_of(&self.settings, then.revision(|with| with.settings));
         if !then.is_otherwise() && settings.is_none() {
             return Cow::Borrowed(self);
@@ -182,6 +187,7 @@ impl Book {
             measures: then.measures.into_shelf(),
             vessels: then.vessels.into_shelf(),
             recipes: then.recipes.into_shelf(),
+            tastings: Shelf::default(),
         })
     }
 
@@ -199,7 +205,12 @@ impl Book {
 
     /// What enters an approved drink and has changed since it was tasted, in the order in which it is met.
     pub fn changed_since(&self, approval: &Approval) -> Vec<ItemId> {
-        let then = Walk::as_tasted(self, approval);
+        self.changed_since_tasted(&approval.resolved, approval.tasted_with.as_ref())
+    }
+
+    /// The same of any cup that was tasted.
+    pub fn changed_since_tasted(&self, lines: &Resolved, with: Option<&TastedWith>) -> Vec<ItemId> {
+        let then = Walk::tasted(self, lines, with);
         let is_as_it_was = then.revision_of(&ItemId::Settings).is_some();
         let settings = (!is_as_it_was).then_some(ItemId::Settings);
         let ingredients = then.ingredients.changed().map(ItemId::Ingredient);
@@ -208,6 +219,17 @@ impl Book {
         let recipes = then.recipes.changed().map(ItemId::Recipe);
         let items = ingredients.chain(measures).chain(vessels).chain(recipes);
         items.chain(settings).collect()
+    }
+
+    /// Everything that entered a cup that was tasted, the settings among it.
+    pub(super) fn entered(&self, lines: &Resolved, with: Option<&TastedWith>) -> BTreeSet<ItemId> {
+        let then = Walk::tasted(self, lines, with);
+        let ingredients = then.ingredients.known.into_iter().map(ItemId::Ingredient);
+        let measures = then.measures.known.into_iter().map(ItemId::Measure);
+        let vessels = then.vessels.known.into_iter().map(ItemId::Vessel);
+        let recipes = then.recipes.known.into_iter().map(ItemId::Recipe);
+        let items = ingredients.chain(measures).chain(vessels).chain(recipes);
+        items.chain([ItemId::Settings]).collect()
     }
 
     /// The revisions of everything that enters these lines now.
@@ -222,7 +244,8 @@ impl Book {
         }
     }
 
-    /// The latest revision by which an approved drink has an item as it is now in it; `None` when none has.
+    /// The latest revision by which an approved drink, or a cup of a tasting, has an item as it is now in it; `None` when none
+    /// has.
     ///
     /// That may be later than the item's own one, when a merge took the item from one side and the approval from the other.
     pub fn revision_tasted(&self, item: &ItemId) -> Option<u32> {
@@ -235,9 +258,12 @@ impl Book {
             _ => lines.lines().any(|line| is_in_line(item, &within, line)),
         };
         let approvals = self.recipes.iter().flat_map(|recipe| &recipe.approvals);
-        let with_it = approvals.filter(|approval| may_be_in(&approval.resolved));
+        let approvals = approvals.map(|one| (&one.resolved, one.tasted_with.as_ref()));
+        let cups = self.tastings.iter().flat_map(|tasting| &tasting.cups);
+        let cups = cups.map(|cup| (&cup.lines, cup.tasted_with.as_ref()));
+        let with_it = approvals.chain(cups).filter(|(lines, _)| may_be_in(lines));
         with_it
-            .filter_map(|approval| Walk::as_tasted(self, approval).revision_of(item))
+            .filter_map(|(lines, with)| Walk::tasted(self, lines, with).revision_of(item))
             .max()
     }
 
@@ -369,9 +395,8 @@ impl<T: Item + Tasted> Found<T> {
 }
 
 impl<'book> Walk<'book> {
-    fn as_tasted(book: &'book Book, approval: &Approval) -> Self {
-        let with = approval.tasted_with.clone().unwrap_or_default();
-        Self::of(book, Some(with), &approval.resolved)
+    fn tasted(book: &'book Book, lines: &Resolved, with: Option<&TastedWith>) -> Self {
+        Self::of(book, Some(with.cloned().unwrap_or_default()), lines)
     }
 
     fn of(book: &'book Book, with: Option<TastedWith>, lines: &Resolved) -> Self {
@@ -452,6 +477,7 @@ impl<'book> Walk<'book> {
                 self.recipes.has_as_now(id),
                 self.revision(|with| of(&with.recipes, id)),
             ),
+            ItemId::Tasting(_) => return None,
         };
         is_as_now.then_some(revision)
     }

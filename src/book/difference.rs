@@ -5,7 +5,7 @@ use std::sync::Arc;
 use super::field_differences::{self, ItemDetail};
 use super::{
     Book, IdKind, Ingredient, IngredientId, Item, Measure, MeasureId, Recipe, RecipeId, Shelf,
-    Vessel, VesselId,
+    Tasting, TastingId, Vessel, VesselId,
 };
 
 /// Names one item of a book.
@@ -21,6 +21,8 @@ pub enum ItemId {
     Vessel(VesselId),
     /// A recipe.
     Recipe(RecipeId),
+    /// A tasting.
+    Tasting(TastingId),
 }
 
 impl ItemId {
@@ -32,6 +34,7 @@ impl ItemId {
             Self::Measure(_) => "measure",
             Self::Vessel(_) => "vessel",
             Self::Recipe(_) => "recipe",
+            Self::Tasting(_) => "tasting",
         }
     }
 
@@ -43,6 +46,7 @@ impl ItemId {
             Self::Measure(id) => Some(id.as_str()),
             Self::Vessel(id) => Some(id.as_str()),
             Self::Recipe(id) => Some(id.as_str()),
+            Self::Tasting(id) => Some(id.as_str()),
         }
     }
 }
@@ -111,6 +115,7 @@ pub fn difference_of_books(before: &Book, after: &Book) -> BookDifference {
     shelf_difference(&before.measures, &after.measures, &mut difference);
     shelf_difference(&before.vessels, &after.vessels, &mut difference);
     shelf_difference(&before.recipes, &after.recipes, &mut difference);
+    shelf_difference(&before.tastings, &after.tastings, &mut difference);
     difference
 }
 
@@ -187,6 +192,12 @@ named!(Ingredient, Ingredient, Ingredient::full_name);
 named!(Measure, Measure, |item| item.name.clone());
 named!(Vessel, Vessel, |item| item.name.clone());
 named!(Recipe, Recipe, |item| item.name.clone());
+// A tasting has no name of its own: why it was held tells it apart best, else its day.
+named!(Tasting, Tasting, |item| if item.reason.trim().is_empty() {
+    item.date.clone()
+} else {
+    item.reason.clone()
+});
 
 impl Book {
     /// The same book with the items that equal those of another one shared with it, so that comparing the two is quick and
@@ -199,6 +210,7 @@ impl Book {
             measures: self.measures.sharing_with(&other.measures),
             vessels: self.vessels.sharing_with(&other.vessels),
             recipes: self.recipes.sharing_with(&other.recipes),
+            tastings: self.tastings.sharing_with(&other.tastings),
         }
     }
 
@@ -213,6 +225,7 @@ impl Book {
         missing(&self.measures, &other.measures, &mut items);
         missing(&self.vessels, &other.vessels, &mut items);
         missing(&self.recipes, &other.recipes, &mut items);
+        missing(&self.tastings, &other.tastings, &mut items);
         items
     }
 
@@ -230,6 +243,7 @@ impl Book {
             ItemId::Measure(id) => same(&self.measures, &other.measures, id),
             ItemId::Vessel(id) => same(&self.vessels, &other.vessels, id),
             ItemId::Recipe(id) => same(&self.recipes, &other.recipes, id),
+            ItemId::Tasting(id) => same(&self.tastings, &other.tastings, id),
         }
     }
 
@@ -244,6 +258,7 @@ impl Book {
             ItemId::Measure(id) => name(&self.measures, id),
             ItemId::Vessel(id) => name(&self.vessels, id),
             ItemId::Recipe(id) => name(&self.recipes, id),
+            ItemId::Tasting(id) => name(&self.tastings, id),
         }
     }
 
@@ -270,6 +285,11 @@ impl Book {
                 before.recipe(id),
                 after.recipe(id),
                 field_differences::recipe,
+            ),
+            ItemId::Tasting(id) => both(
+                before.tasting(id),
+                after.tasting(id),
+                field_differences::fields,
             ),
         }
     }

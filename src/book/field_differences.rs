@@ -3,7 +3,7 @@
 //! Every struct is taken apart field by field, so that a field that it gains does not compile until it is compared and merged.
 
 use super::{
-    Differences, Ingredient, Measure, Recipe, Settings, State, Version, VersionId, Vessel,
+    Differences, Ingredient, Measure, Recipe, Settings, State, Tasting, Version, VersionId, Vessel,
     differences_between, resolve,
 };
 
@@ -125,6 +125,7 @@ fields!(Ingredient {
     [price, earlier_prices, supplier],
     [articles],
     [no_longer_sold],
+    [tasted],
     [note],
     [earlier],
     [translations],
@@ -178,6 +179,16 @@ fields!(Recipe {
     [note],
     [earlier],
     [translations],
+});
+
+// What came out is of these cups and of what was asked about them, and notes are on them by their number.
+fields!(Tasting {
+    id,
+    [date],
+    [people],
+    [reason],
+    [outcome, cups, axis, seed, notes],
+    [counts],
 });
 
 /// What two people made of one value. What only one of them changed is taken from that one; `choose` says whose fields are taken

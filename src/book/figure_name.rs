@@ -99,6 +99,12 @@ pub enum FigureName {
     IcedWindow,
     /// Sales tax in the prices of the menu.
     SalesTax,
+    /// People in a tasting.
+    Tasters,
+    /// How many times as much one cup has as another.
+    TimesAsMuch,
+    /// How many times what is stated an ingredient was tasted to have.
+    TastedTimes,
     /// The smallest step of the scale.
     ScaleStep,
     /// What a thermometer may be off.

@@ -2,7 +2,7 @@
 
 use super::{
     Allergen, Axis, ChangedField, FigureName, FigureRange, IngredientId, LineId, MeasureId,
-    Miscalled, Nutrient, RecipeId, VersionId, VesselId,
+    Miscalled, Nutrient, RecipeId, TastingId, VersionId, VesselId,
 };
 
 /// How bad a finding is.
@@ -43,6 +43,8 @@ pub enum Place {
     Version(RecipeId, VersionId),
     /// An approval of a recipe, counted from 1.
     Approval(RecipeId, usize),
+    /// A tasting, and the field in it.
+    Tasting(TastingId, &'static str),
 }
 
 /// What an id is meant to name.
@@ -60,6 +62,8 @@ pub enum IdKind {
     Version,
     /// A line or an instruction of a recipe.
     Line,
+    /// A tasting.
+    Tasting,
 }
 
 impl IdKind {
@@ -72,6 +76,7 @@ impl IdKind {
             Self::Recipe => "recipe",
             Self::Version => "version",
             Self::Line => "line",
+            Self::Tasting => "tasting",
         }
     }
 }
@@ -97,6 +102,25 @@ pub enum Unfinished {
     },
     /// A noticeable step of nothing.
     NoStep(Axis),
+    /// More people who were right than people who answered.
+    MoreRightThanPeople {
+        /// People who answered.
+        people: u32,
+        /// Those who were right.
+        right: u32,
+    },
+    /// What compares two cups has another number of them.
+    NotTwoCups {
+        /// How many there are.
+        cups: usize,
+    },
+    /// A note on a cup that the tasting does not have.
+    NoSuchCup {
+        /// The number of the cup, from 1.
+        cup: u32,
+        /// How many cups there are.
+        cups: usize,
+    },
 }
 
 /// What the yield of a batch can't pass.
@@ -304,6 +328,13 @@ pub enum FindingKind {
         /// The ingredient.
         ingredient: IngredientId,
     },
+    /// More answers than people who are named: whoever tastes again is no further person.
+    MoreAnswersThanPeople {
+        /// Answers that are counted.
+        answers: u32,
+        /// People who are named.
+        named: usize,
+    },
     /// Versions that would take too long to carry out.
     TooManyToCheck,
     /// There is more than is listed.
@@ -377,6 +408,7 @@ impl FindingKind {
             Self::ClaimNotCarried { .. } => "claim-not-carried",
             Self::StalePrice { .. } => "stale-price",
             Self::NoLongerSold { .. } => "no-longer-sold",
+            Self::MoreAnswersThanPeople { .. } => "more-answers-than-people",
             Self::TooManyToCheck => "too-many-to-check",
             Self::MoreFindings { .. } => "more-findings",
             Self::FillOutOfReach => "fill-out-of-reach",

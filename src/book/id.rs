@@ -154,6 +154,12 @@ id!(
 );
 
 id!(
+    /// Names a tasting of the book.
+    TastingId,
+    "tasting"
+);
+
+id!(
     /// Names a language by its code, in small letters: "de", "zh-hant". Which languages there are is not known to the book.
     LanguageId,
     "language"

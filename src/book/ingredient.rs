@@ -1,10 +1,10 @@
 //! Ingredients: form, composition with evidence, price, allergens and diet.
 
-use super::composition::Composition;
+use super::composition::{Composition, FlavourStrength};
 use super::nutrient::Figure;
 use super::{
     AllergenStatement, Article, EarlierPrice, EarlierStates, IngredientId, Item, Price, RecipeId,
-    Role, Stage, Temperature, Translation,
+    Role, Stage, TastedFactor, TastedFigure, Temperature, Translation,
 };
 
 /// The physical form of an ingredient, which decides what the rest of its composition is taken for.
@@ -157,6 +157,8 @@ pub struct Ingredient {
     pub no_longer_sold: bool,
     /// Set when the house makes it.
     pub house_made: Option<HouseMade>,
+    /// What tastings have shown of it, the oldest first.
+    pub tasted: Vec<TastedFigure>,
     /// A note.
     pub note: String,
     /// What it was before its figures changed, as far as a drink was approved with that.
@@ -189,6 +191,7 @@ impl Ingredient {
             articles: Vec::new(),
             no_longer_sold: false,
             house_made: None,
+            tasted: Vec::new(),
             note: String::new(),
             earlier: EarlierStates::default(),
             translations: Vec::new(),
@@ -226,6 +229,36 @@ impl Ingredient {
             .map(|first| first.to_lowercase().collect())
             .unwrap_or_default();
         format!("{} {first}{}", self.brand, name.as_str())
+    }
+}
+
+impl Ingredient {
+    /// The figure of tastings that holds: the last one that was taken over.
+    pub fn tasted_figure(&self, what: &TastedFactor) -> Option<&TastedFigure> {
+        self.tasted.iter().rev().find(|tasted| tasted.what == *what)
+    }
+
+    /// The strength of a flavour that is used: the stated or assumed one, as often as tastings say.
+    pub fn strength(&self, flavour: &FlavourStrength) -> Figure {
+        let stated = flavour.figure();
+        let what = TastedFactor::Flavour(flavour.name.clone());
+        match self.tasted_figure(&what) {
+            None => stated,
+            Some(tasted) => Figure {
+                value: stated.value * tasted.times,
+                u: Some((stated.value * tasted.u).abs()),
+                ..stated
+            },
+        }
+    }
+
+    /// The same with nothing taken over from tastings: what they are weighed against.
+    #[must_use]
+    pub fn untasted(&self) -> Self {
+        Self {
+            tasted: Vec::new(),
+            ..self.clone()
+        }
     }
 }
 

@@ -1,7 +1,7 @@
 //! What a book may hold at most. Loading refuses more, and so does every edit: what was made can be opened again.
 
 use super::recipe::MOST_LINES;
-use super::{Book, Recipe, RecipeId, VersionId};
+use super::{Book, MOST_CUPS, Recipe, RecipeId, Tasting, TastingId, VersionId};
 
 /// A list of a recipe that has a limit: each line's doubt is tried out on every figure, which is quadratic.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -24,6 +24,22 @@ pub enum LimitPassed {
         /// Which of its lists.
         list: LimitedList,
         /// How many entries it would have.
+        count: usize,
+    },
+    /// A tasting of too many cups.
+    Cups {
+        /// The tasting.
+        tasting: TastingId,
+        /// How many it would have.
+        count: usize,
+    },
+    /// A cup of a tasting has too many lines.
+    TastedLines {
+        /// The tasting.
+        tasting: TastingId,
+        /// Which of its cups, from 1.
+        cup: usize,
+        /// How many lines it would have.
         count: usize,
     },
     /// The text of the book is too long.
@@ -86,11 +102,36 @@ impl Recipe {
     }
 }
 
+impl Tasting {
+    /// The first list of the tasting that is longer than a list may be.
+    pub fn limit_passed(&self) -> Option<LimitPassed> {
+        let tasting = || self.id.clone();
+        if self.cups.len() > MOST_CUPS {
+            return Some(LimitPassed::Cups {
+                tasting: tasting(),
+                count: self.cups.len(),
+            });
+        }
+        let counts = self.cups.iter().map(|cup| cup.lines.entries.len());
+        let mut counts = (1..).zip(counts);
+        let (cup, count) = counts.find(|(_, count)| *count > MOST_LINES)?;
+        Some(LimitPassed::TastedLines {
+            tasting: tasting(),
+            cup,
+            count,
+        })
+    }
+}
+
 impl Book {
-    /// The first list that is too long in a recipe that the book before did not have just so.
+    /// The first list that is too long in a recipe or tasting that the book before did not have just so.
     pub fn limit_passed_since(&self, before: &Self) -> Option<LimitPassed> {
         self.recipes
             .unlike(&before.recipes)
             .find_map(|recipe| recipe.limit_passed())
+            .or_else(|| {
+                let mut tastings = self.tastings.unlike(&before.tastings);
+                tastings.find_map(|tasting| tasting.limit_passed())
+            })
     }
 }

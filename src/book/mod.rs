@@ -28,6 +28,7 @@ mod lineages;
 mod look_up;
 mod measure;
 mod merge;
+mod merged_histories;
 mod named_size;
 mod nutrient;
 mod price;
@@ -40,6 +41,9 @@ mod resolved;
 mod settings;
 mod shelf;
 mod stated_temperature;
+mod tasted_cup;
+mod tasted_figure;
+mod tasting_record;
 mod texts;
 mod translation;
 mod version_edit;
@@ -67,7 +71,8 @@ pub use finding::{
     YieldLimit,
 };
 pub use id::{
-    IdError, IngredientId, LONGEST_ID, LanguageId, LineId, MeasureId, RecipeId, VersionId, VesselId,
+    IdError, IngredientId, LONGEST_ID, LanguageId, LineId, MeasureId, RecipeId, TastingId,
+    VersionId, VesselId,
 };
 pub use ingredient::{Diet, Form, HouseMade, Ingredient};
 pub use label_units::{EnergyUnit, LabelUnits, SALT_PER_SODIUM, SaltUnit};
@@ -93,6 +98,8 @@ pub use settings::{
     TemperatureWindow, UsualIce, Yardstick,
 };
 pub use shelf::{Item, Shelf};
+pub use tasted_figure::{TastedFactor, TastedFigure};
+pub use tasting_record::{MOST_CUPS, TasteNote, TastedCup, Tasting, TastingOutcome};
 pub use texts::TextKind;
 pub use translation::{Translation, put_translation, translated};
 pub use version_edit::put_change;
@@ -123,6 +130,8 @@ pub struct Book {
     pub vessels: Shelf<Vessel>,
     /// The drinks, and the recipes of what the house makes.
     pub recipes: Shelf<Recipe>,
+    /// What was tasted, and what came out.
+    pub tastings: Shelf<Tasting>,
 }
 
 impl Book {
@@ -144,5 +153,10 @@ impl Book {
     /// The recipe of this id.
     pub fn recipe(&self, id: &RecipeId) -> Option<&Arc<Recipe>> {
         self.recipes.get(id)
+    }
+
+    /// The tasting of this id.
+    pub fn tasting(&self, id: &TastingId) -> Option<&Arc<Tasting>> {
+        self.tastings.get(id)
     }
 }

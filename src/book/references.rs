@@ -22,6 +22,15 @@ pub(super) fn each_reference(book: &Book, tell: &mut dyn FnMut(&ItemId, &ItemId)
         let from = ItemId::Recipe(item.id.clone());
         of_recipe(item, &mut |to| tell(&from, &to));
     }
+    for item in &book.tastings {
+        let from = ItemId::Tasting(item.id.clone());
+        for cup in &item.cups {
+            if let Some(id) = &cup.recipe {
+                tell(&from, &ItemId::Recipe(id.clone()));
+            }
+            of_lines(&cup.lines, &mut |to| tell(&from, &to));
+        }
+    }
 }
 
 /// An item, and the states of it that were kept.

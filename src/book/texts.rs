@@ -154,6 +154,8 @@ impl Book {
             ItemId::Measure(id) => self.measure(id).map(|item| item.texts()),
             ItemId::Vessel(id) => self.vessel(id).map(|item| item.texts()),
             ItemId::Recipe(id) => self.recipe(id).map(|item| item.texts()),
+            // What people said of a cup stays as they said it.
+            ItemId::Tasting(_) => None,
         };
         found.unwrap_or_default()
     }
@@ -166,6 +168,7 @@ impl Book {
             ItemId::Measure(id) => self.measure(id).map(|item| &item.translations),
             ItemId::Vessel(id) => self.vessel(id).map(|item| &item.translations),
             ItemId::Recipe(id) => self.recipe(id).map(|item| &item.translations),
+            ItemId::Tasting(_) => None,
         }
         .map_or(&[], Vec::as_slice)
     }

@@ -40,6 +40,9 @@ struct Head {
     gone: [Vec<String>; 4],
     /// The ids of a shelf in order, where putting and taking away does not give it.
     order: [Option<Vec<String>>; 4],
+    /// The same of the tastings; absent in what was written before there were any.
+    #[serde(default)]
+    tastings: (Vec<String>, Option<Vec<String>>),
     /// Length of the items, bytes.
     bytes: usize,
     /// The number of the items: a record that lost its end is damaged.
@@ -138,11 +141,13 @@ fn record(
         difference(&before.vessels, &after.vessels, &mut items.vessels),
         difference(&before.recipes, &after.recipes, &mut items.recipes),
     ];
+    let tastings = difference(&before.tastings, &after.tastings, &mut items.tastings);
     let mut head = Head {
         note: NoteInFile::new(note),
         settings,
         gone: Default::default(),
         order: Default::default(),
+        tastings,
         bytes: 0,
         content: 0,
     };
@@ -276,6 +281,8 @@ impl ReadChanges {
             book.measures = replayed(&book.measures, &items.measures, of(1));
             book.vessels = replayed(&book.vessels, &items.vessels, of(2));
             book.recipes = replayed(&book.recipes, &items.recipes, of(3));
+            let (gone, order) = (head.tastings.0.as_slice(), head.tastings.1.as_deref());
+            book.tastings = replayed(&book.tastings, &items.tastings, (gone, order));
         }
         book
     }

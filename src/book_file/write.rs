@@ -30,6 +30,7 @@ pub(super) fn write_counting(book: &Book) -> (String, usize) {
         measures,
         vessels,
         recipes,
+        tastings,
     } = book;
     let mut layout = Layout::default();
     layout.book(|layout| {
@@ -39,6 +40,7 @@ pub(super) fn write_counting(book: &Book) -> (String, usize) {
         list::<file::Measure, _>(layout, "measures", measures);
         list::<file::Vessel, _>(layout, "vessels", vessels);
         list::<file::Recipe, _>(layout, "recipes", recipes);
+        list::<file::Tasting, _>(layout, "tastings", tastings);
     });
     layout.finish()
 }
@@ -84,6 +86,7 @@ fn frame(book: &Book) -> Written {
         ("measures", book.measures.is_empty()),
         ("vessels", book.vessels.is_empty()),
         ("recipes", book.recipes.is_empty()),
+        ("tastings", book.tastings.is_empty()),
     ] {
         if !is_empty {
             lists.list(name, |_| ());
@@ -118,5 +121,6 @@ fn items_unlike(book: &Book, other: &Book) -> Written {
     add::<file::Measure, _>(&mut written, &book.measures, &other.measures);
     add::<file::Vessel, _>(&mut written, &book.vessels, &other.vessels);
     add::<file::Recipe, _>(&mut written, &book.recipes, &other.recipes);
+    add::<file::Tasting, _>(&mut written, &book.tastings, &other.tastings);
     written
 }

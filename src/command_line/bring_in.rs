@@ -64,7 +64,8 @@ pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
             history
                 .perform(vec![edit], Focus::Book)
                 .map_err(|error| failed(&loaded.book, &error))?;
-            let end = accept(&loaded, history.book(), arguments)?;
+            let path = &arguments.book;
+            let end = accept(&loaded, history.book(), path, arguments.drop_comments)?;
             findings = book::findings(history.book());
             end
         }
@@ -77,10 +78,15 @@ pub(super) fn run(arguments: &BringInArguments) -> Result<ExitCode, Failure> {
 }
 
 /// Writes the book, guarded as a save of the window is, and tells what was done.
-fn accept(loaded: &Loaded, after: &Book, arguments: &BringInArguments) -> Result<String, Failure> {
-    let path = &arguments.book;
-    if loaded.text_has_comments && !arguments.drop_comments {
-        return Err(Failure::Usage(AcceptFault::Comments(path.clone()).words()));
+pub(super) fn accept(
+    loaded: &Loaded,
+    after: &Book,
+    path: &Path,
+    drop_comments: bool,
+) -> Result<String, Failure> {
+    if loaded.text_has_comments && !drop_comments {
+        let fault = AcceptFault::Comments(path.to_owned());
+        return Err(Failure::Usage(fault.words()));
     }
     let saved = book_file::save_over(path, after, &loaded.fingerprint).map_err(|error| {
         Failure::Book(match error {

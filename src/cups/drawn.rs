@@ -60,6 +60,7 @@ pub fn when_drawn(book: &Book, cause: &Cause) -> (When, f64) {
         | Cause::Cooling(_)
         | Cause::RelativeSweetness(_)
         | Cause::PolyolSweetness(_)
+        | Cause::TastedSweetness(_)
         | Cause::PolyolEnergy(_)
         | Cause::Potency(_)
         | Cause::SweetenerMixture

@@ -148,6 +148,7 @@ pub(super) fn revise(book: &mut Book, id: &ItemId, how: &Revising<'_>) -> Option
         ItemId::Measure(id) => on_shelf::<Measure>(book, id, how),
         ItemId::Vessel(id) => on_shelf::<Vessel>(book, id, how),
         ItemId::Recipe(id) => on_shelf::<Recipe>(book, id, how),
+        ItemId::Tasting(_) => None,
     }
 }
 

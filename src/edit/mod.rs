@@ -13,8 +13,9 @@ use kept_states::{Revising, keep_all, put, put_settings, revise};
 
 use crate::book::{
     Approval, Book, Change, ChangeRefused, Finding, IdKind, Ingredient, IngredientId, Item, ItemId,
-    LimitPassed, Measure, MeasureId, Recipe, RecipeId, Settings, Shelf, State, Translation,
-    Version, VersionId, Vessel, VesselId, new_errors, put_change, put_translation,
+    LimitPassed, Measure, MeasureId, Recipe, RecipeId, Settings, Shelf, State, TastedFactor,
+    TastedFigure, Tasting, TastingId, Translation, Version, VersionId, Vessel, VesselId,
+    new_errors, put_change, put_translation,
 };
 
 /// What a person wants changed.
@@ -109,11 +110,30 @@ pub enum Edit {
     PutVessel(Vessel),
     /// A vessel taken away.
     RemoveVessel(VesselId),
+    /// A tasting put in place of the one with its id, or added. Cups that do not say so yet are of the book as it is.
+    PutTasting(Tasting),
+    /// A tasting taken away.
+    RemoveTasting(TastingId),
     /// Other settings of the shop.
     SetSettings(Settings),
     /// The latest change of the figures of an item put right what was wrong: what was approved with it had these figures all
     /// along. Without this a changed figure means that the product is another one, and approved drinks stay as they were tasted.
     PutRight(ItemId),
+    /// What tastings show of an ingredient is taken over as a figure of it. The cups that were tasted did not change: what was
+    /// approved with the ingredient had this figure all along.
+    TakeTasted {
+        /// The ingredient.
+        ingredient: IngredientId,
+        /// The figure.
+        figure: TastedFigure,
+    },
+    /// What was taken over from tastings is given up again, and what is stated or assumed holds.
+    DropTasted {
+        /// The ingredient.
+        ingredient: IngredientId,
+        /// What of it.
+        what: TastedFactor,
+    },
     /// From when the figures of an item were no longer what they had been.
     DateChange {
         /// The item.
@@ -162,6 +182,10 @@ impl Edit {
             Self::PutVessel(item) => {
                 let changed = fields(book.vessel(&item.id), item, Vessel::fields_changed_to);
                 (ItemId::Vessel(item.id.clone()), changed)
+            }
+            Self::PutTasting(item) => {
+                let changed = fields(book.tasting(&item.id), item, Tasting::fields_changed_to);
+                (ItemId::Tasting(item.id.clone()), changed)
             }
             Self::SetSettings(settings) => {
                 let changed = book.settings.fields_changed_to(settings);
@@ -352,8 +376,18 @@ fn carry_out(book: &mut Book, edit: &Edit) -> Result<(), EditError> {
         Edit::RemoveMeasure(id) => removed(book.measures.remove(id), IdKind::Measure, id)?,
         Edit::PutVessel(item) => put(book, item.clone()),
         Edit::RemoveVessel(id) => removed(book.vessels.remove(id), IdKind::Vessel, id)?,
+        Edit::PutTasting(item) => put_tasting(book, item.clone()),
+        Edit::RemoveTasting(id) => removed(book.tastings.remove(id), IdKind::Tasting, id)?,
         Edit::SetSettings(settings) => put_settings(book, settings.clone()),
         Edit::PutRight(item) => revised(book, item, &Revising::PutRight)?,
+        Edit::TakeTasted { ingredient, figure } => {
+            correct_tasted(book, ingredient, |tasted| tasted.push(figure.clone()))?;
+        }
+        Edit::DropTasted { ingredient, what } => {
+            correct_tasted(book, ingredient, |tasted| {
+                tasted.retain(|figure| figure.what != *what);
+            })?;
+        }
         Edit::DateChange { item, day, lot } => {
             let until = day.as_deref();
             revised(book, item, &Revising::Date { until, lot })?;
@@ -369,6 +403,36 @@ fn carry_out(book: &mut Book, edit: &Edit) -> Result<(), EditError> {
         }
     }
     Ok(())
+}
+
+/// Changes what tastings have shown of an ingredient, as a correction: standards follow.
+fn correct_tasted(
+    book: &mut Book,
+    id: &IngredientId,
+    change: impl FnOnce(&mut Vec<TastedFigure>),
+) -> Result<(), EditError> {
+    let found = book.ingredient(id);
+    let mut item = found
+        .ok_or_else(|| gone(IdKind::Ingredient, id))?
+        .as_ref()
+        .clone();
+    let kept = item.earlier.states.len();
+    change(&mut item.tasted);
+    put(book, item);
+    let keeps_more = |item: &Arc<Ingredient>| item.earlier.states.len() > kept;
+    if book.ingredient(id).is_some_and(keeps_more) {
+        revised(book, &ItemId::Ingredient(id.clone()), &Revising::PutRight)?;
+    }
+    Ok(())
+}
+
+fn put_tasting(book: &mut Book, mut tasting: Tasting) {
+    for cup in &mut tasting.cups {
+        if cup.tasted_with.is_none() {
+            cup.tasted_with = Some(book.tasted_with(&cup.lines));
+        }
+    }
+    book.tastings.put(tasting);
 }
 
 fn revised(book: &mut Book, item: &ItemId, how: &Revising<'_>) -> Result<(), EditError> {
@@ -428,6 +492,8 @@ fn translate(book: &mut Book, item: &ItemId, new: &Translation) -> Result<(), Ed
         ItemId::Recipe(id) => within(&mut book.recipes, IdKind::Recipe, id, |item| {
             put(&mut item.translations);
         }),
+        // What people said of a cup is said in no other language.
+        ItemId::Tasting(id) => Err(gone(IdKind::Tasting, id)),
     }
 }
 

@@ -18,7 +18,7 @@ use crate::balance::{
 use crate::book::{
     Amount, Approval, Basis, Book, Carried, EarlierStates, Entry, Form, Ingredient, IngredientId,
     Line, LineId, Nutrient, Place, Recipe, RecipeId, Resolved, Role, Settings, State, SugarProfile,
-    TastedWith, VersionId, Vessel, VesselId, VesselKind,
+    TastedFigure, TastedWith, VersionId, Vessel, VesselId, VesselKind,
 };
 use crate::edit::{Edit, EditError, WholeBook, apply_soundly};
 use crate::quantity::Grams;
@@ -121,8 +121,19 @@ fn without_price(ingredient: &Ingredient) -> Ingredient {
         articles: Vec::new(),
         supplier: String::new(),
         lot: String::new(),
+        tasted: ingredient.tasted.iter().map(without_people).collect(),
         earlier: EarlierStates::default(),
         ..ingredient.clone()
+    }
+}
+
+/// How sweet or strong it is goes with it; who tasted it, and in which tastings, is of this shop.
+fn without_people(tasted: &TastedFigure) -> TastedFigure {
+    TastedFigure {
+        by: String::new(),
+        reason: String::new(),
+        tastings: Vec::new(),
+        ..tasted.clone()
     }
 }
 

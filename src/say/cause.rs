@@ -89,6 +89,7 @@ impl Speaker<'_> {
                 say!(self, "cause-polyol-sweetness", polyol: self.polyol(*kind))
             }
             Cause::PolyolSweetness(None) => self.word("cause-unknown-polyol-sweetness").to_owned(),
+            Cause::TastedSweetness(id) => say!(self, "cause-tasted-sweetness", ingredient: of(id)),
             Cause::PolyolEnergy(id) => say!(self, "cause-polyol-energy", ingredient: of(id)),
             Cause::Potency(_) => self.word("cause-potency").to_owned(),
             Cause::SweetenerMixture => self.word("cause-sweetener-mixture").to_owned(),
@@ -133,9 +134,10 @@ impl Speaker<'_> {
             },
             Cause::SugarSplit(_) => "narrow-which-sugars",
             Cause::Undeclared(_) | Cause::HighPotency(..) => "narrow-specification",
-            Cause::Flavour(..) | Cause::Potency(_) | Cause::SweetenerMixture => {
-                "narrow-taste-with-standard"
-            }
+            Cause::Flavour(..)
+            | Cause::TastedSweetness(_)
+            | Cause::Potency(_)
+            | Cause::SweetenerMixture => "narrow-taste-with-standard",
             Cause::Density(_) => "narrow-weigh-volume",
             Cause::DensityModel => "narrow-weigh-drink-volume",
             Cause::BulkDensity(_) => "narrow-weigh-level-measures",

@@ -73,6 +73,9 @@ impl Speaker<'_> {
             ItemId::Recipe(_) => {
                 say!(self, "difference-recipes", count: count, change: change, names: names)
             }
+            ItemId::Tasting(_) => {
+                say!(self, "difference-tastings", count: count, change: change, names: names)
+            }
         })
     }
 

@@ -2,7 +2,7 @@
 
 use super::{Language, Speaker, say};
 use crate::book::{
-    Change, ItemId, LimitPassed, LimitedList, MOST_LINES, RecipeId, VersionId, resolve,
+    Change, ItemId, LimitPassed, LimitedList, MOST_CUPS, MOST_LINES, RecipeId, VersionId, resolve,
 };
 use crate::edit::{Edit, EditError, WholeBook};
 use crate::quantity::{excerpt, name_as_shown};
@@ -86,8 +86,16 @@ impl Speaker<'_> {
             }
             Edit::RemoveMeasure(id) => say!(self, "edit-remove-measure", name: self.measure(id)),
             Edit::RemoveVessel(id) => say!(self, "edit-remove-vessel", name: self.vessel(id)),
+            Edit::PutTasting(tasting) => self.put_label(edit, &self.name_of_tasting(tasting)),
+            Edit::RemoveTasting(id) => say!(self, "edit-remove-tasting", name: self.tasting(id)),
             Edit::SetSettings(_) => self.put_label(edit, ""),
             Edit::PutRight(item) => say!(self, "edit-put-right", name: self.item(item)),
+            Edit::TakeTasted { ingredient, .. } => {
+                say!(self, "edit-take-tasted", name: self.ingredient(ingredient))
+            }
+            Edit::DropTasted { ingredient, .. } => {
+                say!(self, "edit-drop-tasted", name: self.ingredient(ingredient))
+            }
             Edit::DateChange { item, .. } => say!(self, "edit-date-change", name: self.item(item)),
             Edit::PutBook { reason, .. } => self.whole_book(reason),
         }
@@ -224,6 +232,25 @@ impl Speaker<'_> {
                     ),
                 }
             }
+            LimitPassed::Cups { tasting, count } => say!(
+                self,
+                "limit-cups",
+                tasting: tasting.as_str(),
+                count: *count,
+                most: MOST_CUPS,
+            ),
+            LimitPassed::TastedLines {
+                tasting,
+                cup,
+                count,
+            } => say!(
+                self,
+                "limit-tasted-lines",
+                number: *cup,
+                tasting: tasting.as_str(),
+                count: *count,
+                most: MOST_LINES,
+            ),
             LimitPassed::Text { bytes, most } => say!(
                 self,
                 "limit-text",

@@ -59,6 +59,7 @@ impl Speaker<'_> {
                     None => named("recipe", drink),
                 }
             }
+            Place::Tasting(id, _) => named("tasting", self.tasting(id)),
             Place::Approval(id, number) => {
                 say!(self, "place-named-approval", recipe: self.recipe(id), number: *number)
             }
@@ -93,6 +94,9 @@ impl Speaker<'_> {
                 recipe: recipe.as_str(),
                 version: version.as_str(),
             ),
+            Place::Tasting(id, field) => {
+                say!(self, "place-tasting", id: id.as_str(), field: *field)
+            }
             Place::Approval(recipe, number) => {
                 say!(self, "place-approval", recipe: recipe.as_str(), number: *number)
             }
@@ -237,6 +241,12 @@ impl Speaker<'_> {
             FindingKind::NoLongerSold { ingredient } => {
                 say!(self, "finding-no-longer-sold", ingredient: self.ingredient(ingredient))
             }
+            FindingKind::MoreAnswersThanPeople { answers, named } => say!(
+                self,
+                "finding-more-answers-than-people",
+                answers: answers.to_string(),
+                named: named.to_string(),
+            ),
             FindingKind::TooManyToCheck => self.word("finding-too-many-to-check").to_owned(),
             FindingKind::MoreFindings { listed } => {
                 say!(self, "finding-more-findings", count: *listed)
@@ -273,6 +283,16 @@ impl Speaker<'_> {
             ),
             Unfinished::NoStep(axis) => {
                 say!(self, "finding-no-step", axis: excerpt(&self.axis(axis), NAME))
+            }
+            Unfinished::MoreRightThanPeople { people, right } => say!(
+                self,
+                "finding-more-right-than-people",
+                right: right.to_string(),
+                people: people.to_string(),
+            ),
+            Unfinished::NotTwoCups { cups } => say!(self, "finding-not-two-cups", count: *cups),
+            Unfinished::NoSuchCup { cup, cups } => {
+                say!(self, "finding-no-such-cup", cup: cup.to_string(), count: *cups)
             }
         }
     }
@@ -403,6 +423,9 @@ impl Speaker<'_> {
             FigureName::HotWindow => "book-figure-hot-window",
             FigureName::IcedWindow => "book-figure-iced-window",
             FigureName::SalesTax => "book-figure-sales-tax",
+            FigureName::Tasters => "book-figure-tasters",
+            FigureName::TimesAsMuch => "book-figure-times-as-much",
+            FigureName::TastedTimes => "book-figure-tasted-times",
             FigureName::ScaleStep => "book-figure-scale-step",
             FigureName::ThermometerError => "book-figure-thermometer-error",
             FigureName::MarkError => "book-figure-mark-error",

@@ -4,7 +4,7 @@ use super::{Speaker, say};
 use crate::balance::{AllergenSummary, Verdict};
 use crate::book::{
     AllergenStatement, Book, Composition, Diet, Figure, Filling, HouseMade, Ingredient, ItemId,
-    Level, Measure, Nominal, Nutrient, Price, Settings, Shape, TemperatureWindow, Vessel,
+    Level, Measure, Nominal, Nutrient, Price, Settings, Shape, Tasting, TemperatureWindow, Vessel,
 };
 use crate::quantity::excerpt;
 
@@ -69,6 +69,7 @@ impl Speaker<'_> {
             ItemId::Ingredient(id) => self.ingredient_value(self.book.ingredient(id)?, field),
             ItemId::Measure(id) => self.measure_value(self.book.measure(id)?, field),
             ItemId::Vessel(id) => self.vessel_value(self.book.vessel(id)?, field),
+            ItemId::Tasting(id) => self.tasting_value(self.book.tasting(id)?, field),
             ItemId::Recipe(id) => {
                 let recipe = self.book.recipe(id)?;
                 (field == "note").then(|| self.note(&recipe.note))
@@ -178,6 +179,17 @@ impl Speaker<'_> {
                 let words: Vec<&str> = wares.map(|one| self.serviceware(one.kind)).collect();
                 self.list(&words)
             }
+            _ => return None,
+        })
+    }
+
+    fn tasting_value(&self, tasting: &Tasting, field: &str) -> Option<String> {
+        Some(match field {
+            "date" => self.note(&tasting.date),
+            "people" => self.list(&tasting.people),
+            "reason" => self.note(&tasting.reason),
+            "outcome" => self.tasting_outcome(tasting.outcome),
+            "counts" => self.tasting_counts(tasting.counts).to_owned(),
             _ => return None,
         })
     }

@@ -13,6 +13,7 @@ mod brewing;
 mod catalogue;
 mod cause;
 mod caution;
+mod control;
 mod cooling;
 mod cups;
 mod differences;
@@ -35,6 +36,7 @@ mod statement;
 mod swap;
 mod taste;
 mod tasting;
+mod tasting_record;
 mod typing;
 mod variation;
 mod why_off;
@@ -52,6 +54,14 @@ use self::book_texts::BookTexts;
 use self::catalogue::Catalogue;
 use crate::book::Book;
 use crate::quantity::DisplayUnits;
+
+/// A clause as a sentence of its own, or a word as the first of one: its first letter large.
+pub fn capitalised(words: &str) -> String {
+    let mut letters = words.chars();
+    letters.next().map_or_else(String::new, |first| {
+        first.to_uppercase().chain(letters).collect()
+    })
+}
 
 /// Says a message with its arguments: `say!(speaker, "cup-too-small", cup: name, count: 3)`.
 macro_rules! say {

@@ -1,8 +1,13 @@
 //! Names of what is in the book. An id that names nothing is told as it is.
 
 use super::{Speaker, say};
-use crate::book::{IngredientId, ItemId, MeasureId, RecipeId, VersionId, VesselId};
-use crate::quantity::name_as_shown;
+use crate::book::{
+    IngredientId, ItemId, MeasureId, RecipeId, Tasting, TastingId, VersionId, VesselId,
+};
+use crate::quantity::{excerpt, name_as_shown};
+
+/// Longest reason of a tasting that is repeated, in characters.
+const REASON: usize = 60;
 
 impl Speaker<'_> {
     /// Brand and name of an ingredient.
@@ -70,6 +75,26 @@ impl Speaker<'_> {
             ItemId::Measure(id) => self.measure(id),
             ItemId::Vessel(id) => self.vessel(id),
             ItemId::Recipe(id) => self.recipe(id),
+            ItemId::Tasting(id) => self.tasting(id),
+        }
+    }
+
+    /// What tells a tasting apart: "the tasting of 2026-05-04 (new chestnut)".
+    pub fn tasting(&self, id: &TastingId) -> String {
+        match self.book.tasting(id) {
+            Some(tasting) => self.name_of_tasting(tasting),
+            None => id.to_string(),
+        }
+    }
+
+    /// The same of one that need not be in the book.
+    pub fn name_of_tasting(&self, tasting: &Tasting) -> String {
+        let date = shown(Some(&tasting.date), &tasting.id);
+        let reason = tasting.reason.trim();
+        if reason.is_empty() {
+            say!(self, "named-tasting", date: date)
+        } else {
+            say!(self, "named-tasting-for", date: date, reason: excerpt(reason, REASON))
         }
     }
 

@@ -35,6 +35,9 @@ const REACH: f64 = 6.0;
 /// How much of each change is made in a turn: all of it can swing back and forth.
 const DAMPING: f64 = 0.7;
 
+/// Relative standard uncertainty of "about 0.8 times as strong" (assumed: people tell tenths).
+const TOLD_RATIO: f64 = 0.15;
+
 /// Below this probability a tasting contradicts what all others say.
 const CONTRADICTION: f64 = 0.01;
 
@@ -65,6 +68,13 @@ pub enum TastingResult {
         people: u32,
         /// How much may still have passed as alike, in noticeable steps: a half for cups that were matched, 1 for an approval.
         within_steps: f64,
+    },
+    /// A note at the bench: so many people found that the second cup has about so many times what the first one has.
+    About {
+        /// How many people.
+        people: u32,
+        /// How many times as much.
+        times: f64,
     },
 }
 
@@ -239,6 +249,12 @@ impl ComparedCups {
         (each / f64::from(people.max(1)).sqrt()).hypot(passed)
     }
 
+    /// The standard uncertainty of a ratio that was told at the bench: what each person misses by, and that a number for a taste is a
+    /// guess, however many agree on it.
+    fn about_u(&self, people: u32) -> f64 {
+        self.alike_u(people, 0.0).hypot(TOLD_RATIO)
+    }
+
     /// The likelihood of a `δ`.
     fn likelihood(&self, delta: f64) -> f64 {
         match self.result {
@@ -251,6 +267,10 @@ impl ComparedCups {
                 people,
                 within_steps,
             } => (-(delta / self.alike_u(people, within_steps)).powi(2) / 2.0).exp(),
+            TastingResult::About { people, times } => {
+                let off = (delta - times.ln()) / self.about_u(people);
+                (-off * off / 2.0).exp()
+            }
         }
     }
 
@@ -299,6 +319,10 @@ impl ComparedCups {
                     .sqrt()
                     .hypot(self.alike_u(people, within_steps));
                 2.0 * normal_below(-(rest.mean / u).abs())
+            }
+            TastingResult::About { people, times } => {
+                let u = rest.variance.sqrt().hypot(self.about_u(people));
+                2.0 * normal_below(-((rest.mean - times.ln()) / u).abs())
             }
             TastingResult::Blind {
                 test,

@@ -12,7 +12,7 @@ use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 use super::widgets::name::name_button_ui;
 use super::words::{capitalised, heading_ui};
-use crate::book::{Finding, ItemId, Place, Severity};
+use crate::book::{Book, Finding, ItemId, Place, RecipeId, Severity, TastingId};
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
 use crate::workbench::{Action, Shown};
@@ -117,7 +117,7 @@ fn finding_ui(ui: &mut Ui, finding: &Finding, in_hand: &BookInHand<'_>, view: &m
         if let Some(words) = way_words(speaker, &finding.place) {
             let colour = palette.text_normal;
             if name_button_ui(ui, &words, TypeStyle::Body, colour, false).clicked() {
-                go_to(&finding.place, view);
+                go_to(speaker.book, &finding.place, view);
             }
         }
     });
@@ -132,6 +132,7 @@ fn way_words(speaker: Speaker<'_>, place: &Place) -> Option<String> {
         Place::Ingredient(id, _) => book.ingredient(id)?.full_name(),
         Place::Measure(id, _) => book.measure(id)?.name.clone(),
         Place::Vessel(id, _) => book.vessel(id)?.name.clone(),
+        Place::Tasting(id, _) => book.recipe(first_drink(book, id)?)?.name.clone(),
         Place::Recipe(id, _)
         | Place::Approval(id, _)
         | Place::Line(id, ..)
@@ -140,7 +141,13 @@ fn way_words(speaker: Speaker<'_>, place: &Place) -> Option<String> {
     Some(say!(speaker, "shell-go-to", name: name_as_shown(&name)))
 }
 
-fn go_to(place: &Place, view: &mut ViewState) {
+/// The drink that a tasting is about: its first cup that is one.
+fn first_drink<'book>(book: &'book Book, id: &TastingId) -> Option<&'book RecipeId> {
+    let mut cups = book.tasting(id)?.cups.iter();
+    cups.find_map(|cup| cup.recipe.as_ref().filter(|id| book.recipe(id).is_some()))
+}
+
+fn go_to(book: &Book, place: &Place, view: &mut ViewState) {
     let (recipe, version) = match place {
         Place::Settings => {
             view.go(Area::Counter, Navigation::Item(ItemId::Settings));
@@ -149,6 +156,10 @@ fn go_to(place: &Place, view: &mut ViewState) {
         Place::Ingredient(id, _) => return at_counter(ItemId::Ingredient(id.clone()), view),
         Place::Measure(id, _) => return at_counter(ItemId::Measure(id.clone()), view),
         Place::Vessel(id, _) => return at_counter(ItemId::Vessel(id.clone()), view),
+        Place::Tasting(id, _) => match first_drink(book, id) {
+            Some(recipe) => (recipe, None),
+            None => return,
+        },
         Place::Recipe(recipe, _) | Place::Approval(recipe, _) => (recipe, None),
         Place::Line(recipe, version, _) => (recipe, version.as_ref()),
         Place::Version(recipe, version) => (recipe, Some(version)),

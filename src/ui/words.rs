@@ -10,6 +10,7 @@ use egui::{
 use super::theme::{self, TypeStyle, grid};
 use crate::book::Book;
 use crate::quantity::DisplayUnits;
+pub(super) use crate::say::capitalised;
 use crate::say::{Language, Speaker};
 
 /// What the window speaks in: a part of every question about the book whose answer is words.
@@ -106,12 +107,4 @@ pub(super) fn quiet_ui(ui: &mut Ui, words: &str) -> Response {
 /// A paragraph in a colour.
 pub(super) fn paragraph_ui(ui: &mut Ui, words: impl Into<String>, colour: Color32) -> Response {
     ui.add(Label::new(RichText::new(words).color(colour)).wrap())
-}
-
-/// A clause as a sentence of its own, or a word as the first of one: its first letter large.
-pub(super) fn capitalised(words: &str) -> String {
-    let mut letters = words.chars();
-    letters.next().map_or_else(String::new, |first| {
-        first.to_uppercase().chain(letters).collect()
-    })
 }

@@ -12,7 +12,8 @@ use evensip::book::{
     Ingredient, IngredientId, Instruction, Instruments, Item, ItemId, LabelUnits, LanguageId, Line,
     LineId, Measure, MeasureId, MeasureKind, NamedLevel, Nominal, Nutrient, PolyolKind, Price,
     Reading, ReadingAmount, Recipe, RecipeId, Resolved, Role, SaltUnit, Serviceware,
-    ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TastedWith,
+    ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TasteNote,
+    TastedCup, TastedFactor, TastedFigure, TastedWith, Tasting, TastingId, TastingOutcome,
     Temperature, TemperatureWindow, Translation, Version, VersionId, Vessel, VesselId, VesselKind,
     Yardstick,
 };
@@ -189,10 +190,13 @@ pub(crate) fn book(seed: u64) -> Book {
     for item in dice.some(5, recipe) {
         book.recipes.put(item);
     }
+    for item in dice.some(3, tasting) {
+        book.tastings.put(item);
+    }
     book
 }
 
-pub(crate) fn settings(dice: &mut Dice) -> Settings {
+fn axis(dice: &mut Dice) -> Axis {
     let axes = [
         Axis::Sweetness,
         Axis::TeaStrength,
@@ -203,8 +207,12 @@ pub(crate) fn settings(dice: &mut Dice) -> Settings {
         Axis::Temperature,
         Axis::Volume,
     ];
+    dice.pick(&axes)
+}
+
+pub(crate) fn settings(dice: &mut Dice) -> Settings {
     let step = |dice: &mut Dice| StepSetting {
-        axis: dice.pick(&axes),
+        axis: axis(dice),
         fraction: dice.number(),
         floor: dice.number(),
         weight: dice.number(),
@@ -373,6 +381,7 @@ pub(crate) fn ingredient(dice: &mut Dice) -> Ingredient {
             shelf_life_hours: dice.maybe(Dice::number),
             waste_percent: dice.number(),
         }),
+        tasted: dice.some(2, tasted_figure),
         note: dice.text(),
         earlier: earlier(dice, ingredient),
         translations: translations(dice),
@@ -605,6 +614,70 @@ pub(crate) fn recipe(dice: &mut Dice) -> Recipe {
     }
 }
 
+fn tasted_figure(dice: &mut Dice) -> TastedFigure {
+    TastedFigure {
+        what: if dice.coin() {
+            TastedFactor::Sweetness
+        } else {
+            TastedFactor::Flavour(dice.text())
+        },
+        times: dice.number(),
+        u: dice.number(),
+        date: dice.date(),
+        by: dice.text(),
+        reason: dice.text(),
+        tastings: dice.some(2, |dice| tasting(dice).id),
+    }
+}
+
+fn tasted_cup(dice: &mut Dice) -> TastedCup {
+    TastedCup {
+        recipe: dice.maybe(recipe_id),
+        version: dice.maybe(version_id),
+        lines: resolved(dice),
+        tasted_with: dice.maybe(tasted_with),
+    }
+}
+
+fn count(dice: &mut Dice) -> u32 {
+    u32::try_from(dice.below(12)).unwrap()
+}
+
+fn outcome(dice: &mut Dice) -> TastingOutcome {
+    let (people, right) = (count(dice), count(dice));
+    let times = dice.number();
+    dice.pick(&[
+        TastingOutcome::Said,
+        TastingOutcome::Triangle { people, right },
+        TastingOutcome::DuoTrio { people, right },
+        TastingOutcome::Pair { people, right },
+        TastingOutcome::PairEitherWay { people, right },
+        TastingOutcome::Matched { people },
+        TastingOutcome::PassedAsEqual { people },
+        TastingOutcome::About { people, times },
+    ])
+}
+
+pub(crate) fn tasting(dice: &mut Dice) -> Tasting {
+    Tasting {
+        id: id(dice, "tasting", |text| TastingId::new(text).unwrap()),
+        date: dice.date(),
+        people: dice.some(3, Dice::text),
+        reason: dice.text(),
+        cups: dice.some(3, tasted_cup),
+        axis: dice.maybe(axis),
+        outcome: outcome(dice),
+        counts: dice.coin(),
+        seed: dice.maybe(Dice::next),
+        notes: dice.some(2, |dice| TasteNote {
+            person: dice.text(),
+            cup: count(dice),
+            axis: dice.maybe(axis),
+            text: dice.text(),
+        }),
+    }
+}
+
 /// Ids of the items on a shelf of a book.
 pub(crate) fn ids<T: Item>(shelf: &evensip::book::Shelf<T>) -> Vec<T::Id> {
     shelf.iter().map(|item| item.id().clone()).collect()
@@ -619,7 +692,7 @@ pub(crate) fn edit(dice: &mut Dice, book: &Book) -> Edit {
     let recipe = dice.pick(&recipes);
     let version = dice.coin().then(|| version_id(dice));
     let text = dice.text();
-    match dice.below(22) {
+    match dice.below(26) {
         0..=4 => Edit::Change {
             recipe,
             version,
@@ -669,16 +742,27 @@ pub(crate) fn edit(dice: &mut Dice, book: &Book) -> Edit {
             item: item_id(dice),
             translation: translation(dice),
         },
+        21 => Edit::PutTasting(tasting(dice)),
+        22 => Edit::RemoveTasting(tasting(dice).id),
+        23 => Edit::TakeTasted {
+            ingredient: ingredient_id(dice),
+            figure: tasted_figure(dice),
+        },
+        24 => Edit::DropTasted {
+            ingredient: ingredient_id(dice),
+            what: tasted_figure(dice).what,
+        },
         _ => Edit::SetSettings(settings(dice)),
     }
 }
 
 fn item_id(dice: &mut Dice) -> ItemId {
-    match dice.below(5) {
+    match dice.below(6) {
         0 => ItemId::Settings,
-        1 => ItemId::Ingredient(ingredient_id(dice)),
-        2 => ItemId::Measure(measure_id(dice)),
-        3 => ItemId::Vessel(vessel_id(dice)),
+        1 => ItemId::Tasting(tasting(dice).id),
+        2 => ItemId::Ingredient(ingredient_id(dice)),
+        3 => ItemId::Measure(measure_id(dice)),
+        4 => ItemId::Vessel(vessel_id(dice)),
         _ => ItemId::Recipe(recipe_id(dice)),
     }
 }

@@ -69,6 +69,8 @@ fn changes_what_is_there(edit: &Edit, book: &Book) -> bool {
         | Edit::RemoveMeasure(_)
         | Edit::RemoveVessel(_)
         | Edit::RemoveRecipe(_)
+        | Edit::TakeTasted { .. }
+        | Edit::DropTasted { .. }
         | Edit::PutRight(_) => false,
         _ => true,
     }

@@ -51,6 +51,7 @@ load-problem-duplicate-id = { $kind ->
         [vessel] das Gefäß
         [recipe] das Rezept
         [version] die Version
+        [tasting] die Verkostung
        *[line] die Zeile
     } `{ $id }` steht zweimal im Buch; eine der beiden Kennungen ändern: { $first }; { $second }
 load-problem-bad-id = { $error } ({ $place })

@@ -26,6 +26,7 @@ cause-line-temperature = die Temperatur von { $ingredient } beim Zugeben
 cause-batch = das Wiegen und Abmessen eines Ansatzes von { $ingredient }
 cause-polyol-sweetness = die Süße von { $polyol }: Veröffentlichte Werte weichen voneinander ab
 cause-unknown-polyol-sweetness = die Süße eines mehrwertigen Alkohols unbekannter Art: Veröffentlichte Werte weichen voneinander ab
+cause-tasted-sweetness = wie süß { $ingredient } verkostet wurde
 cause-polyol-energy = welchen mehrwertigen Alkohol { $ingredient } enthält
 cause-potency = die Süße des Süßstoffs: Veröffentlichte Werte weichen voneinander ab
 cause-sweetener-mixture = der Geschmack mehrerer Süßstoffe zusammen

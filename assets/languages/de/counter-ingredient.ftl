@@ -257,3 +257,17 @@ ingredient-missing-poured-density = Schüttdichte: nicht angegeben – einen ges
 ingredient-missing-density = Dichte: nicht angegeben – das Etikett gilt je 100 ml, daher 100 ml davon wiegen
 ingredient-missing-allergens = Allergene: nicht angegeben – kein Getränk damit darf als frei von einem Allergen bezeichnet werden
 ingredient-missing-vegan = vegan: nicht angegeben
+
+## Was Verkostungen über sie zeigen
+
+ingredient-tasted = Aus Verkostungen
+ingredient-tasted-take = Übernehmen
+ingredient-tasted-take-hint = Die verkosteten Becher haben sich nicht geändert: Was mit dieser Zutat freigegeben wurde, folgt.
+# $times ist ein Faktor mit seiner Unsicherheit: „1,08 ± 0,06“.
+ingredient-tasted-taken = Am { $date } übernommen: { $what } das { $times }-Fache der Angabe.
+ingredient-tasted-taken-by = Am { $date } von { $by } übernommen: { $what } das { $times }-Fache der Angabe.
+ingredient-tasted-give-up = Zurücknehmen, sodass wieder die Angabe gilt
+ingredient-tasted-more = { $count ->
+    [one] und 1 weiteres Getränk
+   *[other] und { $count } weitere Getränke
+}

@@ -37,11 +37,20 @@ difference-recipes = { $count ->
         [changed] geändert
        *[removed] entfernt
     } ({ $names })
+difference-tastings = { $count ->
+        [one] 1 Verkostung
+       *[other] { $count } Verkostungen
+    } { $change ->
+        [added] hinzugefügt
+        [changed] geändert
+       *[removed] entfernt
+    } ({ $names })
 difference-more-names = { $count } weitere
 difference-order = { $kind ->
         [ingredient] Zutaten in anderer Reihenfolge
         [measure] Dosierhilfen in anderer Reihenfolge
         [vessel] Gefäße in anderer Reihenfolge
+        [tasting] Verkostungen in anderer Reihenfolge
        *[recipe] Rezepte in anderer Reihenfolge
     }
 
@@ -177,3 +186,13 @@ item-field-temperature = Temperatur
 item-field-translations = Übersetzungen
 item-field-versions = Versionen
 item-field-yardsticks = Richtwerte
+item-field-axis = Frage
+item-field-counts = Zählung als Beleg
+item-field-cups = Becher der Verkostung
+item-field-date = Datum
+item-field-notes = Geschmacksnotizen
+item-field-outcome = Ergebnis
+item-field-people = Verkoster
+item-field-reason = Grund
+item-field-seed = Startzahl
+item-field-tasted = Ergebnisse von Verkostungen

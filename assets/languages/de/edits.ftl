@@ -30,9 +30,15 @@ edit-remove-recipe = { $name } löschen
 edit-remove-ingredient = Zutat „{ $name }“ entfernen
 edit-remove-measure = Dosierhilfe „{ $name }“ entfernen
 edit-remove-vessel = Gefäß „{ $name }“ entfernen
+# $name ist einer der Texte named-tasting….
+edit-remove-tasting = { $name } löschen
 named-settings = die Einstellungen des Ladens
+named-tasting = die Verkostung vom { $date }
+named-tasting-for = die Verkostung vom { $date } ({ $reason })
 # Die Werte waren falsch; was damit freigegeben wurde, hatte von Anfang an die neuen.
 edit-put-right = die Änderung von { $name } als Korrektur behandeln
+edit-take-tasted = das Ergebnis der Verkostungen für { $name } übernehmen
+edit-drop-tasted = das Ergebnis der Verkostungen für { $name } zurücknehmen
 edit-date-change = angeben, seit wann { $name } anders ist
 edit-settings = Einstellungen des Ladens ändern
 edit-settings-fields = Einstellungen des Ladens ändern: { $fields }
@@ -46,6 +52,7 @@ edit-error-gone = { $kind ->
         [vessel] das Gefäß
         [recipe] das Rezept
         [version] die Version
+        [tasting] die Verkostung
        *[line] die Zeile
     } `{ $id }` gibt es nicht mehr
 edit-error-taken = es gibt schon { $kind ->
@@ -54,6 +61,7 @@ edit-error-taken = es gibt schon { $kind ->
         [vessel] ein Gefäß
         [recipe] ein Rezept
         [version] eine Version
+        [tasting] eine Verkostung
        *[line] eine Zeile
     } `{ $id }`; eine andere Kennung wählen
 edit-error-no-name = { $kind ->
@@ -62,6 +70,7 @@ edit-error-no-name = { $kind ->
         [vessel] ein Gefäß
         [recipe] ein Rezept
         [version] eine Version
+        [tasting] eine Verkostung
        *[line] eine Zeile
     } braucht einen Namen, daher bleibt der alte
 edit-error-gives-approved-cup = „{ $version }“ baut hierauf auf, ist freigegeben und hat keinen Becher; den Becher stattdessen in einer neuen Version wählen
@@ -81,6 +90,8 @@ edit-error-faulty = { $count ->
 limit-lines = das Rezept `{ $recipe }` hätte { $count } Zeilen und Anweisungen; auf mehrere Rezepte mit höchstens { $most } aufteilen
 limit-changes = die Version `{ $version }` des Rezepts `{ $recipe }` hätte { $count } Änderungen; auf mehrere Versionen mit höchstens { $most } aufteilen
 limit-approved = die Freigabe { $number } des Rezepts `{ $recipe }` hätte { $count } Zeilen und Anweisungen; auf mehrere Rezepte mit höchstens { $most } aufteilen
+limit-cups = die Verkostung `{ $tasting }` hätte { $count } Becher; auf mehrere Verkostungen mit höchstens { $most } aufteilen
+limit-tasted-lines = Becher { $number } der Verkostung `{ $tasting }` hätte { $count } Zeilen; ein Becher hat höchstens { $most }
 limit-text = das Buch hätte { $megabytes } MB, es lassen sich aber höchstens { $most } MB öffnen; ein zweites Buch anlegen oder etwas aus diesem löschen
 limit-not-finite = { $count ->
         [one] eine Zahl des Buchs wäre zu groß zum Speichern; eine kleinere Zahl eingeben

@@ -14,6 +14,7 @@ place-ingredient = Zutat `{ $id }`, { $field ->
         [house_made] Ansatz
         [name] Name
         [price] Preis
+        [tasted] Ergebnisse von Verkostungen
         [temperature] Temperatur
        *[other] { $field }
     }
@@ -51,11 +52,20 @@ place-line = Rezept `{ $recipe }`, Zeile `{ $line }`
 place-line-of-version = Rezept `{ $recipe }`, Version `{ $version }`, Zeile `{ $line }`
 place-version = Rezept `{ $recipe }`, Version `{ $version }`
 place-approval = Rezept `{ $recipe }`, Freigabe { $number }
+place-tasting = Verkostung `{ $id }`, { $field ->
+        [cups] Becher
+        [date] Datum
+        [notes] Geschmacksnotizen
+        [outcome] Ergebnis
+        [people] Verkoster
+       *[other] { $field }
+    }
 # The same by the names of things, as the window shows it.
 place-named = { $kind ->
     [ingredient] Zutat { $name }
     [measure] Dosierhilfe { $name }
     [vessel] Gefäß { $name }
+    [tasting] { $name }
    *[recipe] Rezept { $name }
 }
 place-named-line = { $ingredient }, in { $drink }
@@ -70,6 +80,7 @@ finding-dangling = { $kind ->
         [vessel] das Gefäß `{ $id }` gibt es nicht; hinzufügen oder ein anderes wählen
         [recipe] das Rezept `{ $id }` gibt es nicht; hinzufügen oder ein anderes wählen
         [version] die Version `{ $id }` gibt es nicht; hinzufügen oder eine andere wählen
+        [tasting] die Verkostung `{ $id }` gibt es nicht; hinzufügen oder eine andere wählen
        *[line] die Zeile `{ $id }` gibt es nicht; hinzufügen oder eine andere wählen
     }
 # $nearest lists ids that look like the one that is missing.
@@ -79,6 +90,7 @@ finding-dangling-near = { $kind ->
         [vessel] das Gefäß
         [recipe] das Rezept
         [version] die Version
+        [tasting] die Verkostung
        *[line] die Zeile
     } `{ $id }` gibt es nicht; war { $nearest } gemeint?
 finding-duplicate-in-recipe = die Kennung `{ $id }` steht zweimal in diesem Rezept; eine der beiden ändern
@@ -93,6 +105,17 @@ finding-empty-reading = ein Messwert ist 0 g; eingeben, was die Waage anzeigt
 finding-sugar-fractions = die Zuckeranteile ergeben zusammen { $sum }; sie müssen 1 ergeben
 finding-window-reversed = { $what } reicht von { $from } bis { $to }; die niedrigere Temperatur zuerst eingeben
 finding-no-step = der merkliche Schritt für { $axis } ist 0; einen Anteil oder eine Untergrenze über 0 eingeben
+finding-more-right-than-people = { $right } von { $people } Personen hatten recht; beide Zahlen prüfen
+finding-not-two-cups = verglichen werden zwei Becher, aber { $count ->
+        [0] es gibt keinen
+        [one] es gibt 1
+       *[other] es gibt { $count }
+    }; den ersten Becher eingeben und den, der daran gemessen wurde
+finding-no-such-cup = eine Notiz betrifft Becher { $cup }, aber { $count ->
+        [0] es gibt keinen Becher
+        [one] es gibt 1 Becher
+       *[other] es gibt { $count } Becher
+    }; die Nummer des Bechers eingeben
 finding-yield-over-input = die Ausbeute beträgt { $grams }, mehr als in einen Ansatz hineinkommt; Rezept und Ausbeute prüfen
 finding-yield-under-solids = die Ausbeute beträgt { $grams }, weniger als die Feststoffe, die in einen Ansatz hineinkommen; Rezept und Ausbeute prüfen
 finding-sum-over-whole = { $parts } ergeben zusammen { $sum } in { $whole }; die Werte und ihre Bezugsmenge prüfen
@@ -120,6 +143,7 @@ finding-stale-price = { $count ->
        *[other] der Preis ist vom { $date }, { $count } Monate älter als das neueste Datum im Buch, { $newest }; nach einem neuen Preis fragen
     }
 finding-no-longer-sold = { $ingredient } ist nicht mehr erhältlich; gegen eine andere Zutat austauschen oder dieses Getränk aus dem Angebot nehmen
+finding-more-answers-than-people = { $answers } Antworten sind gezählt, aber { $named } Personen genannt; wer noch einmal verkostet, zählt einmal
 finding-too-many-to-check = es gibt zu viele Versionen und Änderungen, um alle zu prüfen; ein Rezept sollte höchstens ein paar Dutzend haben
 finding-more-findings = nur die ersten { $count } Befunde sind aufgeführt; zuerst diese beheben
 finding-fill-out-of-reach = keine Menge dieser Zutat füllt den Becher so weit; die Menge in Gramm eingeben oder mit einer anderen Zeile auffüllen
@@ -187,6 +211,9 @@ book-figure-uncertainty = eine Unsicherheit
 book-figure-free-sugar-fraction = der freie Anteil des Zuckers
 book-figure-sugar-fraction = ein Zuckeranteil
 book-figure-dextrose-equivalent = das Dextroseäquivalent
+book-figure-tasters = die Zahl der Verkoster
+book-figure-tasted-times = das Vielfache aus Verkostungen
+book-figure-times-as-much = das Vielfache, das der zweite Becher hat,
 book-figure-density = die Dichte
 book-figure-bulk-density = die Schüttdichte
 book-figure-pack-price = der Preis einer Packung

@@ -130,6 +130,7 @@ safekeeping-added = hinzugefügt
 safekeeping-changed = geändert
 safekeeping-removed = entfernt
 safekeeping-kind-settings = Einstellungen
+safekeeping-kind-tasting = Verkostung
 safekeeping-nothing-said = keine Einzelheiten
 # Where the name of an item would stand.
 safekeeping-settings = Einstellungen des Ladens

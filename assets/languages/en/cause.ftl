@@ -26,6 +26,7 @@ cause-line-temperature = the temperature of { $ingredient } when it is added
 cause-batch = the weighing and measuring of a batch of { $ingredient }
 cause-polyol-sweetness = the sweetness of { $polyol }: published values disagree
 cause-unknown-polyol-sweetness = the sweetness of a polyol of no known kind: published values disagree
+cause-tasted-sweetness = how sweet { $ingredient } was tasted to be
 cause-polyol-energy = which polyol is in { $ingredient }
 cause-potency = the sweetness of the intense sweetener: published values disagree
 cause-sweetener-mixture = the taste of several intense sweeteners together

@@ -257,3 +257,17 @@ ingredient-missing-poured-density = poured density: not stated — weigh a level
 ingredient-missing-density = density: not stated — the label is per 100 ml, so weigh 100 ml of it
 ingredient-missing-allergens = allergens: not stated — no drink with it can be called free of an allergen
 ingredient-missing-vegan = vegan: not stated
+
+## What tastings show of it
+
+ingredient-tasted = From tastings
+ingredient-tasted-take = Take this over
+ingredient-tasted-take-hint = The cups that were tasted did not change: what was approved with this ingredient follows.
+# $times is a factor with its uncertainty: "1.08 ± 0.06".
+ingredient-tasted-taken = Taken over on { $date }: { $what } { $times } times what is stated.
+ingredient-tasted-taken-by = Taken over on { $date } by { $by }: { $what } { $times } times what is stated.
+ingredient-tasted-give-up = Give it up, so that what is stated holds again
+ingredient-tasted-more = { $count ->
+    [one] and 1 more drink
+   *[other] and { $count } more drinks
+}

@@ -21,11 +21,16 @@ difference-recipes = { $count ->
         [one] 1 recipe { $change } ({ $names })
        *[other] { $count } recipes { $change } ({ $names })
     }
+difference-tastings = { $count ->
+        [one] 1 tasting { $change } ({ $names })
+       *[other] { $count } tastings { $change } ({ $names })
+    }
 difference-more-names = { $count } more
 difference-order = { $kind ->
         [ingredient] ingredients in another order
         [measure] measures in another order
         [vessel] vessels in another order
+        [tasting] tastings in another order
        *[recipe] recipes in another order
     }
 
@@ -160,3 +165,13 @@ item-field-temperature = temperature
 item-field-translations = translations
 item-field-versions = versions
 item-field-yardsticks = yardsticks
+item-field-axis = what was asked about
+item-field-counts = whether it counts as evidence
+item-field-cups = cups
+item-field-date = date
+item-field-notes = taste notes
+item-field-outcome = outcome
+item-field-people = tasters
+item-field-reason = reason
+item-field-seed = seed
+item-field-tasted = figures from tastings

@@ -29,17 +29,24 @@ edit-remove-recipe = delete { $name }
 edit-remove-ingredient = remove the ingredient { $name }
 edit-remove-measure = remove the measure { $name }
 edit-remove-vessel = remove the vessel { $name }
+# $name is one of the texts of named-tasting….
+edit-remove-tasting = delete { $name }
 # Where an item is named and the shop has no name of its own.
 named-settings = the shop's settings
+# A tasting has no name: its day tells it apart, and why it was held.
+named-tasting = the tasting of { $date }
+named-tasting-for = the tasting of { $date } ({ $reason })
 # The figures of an item were wrong, so that what was approved with it had the new ones all along.
 edit-put-right = treat the change of { $name } as a correction
+edit-take-tasted = take over what tastings show of { $name }
+edit-drop-tasted = give up what tastings showed of { $name }
 edit-date-change = say since when { $name } has been different
 edit-settings = change the shop's settings
 edit-settings-fields = change the { $fields } in the shop's settings
 
 ## Refusals
 
-# $kind is ingredient, measure, vessel, recipe, version or line.
+# $kind is ingredient, measure, vessel, recipe, version, tasting or line.
 edit-error-gone = the { $kind } `{ $id }` no longer exists
 edit-error-taken = there is already a { $kind } `{ $id }`; choose another id
 edit-error-no-name = a { $kind } needs a name, so the old name stays
@@ -57,6 +64,8 @@ edit-error-faulty = { $first } (and { $count } more)
 limit-lines = the recipe `{ $recipe }` would have { $count } lines and instructions; divide them among several recipes of at most { $most }
 limit-changes = the version `{ $version }` of the recipe `{ $recipe }` would have { $count } changes; divide them among several versions of at most { $most }
 limit-approved = approval { $number } of the recipe `{ $recipe }` would have { $count } lines and instructions; divide them among several recipes of at most { $most }
+limit-cups = the tasting `{ $tasting }` would have { $count } cups; divide them among several tastings of at most { $most }
+limit-tasted-lines = cup { $number } of the tasting `{ $tasting }` would have { $count } lines; a cup has at most { $most }
 limit-text = the book would have { $megabytes } MB, but at most { $most } MB can be opened; start a second book or delete something from this one
 limit-not-finite = { $count ->
         [one] a number of the book would be too large to save; enter a smaller number

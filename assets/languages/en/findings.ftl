@@ -14,11 +14,13 @@ place-line = recipe `{ $recipe }`, line `{ $line }`
 place-line-of-version = recipe `{ $recipe }`, version `{ $version }`, line `{ $line }`
 place-version = recipe `{ $recipe }`, version `{ $version }`
 place-approval = recipe `{ $recipe }`, approval { $number }
+place-tasting = tasting `{ $id }`, { $field }
 # The same by the names of things, as the window shows it.
 place-named = { $kind ->
     [ingredient] ingredient { $name }
     [measure] measure { $name }
     [vessel] vessel { $name }
+    [tasting] { $name }
    *[recipe] recipe { $name }
 }
 place-named-line = { $ingredient }, in { $drink }
@@ -26,7 +28,7 @@ place-named-approval = { $recipe }, approval { $number }
 
 ## Findings
 
-# $kind is ingredient, measure, vessel, recipe or version.
+# $kind is ingredient, measure, vessel, recipe, version or tasting.
 finding-dangling = the { $kind } `{ $id }` does not exist; add it or choose another
 # $nearest lists ids that look like the one that is missing.
 finding-dangling-near = the { $kind } `{ $id }` does not exist; did you mean { $nearest }?
@@ -42,6 +44,17 @@ finding-empty-reading = a reading is 0 g; enter what the scale shows
 finding-sugar-fractions = the sugar fractions add up to { $sum }; they must add up to 1
 finding-window-reversed = { $what } is { $from } to { $to }; enter the cooler end first
 finding-no-step = the noticeable step of { $axis } is 0; enter a fraction or a floor above 0
+finding-more-right-than-people = { $right } of { $people } people were right; check both numbers
+finding-not-two-cups = two cups are compared, but { $count ->
+        [0] there is none
+        [one] there is 1
+       *[other] there are { $count }
+    }; enter the cup that came first and the one that was held against it
+finding-no-such-cup = a note is about cup { $cup }, but { $count ->
+        [0] there is no cup
+        [one] there is 1 cup
+       *[other] there are { $count } cups
+    }; enter the number of the cup
 finding-yield-over-input = the yield is { $grams }, more than goes into a batch; check the recipe and the yield
 finding-yield-under-solids = the yield is { $grams }, less than the solids that go into a batch; check the recipe and the yield
 finding-sum-over-whole = { $parts } add up to { $sum } in { $whole }; check the figures and what they are per
@@ -69,6 +82,7 @@ finding-stale-price = { $count ->
        *[other] the price is from { $date }, { $count } months before the newest date in the book, { $newest }; ask for a new price
     }
 finding-no-longer-sold = { $ingredient } is no longer sold; swap it for another ingredient, or retire this drink
+finding-more-answers-than-people = { $answers } answers are counted, but { $named } people are named; whoever tastes again counts once
 finding-too-many-to-check = there are too many versions and changes to check them all; a recipe should have a few dozen at most
 finding-more-findings = only the first { $count } findings are listed; fix these first
 finding-fill-out-of-reach = no amount of this ingredient fills the cup this far; enter its amount in grams, or fill up with another line
@@ -136,6 +150,9 @@ book-figure-uncertainty = an uncertainty
 book-figure-free-sugar-fraction = the free part of the sugars
 book-figure-sugar-fraction = a sugar fraction
 book-figure-dextrose-equivalent = the dextrose equivalent
+book-figure-tasters = the number of people who tasted
+book-figure-tasted-times = what tastings multiply a figure by
+book-figure-times-as-much = how many times as much the second cup has
 book-figure-density = the density
 book-figure-bulk-density = the poured density
 book-figure-pack-price = the price of a pack

@@ -133,6 +133,7 @@ safekeeping-added = added
 safekeeping-changed = changed
 safekeeping-removed = removed
 safekeeping-kind-settings = settings
+safekeeping-kind-tasting = tasting
 safekeeping-nothing-said = nothing that is said here
 # Where the name of an item would stand.
 safekeeping-settings = the shop’s settings

@@ -12,9 +12,12 @@ use crate::balance::assumption::{Assumed, Assumption, Because};
 use crate::balance::cause::Cause;
 use crate::balance::mix::{Component, Mix, flavour_slot, high_potency_slot};
 use crate::balance::published::freezing::Solute;
+use crate::balance::published::sweetness::{self, RelativeSweetness};
 use crate::balance::published::{energy, polyol};
 use crate::balance::slots::Slots;
-use crate::book::{Basis, Form, Ingredient, IngredientId, Nutrient, PolyolKind, SugarProfile};
+use crate::book::{
+    Basis, Form, Ingredient, IngredientId, Nutrient, PolyolKind, SugarProfile, TastedFactor,
+};
 use crate::quantity::{KILOJOULES_PER_KILOCALORIE, Uncertain};
 
 /// Share of fructose that may be glucose instead (or the other way) in a mixed sugar profile, as standard uncertainty.
@@ -121,6 +124,7 @@ pub fn per_gram(item: &Ingredient, slots: &mut Slots) -> PerGram {
         sensitivities: making.sensitivities,
         assumptions: named.collect(),
     };
+    add_tasted_sweetness(item, &mut per_gram);
     add_flavours(item, slots, &mut per_gram);
     add_sweeteners(item, &nature, factor, slots, &mut per_gram);
     add_air(item, &mut per_gram);
@@ -502,7 +506,10 @@ fn flavours_of_no_known_strength(
 ) -> impl Iterator<Item = Assumption> {
     let because = Because::Kind(nature.kind);
     let flavours = item.composition.flavours.iter().enumerate();
-    let silent = flavours.filter(|(_, flavour)| flavour.per_gram.is_none());
+    let silent = flavours.filter(|(_, flavour)| {
+        let what = TastedFactor::Flavour(flavour.name.clone());
+        flavour.per_gram.is_none() && item.tasted_figure(&what).is_none()
+    });
     silent.map(move |(at, flavour)| {
         let figure = flavour.figure();
         Assumption {
@@ -516,12 +523,73 @@ fn flavours_of_no_known_strength(
     })
 }
 
+/// Temperature at which sugars count as sweet as tastings multiply it, °C: that of the room (assumed). A tasting is evaluated with
+/// the same, so that what it says of the cup that was tasted holds whatever the temperature of that cup.
+const TASTED_AT: f64 = 20.0;
+
+fn sweet_sugars() -> [(Component, RelativeSweetness); 6] {
+    [
+        (Component::Sucrose, sweetness::SUCROSE),
+        (Component::Glucose, sweetness::GLUCOSE),
+        (Component::Fructose, sweetness::fructose(TASTED_AT)),
+        (Component::Lactose, sweetness::LACTOSE),
+        (Component::Maltose, sweetness::MALTOSE),
+        (Component::OtherSugar, sweetness::OTHER_SUGAR),
+    ]
+}
+
+/// Grams of sucrose as sweet as the sugars and polyols of a mix.
+fn sweetness_by_label(mix: &Mix) -> f64 {
+    let sugars = sweet_sugars().map(|(kind, sweet)| mix.get(kind) * sweet.typical);
+    sugars.into_iter().sum::<f64>() + mix.get(Component::PolyolSweetness)
+}
+
+/// How much sweeter it is than its label says, where that was tasted. What the label may be off by then no longer tells how sweet
+/// it is: the tasted cup was as sweet as it was, whatever its sugars are.
+fn add_tasted_sweetness(item: &Ingredient, per_gram: &mut PerGram) {
+    let Some(tasted) = item.tasted_figure(&TastedFactor::Sweetness) else {
+        return;
+    };
+    let by_label = sweetness_by_label(&per_gram.mix);
+    for sensitivity in &mut per_gram.sensitivities {
+        let moved = sweetness_by_label(&sensitivity.change);
+        sensitivity.change.set(Component::TastedSweetness, -moved);
+    }
+    let beyond = (tasted.times - 1.0) * by_label;
+    per_gram.mix.set(Component::TastedSweetness, beyond);
+    let mut change = Mix::EMPTY;
+    change.set(Component::TastedSweetness, tasted.u * by_label);
+    per_gram.sensitivities.push(Sensitivity {
+        cause: Cause::TastedSweetness(item.id.clone()),
+        change,
+    });
+}
+
+/// How sweet the label of an ingredient makes it, g of sucrose per gram of it, with what is doubtful in the label and in
+/// how sweet its sugars are; `None` where it
+/// does not say what sweetens it, or has no sweetness. High-potency sweeteners are left out: how sweet they are depends on the drink.
+pub fn label_sweetness(item: &Ingredient) -> Option<Uncertain> {
+    let item = item.untasted();
+    let per_gram = per_gram(&item, &mut Slots::default());
+    let knows = |component| per_gram.mix.knows(component);
+    let is_told = Component::SUGAR_KINDS.into_iter().all(knows)
+        && knows(Component::PolyolSweetness)
+        && knows(Component::HiddenSweetener);
+    let value = sweetness_by_label(&per_gram.mix);
+    let each = per_gram.sensitivities.iter();
+    let of_label = each.map(|one| sweetness_by_label(&one.change));
+    let sugars = sweet_sugars().into_iter();
+    let of_sugars = sugars.map(|(kind, sweet)| per_gram.mix.get(kind) * sweet.standard_uncertainty);
+    let u = of_label.chain(of_sugars).fold(0.0, f64::hypot);
+    (is_told && value > 0.0).then_some(Uncertain { value, u })
+}
+
 fn add_flavours(item: &Ingredient, slots: &mut Slots, per_gram: &mut PerGram) {
     for (at, flavour) in item.composition.flavours.iter().enumerate() {
         let Some(slot) = slots.flavour(&flavour.name) else {
             continue;
         };
-        let figure = flavour.figure();
+        let figure = item.strength(flavour);
         per_gram.mix.of[flavour_slot(slot)] += figure.value;
         let mut change = Mix::EMPTY;
         change.of[flavour_slot(slot)] = figure.standard_uncertainty();

@@ -191,6 +191,7 @@ fn act_of(cause: &Cause) -> Option<(ItemId, Option<Cause>)> {
         | Cause::LineTemperature(_)
         | Cause::RelativeSweetness(_)
         | Cause::PolyolSweetness(_)
+        | Cause::TastedSweetness(_)
         | Cause::Potency(_)
         | Cause::SweetenerMixture
         | Cause::FreezingPoint

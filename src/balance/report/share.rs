@@ -245,7 +245,8 @@ fn sucrose_equivalent(prepared: &Prepared, mix: &Mix, drink: &WholeDrink<'_>) ->
         .map(|(kind, weight)| mix.get(kind) * weight)
         .sum();
     let intense = intense_share(mix, drink.mixed, drink.volume, &prepared.setup);
-    mix.get(Component::Sucrose) + others + mix.get(Component::PolyolSweetness) + intense
+    let tasted = mix.get(Component::PolyolSweetness) + mix.get(Component::TastedSweetness);
+    mix.get(Component::Sucrose) + others + tasted + intense
 }
 
 /// Root of the summed squares of what the causes do to one component of a line.

@@ -723,7 +723,8 @@ pub(in crate::balance) fn sweetness_of<N: Number>(
         + drink.get(Component::Lactose) * lactose
         + drink.get(Component::Maltose) * maltose
         + drink.get(Component::OtherSugar) * other
-        + drink.get(Component::PolyolSweetness);
+        + drink.get(Component::PolyolSweetness)
+        + drink.get(Component::TastedSweetness);
     equivalent / volume * 100.0 + intense_sweetness(drink, volume, setup)
 }
 

@@ -6,6 +6,9 @@ use super::{claims, composition, density, energy};
 use crate::book::{Book, Figure, FigureName, FigureRange, Form, IdKind, Ingredient, Place};
 use crate::quantity::{Pack, PackUnit};
 
+/// How many times what is stated an ingredient was tasted to have: from nothing of it to a hundred times as much.
+const TASTED_TIMES: FigureRange = FigureRange::new(0.0, 100.0, "");
+
 /// Densities of what is poured, from oil to the thickest syrup, with room.
 const DENSITIES: FigureRange = FigureRange::new(0.5, 2.0, "g/ml");
 
@@ -74,6 +77,12 @@ pub(super) fn check(book: &Book, item: &Ingredient, list: &mut Checklist) {
         list.in_range(at(), FigureName::EarlierPackPrice, price.pack, PACK_PRICES);
         content(list, at, price.content);
         list.date(at(), price.date.as_deref());
+    }
+    for tasted in &item.tasted {
+        let at = || place("tasted");
+        list.in_range(at(), FigureName::TastedTimes, tasted.times, TASTED_TIMES);
+        list.in_range(at(), FigureName::Uncertainty, tasted.u, TASTED_TIMES);
+        list.date(at(), Some(&tasted.date));
     }
     check_batch(book, item, list);
     density::check(item, list);

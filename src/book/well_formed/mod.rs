@@ -16,6 +16,7 @@ mod prices;
 mod ranges;
 mod recipe;
 mod since;
+mod tasting;
 
 pub use super::named_size::{CalledSize, Held, Miscalled, NamedUnit};
 pub use called_size::{millilitres_in_name, miscalled};
@@ -46,6 +47,9 @@ pub fn findings(book: &Book) -> Vec<Finding> {
     }
     for item in &book.recipes {
         recipe::check(book, item, &mut list);
+    }
+    for item in &book.tastings {
+        tasting::check(book, item, &mut list);
     }
     house_made::check_circles(book, &mut list);
     prices::check_age(book, &mut list);

@@ -301,7 +301,7 @@ fn line(book: &Book, item: &Recipe, version: Option<&Version>, found: &Line, lis
     }
 }
 
-fn amount(book: &Book, place: Place, amount: &Amount, list: &mut Checklist) {
+pub(super) fn amount(book: &Book, place: Place, amount: &Amount, list: &mut Checklist) {
     if let Some(number) = amount.number() {
         let unit = match amount {
             Amount::Grams(_) => "g",

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::mem::{Discriminant, discriminant};
 
 use super::checklist::Checklist;
-use super::{counter, findings, house_made, ingredient, recipe, settings};
+use super::{counter, findings, house_made, ingredient, recipe, settings, tasting};
 use crate::book::{Book, Finding, FindingKind, Ingredient, Item, Place, Severity, Shelf};
 
 /// The errors that a book has and the one before it had not. An error stays the same one while its kind and its place do: a
@@ -77,6 +77,7 @@ fn takes_away(before: &Book, after: &Book) -> bool {
         || lacks(&before.measures, &after.measures)
         || lacks(&before.vessels, &after.vessels)
         || lacks(&before.recipes, &after.recipes)
+        || lacks(&before.tastings, &after.tastings)
 }
 
 /// The findings of what a book has otherwise than another one.
@@ -99,6 +100,9 @@ fn touched(book: &Book, other: &Book) -> Vec<Finding> {
     for item in book.recipes.unlike(&other.recipes) {
         may_be_circle = true;
         recipe::check(book, item, &mut list);
+    }
+    for item in book.tastings.unlike(&other.tastings) {
+        tasting::check(book, item, &mut list);
     }
     if may_be_circle {
         house_made::check_circles(book, &mut list);

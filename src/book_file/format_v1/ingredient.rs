@@ -36,6 +36,7 @@ in_file! {
         articles: Vec<Article> = nothing,
         no_longer_sold: bool = nothing,
         house_made: Option<HouseMade> = nothing,
+        tasted: Vec<TastedFigure> = nothing,
         note: String = nothing,
         earlier: EarlierStates<Ingredient> = nothing,
         translations: Vec<Translation> = nothing,
@@ -189,6 +190,25 @@ in_file! {
             maltose: f64 = nothing,
             other: f64 = nothing,
         },
+    }
+}
+
+in_file! {
+    struct TastedFigure {
+        what: TastedFactor,
+        times: f64,
+        u: f64,
+        date: String = nothing,
+        by: String = nothing,
+        reason: String = nothing,
+        tastings: Vec<String> = nothing,
+    }
+}
+
+in_file! {
+    enum TastedFactor with parts here {
+        Sweetness,
+        Flavour(name: String),
     }
 }
 

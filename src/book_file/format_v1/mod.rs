@@ -10,6 +10,7 @@ mod reading;
 mod recipe;
 mod settings;
 mod stored;
+mod tasting;
 mod temperature;
 mod translation;
 mod words;
@@ -19,6 +20,7 @@ pub(crate) use ingredient::{Basis, FIGURE, Ingredient};
 pub(crate) use recipe::Recipe;
 pub(crate) use settings::Settings;
 pub(crate) use stored::Stored;
+pub(crate) use tasting::{Tasting, TastingOutcome};
 pub(crate) use temperature::{TEMPERATURE, Temperature};
 pub(crate) use translation::Translation;
 pub(crate) use words::{
@@ -50,6 +52,8 @@ pub(crate) struct Book {
     vessels: Vec<Vessel>,
     #[serde(default)]
     recipes: Vec<Recipe>,
+    #[serde(default)]
+    tastings: Vec<Tasting>,
 }
 
 impl Book {
@@ -65,12 +69,14 @@ impl Book {
         duplicates(&mut checker, IdKind::Measure, "measures", &self.measures);
         duplicates(&mut checker, IdKind::Vessel, "vessels", &self.vessels);
         duplicates(&mut checker, IdKind::Recipe, "recipes", &self.recipes);
+        duplicates(&mut checker, IdKind::Tasting, "tastings", &self.tastings);
         let book = book::Book {
             settings: checker.within("settings", |checker| self.settings.into_book(checker)),
             ingredients: shelf(&mut checker, "ingredients", self.ingredients),
             measures: shelf(&mut checker, "measures", self.measures),
             vessels: shelf(&mut checker, "vessels", self.vessels),
             recipes: shelf(&mut checker, "recipes", self.recipes),
+            tastings: shelf(&mut checker, "tastings", self.tastings),
         };
         checker.finish(book)
     }

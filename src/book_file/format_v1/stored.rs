@@ -6,7 +6,8 @@ use std::collections::BTreeMap;
 use super::super::checker::Checker;
 use super::super::error::{LoadProblem, Step};
 use crate::book::{
-    self, IdError, IngredientId, LanguageId, LineId, MeasureId, RecipeId, VersionId, VesselId,
+    self, IdError, IngredientId, LanguageId, LineId, MeasureId, RecipeId, TastingId, VersionId,
+    VesselId,
 };
 
 /// A value as it stands in a file, for a value `B` of the book.
@@ -60,7 +61,7 @@ macro_rules! as_it_is {
     };
 }
 
-as_it_is!(bool, u32, String);
+as_it_is!(bool, u32, u64, String);
 
 macro_rules! ids {
     ($($id:ident),+) => {
@@ -84,6 +85,7 @@ ids!(
     MeasureId,
     VesselId,
     RecipeId,
+    TastingId,
     LineId,
     VersionId,
     LanguageId
@@ -164,7 +166,8 @@ usual_left_out!(
     SaltUnit,
     Filling,
     Stage,
-    State
+    State,
+    TastingOutcome
 );
 
 /// A group of fields as it stands in a file. Without more, a field must be there;

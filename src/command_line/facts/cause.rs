@@ -23,6 +23,7 @@ pub(in crate::command_line) fn cause(cause: &Cause) -> Fact {
         | Cause::Yield(id)
         | Cause::FreeSugars(id)
         | Cause::Temperature(id)
+        | Cause::TastedSweetness(id)
         | Cause::PolyolEnergy(id) => json!({ "ingredient": id.as_str() }),
         Cause::Calibration(measure, with) => json!({
             "measure": measure.as_str(),
@@ -70,6 +71,7 @@ fn kind(cause: &Cause) -> &'static str {
         Cause::Cooling(..) => "cooling",
         Cause::RelativeSweetness(..) => "relative-sweetness",
         Cause::PolyolSweetness(..) => "polyol-sweetness",
+        Cause::TastedSweetness(..) => "tasted-sweetness",
         Cause::PolyolEnergy(..) => "polyol-energy",
         Cause::Potency(..) => "potency",
         Cause::SweetenerMixture => "sweetener-mixture",

@@ -31,6 +31,7 @@ pub(in crate::command_line) fn place(place: &Place) -> Value {
             "version",
             json!({ "recipe": recipe.as_str(), "version": version.as_str() }),
         ),
+        Place::Tasting(id, field) => ("tasting", json!({ "tasting": id.as_str(), "field": field })),
         Place::Approval(recipe, number) => (
             "approval",
             json!({ "recipe": recipe.as_str(), "number": number }),
@@ -151,6 +152,9 @@ pub(in crate::command_line) fn finding(kind: &FindingKind) -> Fact {
             newest,
         } => json!({ "date": date, "months": months, "newest": newest }),
         FindingKind::NoLongerSold { ingredient } => json!({ "ingredient": ingredient.as_str() }),
+        FindingKind::MoreAnswersThanPeople { answers, named } => {
+            json!({ "answers": answers, "named": named })
+        }
         FindingKind::MoreFindings { listed } => json!({ "listed": listed }),
         FindingKind::NeverCalibrated
         | FindingKind::SeveralFillAmounts
@@ -173,6 +177,13 @@ fn unfinished(what: &Unfinished) -> Value {
             "to_celsius": to,
         }),
         Unfinished::NoStep(axis) => json!({ "what": "no-step", "axis": axis.word() }),
+        Unfinished::MoreRightThanPeople { people, right } => {
+            json!({ "what": "more-right-than-people", "people": people, "right": right })
+        }
+        Unfinished::NotTwoCups { cups } => json!({ "what": "not-two-cups", "cups": cups }),
+        Unfinished::NoSuchCup { cup, cups } => {
+            json!({ "what": "no-such-cup", "cup": cup, "cups": cups })
+        }
     }
 }
 
@@ -255,6 +266,9 @@ fn figure_name(name: &FigureName) -> &'static str {
         FigureName::HotWindow => "hot-window",
         FigureName::IcedWindow => "iced-window",
         FigureName::SalesTax => "sales-tax",
+        FigureName::Tasters => "tasters",
+        FigureName::TimesAsMuch => "times-as-much",
+        FigureName::TastedTimes => "tasted-times",
         FigureName::ScaleStep => "scale-step",
         FigureName::ThermometerError => "thermometer-error",
         FigureName::MarkError => "mark-error",

@@ -4,6 +4,7 @@
 
 mod cause;
 mod change;
+mod control;
 mod cups;
 mod finding;
 mod ingredient;
@@ -16,6 +17,7 @@ mod yardstick;
 
 pub(super) use cause::cause;
 pub(super) use change::changes;
+pub(super) use control::{chart_limits, chart_rough, chart_shift, moved_drink, too_few_days};
 pub(super) use cups::{cups_remark, drawn_causes};
 pub(super) use finding::{finding, place};
 pub(super) use ingredient::{assumption, no_figure, statement};
@@ -23,7 +25,8 @@ pub(super) use last_sip::{last_sip_remark, other_way};
 pub(super) use load::load_error;
 pub(super) use reason::{adapted, means, no_levels, suggestion, swap_reason, unadaptable};
 pub(super) use tasting::{
-    brix_caution, brix_comparison, brix_not_computed, effect, remark, stopping, unbalanced,
+    brix_caution, brix_comparison, brix_not_computed, drink_effect, effect, proposal, remark,
+    stopping, tasting_outcome, unbalanced, weighed_tasting,
 };
 pub(super) use why_off::{likely_fault, why_off_remark};
 pub(super) use yardstick::{yardstick, yardstick_line};

@@ -2,10 +2,12 @@
 
 use serde_json::{Value, json};
 
-use super::Fact;
+use super::{Fact, ids};
+use crate::book::TastingOutcome;
 use crate::quantity::Uncertain;
 use crate::tasting::{
-    BrixCaution, BrixComparison, Effect, Remark, RuleErrors, ShareLimits, StoppingRule,
+    BrixCaution, BrixComparison, CupOrder, DrinkEffect, Effect, Proposal, RankingRemark, Remark,
+    RuleErrors, Sample, SetAside, ShareLimits, StoppingRule, WeighedTasting,
 };
 
 /// How different two cups are.
@@ -88,8 +90,89 @@ pub(in crate::command_line) fn remark(remark: &Remark) -> Fact {
         Remark::Repeated { people, repeated } => {
             json!({ "people": people, "repeated": repeated })
         }
+        Remark::Ranking(remark) => ranking(remark),
     };
     Fact::new(remark.word(), arguments)
+}
+
+/// The letters of the cups, the most first.
+fn letters(order: CupOrder) -> Value {
+    json!(order.map(Sample::letter))
+}
+
+/// What is told of three cups that are put in order.
+fn ranking(remark: RankingRemark) -> Value {
+    match remark {
+        RankingRemark::Needed {
+            people,
+            friedman,
+            chance,
+        } => json!({ "people": people, "friedman": friedman, "chance": chance }),
+        RankingRemark::OrderNeeded {
+            people,
+            page,
+            chance,
+        } => json!({ "people": people, "page": page, "chance": chance }),
+        RankingRemark::CannotShow {
+            people,
+            level,
+            least,
+        } => json!({ "people": people, "level": level, "least": least }),
+        RankingRemark::Power {
+            people,
+            power,
+            effect,
+        }
+        | RankingRemark::LeastPanel {
+            people,
+            power,
+            effect,
+        } => json!({ "people": people, "power": power, "effect": self::effect(effect) }),
+        RankingRemark::Shows {
+            people,
+            share,
+            power,
+        } => json!({ "people": people, "share": share, "power": power }),
+        RankingRemark::PredictedShowsMore {
+            effect,
+            power,
+            predicted,
+        } => json!({ "effect": self::effect(effect), "power": power, "predicted": predicted }),
+        RankingRemark::NoPanel { most, effect } => {
+            json!({ "most": most, "effect": self::effect(effect) })
+        }
+        RankingRemark::Sums { sums } => {
+            let [a, b, c] = sums.sums;
+            json!({ "people": sums.people, "sums": { "A": a, "B": b, "C": c } })
+        }
+        RankingRemark::Friedman {
+            friedman,
+            chance,
+            is_exact,
+        } => json!({ "friedman": friedman, "chance": chance, "exact": is_exact }),
+        RankingRemark::Page {
+            predicted,
+            page,
+            chance,
+        } => json!({ "order": letters(predicted), "page": page, "chance": chance }),
+        RankingRemark::Found { level } | RankingRemark::NotFound { level } => {
+            json!({ "level": level })
+        }
+        RankingRemark::OrderFound { predicted, level } => {
+            json!({ "order": letters(predicted), "level": level })
+        }
+        RankingRemark::LeastDifference { difference, level } => {
+            json!({ "difference": difference, "level": level })
+        }
+        RankingRemark::Apart {
+            more,
+            less,
+            difference,
+        } => json!({ "more": more.letter(), "less": less.letter(), "difference": difference }),
+        RankingRemark::NotApart { a, b, difference } => {
+            json!({ "cups": [a.letter(), b.letter()], "difference": difference })
+        }
+    }
 }
 
 /// A rule for stopping early, or that there is none.
@@ -154,5 +237,72 @@ pub(in crate::command_line) fn brix_caution(caution: &BrixCaution) -> Fact {
             Fact::new("too-weak", json!({ "brix": self::solids(*solids) }))
         }
         BrixCaution::MoreThanAll => Fact::alone("more-than-all"),
+    }
+}
+
+/// What came out of a tasting: a kind, and what was counted.
+pub(in crate::command_line) fn tasting_outcome(outcome: TastingOutcome) -> Value {
+    let times = match outcome {
+        TastingOutcome::About { times, .. } => Some(times),
+        _ => None,
+    };
+    let arguments = json!({
+        "people": outcome.people(),
+        "right": outcome.right(),
+        "times": times,
+    });
+    Fact::new(outcome.word(), arguments).beside(json!({}))
+}
+
+/// What all tastings together say of a figure of an ingredient.
+pub(in crate::command_line) fn proposal(proposal: &Proposal) -> Fact {
+    let tastings = proposal.tastings.iter().map(AsRef::<str>::as_ref);
+    let arguments = json!({
+        "ingredient": proposal.factor.ingredient.as_str(),
+        "of": proposal.factor.what.word(),
+        "before_u": proposal.before,
+        "times": proposal.times,
+        "u": proposal.u,
+        "taken_times": proposal.taken.map(|(times, _)| times),
+        "taken_u": proposal.taken.map(|(_, u)| u),
+        "tastings": tastings.collect::<Vec<_>>(),
+    });
+    let kind = if proposal.is_reference() {
+        "reference"
+    } else {
+        "proposal"
+    };
+    Fact::new(kind, arguments)
+}
+
+/// What becomes of a drink when a figure is taken over.
+pub(in crate::command_line) fn drink_effect(effect: &DrinkEffect) -> Fact {
+    let arguments = json!({
+        "recipe": effect.recipe.as_str(),
+        "version": effect.version.as_ref().map(AsRef::<str>::as_ref),
+        "axis": effect.taste.axis.word(),
+        "unit": effect.taste.axis.unit(),
+        "before": effect.taste.standard,
+        "after": effect.taste.value,
+        "steps": effect.taste.steps,
+        "off_standard_before": effect.off_before,
+        "off_standard_after": effect.off_after,
+    });
+    Fact::new("drink-effect", arguments)
+}
+
+/// What is to be said of a tasting that counts.
+pub(in crate::command_line) fn weighed_tasting(weighed: &WeighedTasting) -> Fact {
+    match &weighed.likely {
+        Ok(likely) => Fact::new("contradicts", json!({ "likely": likely })),
+        Err(SetAside::NothingCounted) => Fact::alone("nothing-counted"),
+        Err(SetAside::Unfinished) => Fact::alone("unfinished"),
+        Err(SetAside::NoAxis) => Fact::alone("no-axis"),
+        Err(SetAside::OtherAxis(axis)) => Fact::new("other-axis", json!({ "axis": axis.word() })),
+        Err(SetAside::NotKnown(axis)) => Fact::new("not-known", json!({ "axis": axis.word() })),
+        Err(SetAside::Changed(ingredients)) => {
+            Fact::new("changed", json!({ "ingredients": ids(ingredients) }))
+        }
+        Err(SetAside::NothingDiffers) => Fact::alone("nothing-differs"),
     }
 }

@@ -203,7 +203,9 @@ impl RowMaker<'_> {
                         .zip(relative)
                         .map(|(kind, sweet)| mix.get(*kind) * sweet)
                         .sum();
-                    mix.get(Component::Sucrose) + others + mix.get(Component::PolyolSweetness)
+                    let stated = mix.get(Component::PolyolSweetness);
+                    let tasted = mix.get(Component::TastedSweetness);
+                    mix.get(Component::Sucrose) + others + stated + tasted
                 })
             }
             Of::Temperature | Of::Volume => None,

@@ -47,13 +47,13 @@ pub enum CounterItem {
 }
 
 impl CounterItem {
-    /// An item of the book that is an item of the shop; `None` for a recipe and the settings.
+    /// An item of the book that is an item of the shop; `None` for a recipe, a tasting and the settings.
     pub(super) fn of(item: &book::ItemId) -> Option<Self> {
         match item {
             book::ItemId::Ingredient(id) => Some(Self::Ingredient(id.clone())),
             book::ItemId::Measure(id) => Some(Self::Measure(id.clone())),
             book::ItemId::Vessel(id) => Some(Self::Vessel(id.clone())),
-            book::ItemId::Settings | book::ItemId::Recipe(_) => None,
+            book::ItemId::Settings | book::ItemId::Recipe(_) | book::ItemId::Tasting(_) => None,
         }
     }
 

@@ -126,6 +126,7 @@ pub(super) fn kind_word(speaker: Speaker<'_>, item: &ItemId) -> &'static str {
         ItemId::Measure(_) => speaker.found_kind(FoundKind::Measure),
         ItemId::Vessel(_) => speaker.found_kind(FoundKind::Vessel),
         ItemId::Recipe(_) => speaker.found_kind(FoundKind::Recipe),
+        ItemId::Tasting(_) => speaker.word("safekeeping-kind-tasting"),
     }
 }
 

@@ -61,7 +61,9 @@ fn gap_of(component: Component, item: &Ingredient) -> Option<(&'static str, Fiel
         C::HiddenSweetener => ("ingredient-missing-sweetener", "sweetener".into()),
         C::Cost if item.price.is_some() => ("ingredient-missing-pack-density", density_of(item)),
         C::Cost => ("ingredient-missing-price", "price".into()),
-        C::Mass | C::Ice | C::Diluting | C::Heat | C::Particles | C::Air => return None,
+        C::Mass | C::Ice | C::Diluting | C::Heat | C::Particles | C::Air | C::TastedSweetness => {
+            return None;
+        }
     })
 }
 

@@ -10,6 +10,7 @@ mod price;
 mod price_history;
 mod sold;
 mod sweetness;
+mod tasted;
 
 pub(in crate::ui) use self::house_made::begin_reference_brew;
 
@@ -101,6 +102,7 @@ pub(super) fn editor_ui(
         if at == last {
             let since = sheet.beside(Since::of(&*found, &tasted), Since::edit);
             way = earlier_ui(ui, speaker, &*found, &tasted, since);
+            tasted::tasted_ui(ui, counter, &mut sheet, &found);
             let wished = beside::beside_ui(ui, counter, &found);
             going = going.take().or(wished);
         }
