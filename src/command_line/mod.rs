@@ -369,7 +369,7 @@ pub struct BringInArguments {
     /// Form of new ingredients of which the list states none: powder, syrup, liquid …
     #[arg(long, value_name = "WORD")]
     form: Option<String>,
-    /// With --accept: take a line of a list that was read in part, or whose price changes by more than a third
+    /// With --accept: take a line of a list that was read in part, whose price changes by more than a third, or that is marked as no longer sold
     #[arg(long, value_name = "LINE")]
     tick: Vec<u64>,
     /// What a line of a list or of a written recipe is about, as LINE=OURS, and nothing behind the sign leaves it out; or

@@ -37,7 +37,7 @@ impl Drifted {
 }
 
 /// The approved drinks that what has changed since moves by more than a step on an axis, or on one that can't be told, in the
-/// order of the book.
+/// order of the book. What leaves every figure of a drink as it was has not moved it.
 pub fn drifted(book: &Book) -> Vec<Drifted> {
     drifted_watched(book, &Watch::default())
 }
@@ -72,6 +72,11 @@ fn drifted_by(book: &Book, watch: &Watch, is_wanted: impl Fn(&[ItemId]) -> bool)
             else {
                 continue;
             };
+            // A scoop that another powder was weighed with since is another scoop, and makes the same drink: what nobody can
+            // tell of it was not known when it was tasted either.
+            if standard.figures == now.figures {
+                continue;
+            }
             let difference = difference(&book.settings, &standard, &now);
             if difference.within_one_step() == Some(true) {
                 continue;

@@ -209,6 +209,28 @@ pub(in crate::ui) fn visible_columns(columns: &[Column], width: f32) -> Vec<(usi
     shown
 }
 
+/// As many columns as there is room for, from one of them on; near the end those that fill the room with the last one.
+pub(in crate::ui) fn columns_from(
+    columns: &[Column],
+    width: f32,
+    first: usize,
+) -> Vec<(usize, Column)> {
+    let room = width - MARK - NAME;
+    let fit = |from: usize| {
+        let mut taken = 0.0;
+        let fitting = columns[from..].iter().take_while(|column| {
+            taken += column.width + GAP;
+            taken <= room
+        });
+        fitting.count()
+    };
+    let reaches_end = |from: &usize| from + fit(*from) == columns.len();
+    let last = (0..columns.len()).find(reaches_end).unwrap_or_default();
+    let from = first.min(last);
+    let shown = columns.iter().copied().enumerate();
+    shown.skip(from).take(fit(from).max(1)).collect()
+}
+
 /// The places of the columns in a row, the name's first.
 pub(in crate::ui) fn places(rect: Rect, shown: &[(usize, Column)]) -> (Rect, Vec<Rect>) {
     let mut right = rect.right() - grid::NEAR;

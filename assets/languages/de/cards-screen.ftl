@@ -159,6 +159,7 @@ cards-screen-changes-unsure = { $count ->
    *[other] { $count } Änderungen sind nicht angekreuzt, weil sie geprüft werden müssen: Kreuzen Sie sie an, wenn sie stimmen.
 }
 cards-screen-price-far = Der Preis ändert sich um mehr als ein Drittel: Ist es dieselbe Packung?
+cards-screen-sold-again = Als nicht mehr erhältlich markiert: Wird diese Zeile übernommen, entfällt die Markierung.
 # What taking the ticked rows does to the cost of the drinks.
 cards-screen-effects = Das würden die Getränke kosten
 cards-screen-effects-looking = Die Kosten der Getränke werden berechnet …

@@ -159,6 +159,7 @@ cards-screen-changes-unsure = { $count ->
    *[other] { $count } changes are not ticked, because they need a look: tick them if they are right.
 }
 cards-screen-price-far = The price changes by more than a third: is it the same pack?
+cards-screen-sold-again = It is marked as no longer sold: taking this line takes the mark away.
 # What taking the ticked rows does to the cost of the drinks.
 cards-screen-effects = What the drinks would cost
 cards-screen-effects-looking = Working out the cost of the drinks…

@@ -191,11 +191,12 @@ command-table = { $rows ->
 command-sign-not-told = sign not told by the numbers
 command-column-left-out = left out
 command-unsure-left-out = { $count ->
-    [one] line { $lines } is left out, because it was read in part or its price changes by more than a third: look at it, then give --tick with its line
-   *[other] lines { $lines } are left out, because they were read in part or their prices change by more than a third: look at them, then give --tick with the line of each
+    [one] line { $lines } is left out, because it was read in part, its price changes by more than a third or it is marked as no longer sold: look at it, then give --tick with its line
+   *[other] lines { $lines } are left out, because they were read in part, their prices change by more than a third or they are marked as no longer sold: look at them, then give --tick with the line of each
 }
 command-sentence = { $text } → { $becomes }
 command-price-far = the price changes by more than a third: is it the same pack?
+command-sold-again = it is marked as no longer sold: taking this line takes the mark away
 command-cost-effect = { $drink }: { $before } → { $after } { $currency }
 command-enter-row = enter LINE=INGREDIENT instead of “{ $text }”, as 7=black-tea; with nothing behind the sign the line is left out
 command-enter-form = enter one of { $words } instead of “{ $text }”

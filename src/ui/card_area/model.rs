@@ -188,7 +188,7 @@ pub(super) fn others(recipe: &Recipe, shown: Option<&VersionId>) -> Vec<Option<V
         .collect()
 }
 
-/// Where files go while nobody has said otherwise: the folder in which the program was started.
+/// Where files go while nobody has said otherwise: the home folder, or the one in which the program was started where there is none.
 fn usual_folder() -> PathBuf {
     std::env::home_dir()
         .filter(|folder| !folder.as_os_str().is_empty())

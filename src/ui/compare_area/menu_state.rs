@@ -84,6 +84,8 @@ pub(super) struct MenuState {
     pub(super) sort: Option<Sort>,
     /// Drinks that are ticked to be set side by side, in the order of the ticks.
     pub(super) ticked: Vec<Shown>,
+    /// The first column behind the name, where there is no room for all.
+    pub(super) first_column: usize,
     /// The row that the keyboard is on.
     pub(super) row: usize,
     pub(super) focus_row: bool,
