@@ -29,7 +29,6 @@ command-enter-allergen = there is no allergen `{ $text }`; use one of { $words }
 # Ids that nothing has. { $advice } is one of the clauses below.
 command-no-recipe = there is no recipe `{ $id }`; { $advice }
 command-no-version = there is no version `{ $id }`; { $advice }
-command-no-axis = there is no axis of taste called `{ $id }`; { $advice }
 command-no-measure = there is no measure `{ $id }`; { $advice }
 command-no-ingredient = there is no ingredient `{ $id }`; { $advice }
 command-no-line = there is no line `{ $id }`; { $advice }
