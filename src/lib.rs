@@ -15,7 +15,7 @@
 //! | [`book_file`] | reads and writes books | `book`, `quantity` |
 //! | [`exchange`] | what comes in, as edits for review | `swap`, `balance`, `edit`, `book`, `quantity` |
 //! | [`say`] | the only place with sentences | all above but `optimiser` |
-//! | [`cards`] | what is printed and exported | `say`, `swap`, `balance`, `book`, `quantity` |
+//! | [`cards`] | what is printed and exported | `say`, `swap`, `tasting`, `balance`, `book`, `quantity` |
 //! | [`workbench`] | the open book with its derived values | all above |
 //! | [`command_line`] | commands without a display | all above |
 //! | [`ui`] | draws, and returns actions | all above but `book_file` and `command_line` |

@@ -16,6 +16,7 @@ mod assumption;
 mod brewing;
 mod calibration;
 mod cause;
+mod control_chart;
 mod diet;
 mod house_made;
 mod measurand;
@@ -23,6 +24,7 @@ mod mix;
 pub mod number;
 mod prepare;
 pub mod published;
+mod recalled;
 mod report;
 mod shopping;
 mod slots;
@@ -41,6 +43,10 @@ pub use calibration::{
     grams_from_bulk_density, more_weighing, volume_of_use,
 };
 pub use cause::{Cause, Sweet};
+pub use control_chart::{
+    ChartDay, ChartKind, ControlChart, FIRM, Limited, RUN, Shift, Signal, TooFewDays,
+    control_charts, since_day,
+};
 pub use diet::{
     Against, AllergenSummary, Claim, Claims, Contradiction, Verdict, claims_of_ingredient,
 };
@@ -67,6 +73,7 @@ pub use report::caution::{
 };
 pub use report::every_version::VersionBalances;
 pub use report::held::{held_standard, level_aims, room_of, standard_balance, without_sweeteners};
+pub use report::last_sip::{LastSip, LastSipRemark, OtherWay, Sip, last_sip, other_ways};
 pub use report::margin::{Margin, margin};
 pub use report::milestones::{Cooling, CoolingLine, CoolingMilestone, cooling};
 pub use report::narrowing::{Doubtful, Narrowing, ToMeasure};

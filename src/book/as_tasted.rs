@@ -221,6 +221,17 @@ impl Book {
         items.chain(settings).collect()
     }
 
+    /// Everything that entered a cup that was tasted, the settings among it.
+    pub(super) fn entered(&self, lines: &Resolved, with: Option<&TastedWith>) -> BTreeSet<ItemId> {
+        let then = Walk::tasted(self, lines, with);
+        let ingredients = then.ingredients.known.into_iter().map(ItemId::Ingredient);
+        let measures = then.measures.known.into_iter().map(ItemId::Measure);
+        let vessels = then.vessels.known.into_iter().map(ItemId::Vessel);
+        let recipes = then.recipes.known.into_iter().map(ItemId::Recipe);
+        let items = ingredients.chain(measures).chain(vessels).chain(recipes);
+        items.chain([ItemId::Settings]).collect()
+    }
+
     /// The revisions of everything that enters these lines now.
     pub fn tasted_with(&self, lines: &Resolved) -> TastedWith {
         let now = Walk::of(self, None, lines);

@@ -4,7 +4,8 @@
 use std::collections::{BTreeSet, VecDeque};
 
 use super::{
-    Amount, Book, Carried, Change, Entry, Ingredient, IngredientId, Line, Recipe, Resolved, Version,
+    Amount, Axis, Book, Carried, Change, Entry, Ingredient, IngredientId, Line, Recipe, Resolved,
+    Version,
 };
 
 impl Amount {
@@ -69,6 +70,22 @@ impl Ingredient {
 }
 
 impl Book {
+    /// The fixed axes of taste, then every flavour that an ingredient names or a step is set for.
+    pub fn axes(&self) -> Vec<Axis> {
+        let mut axes = Axis::FIXED.to_vec();
+        let ingredients = self.ingredients.iter();
+        let named = ingredients.flat_map(|ingredient| &ingredient.composition.flavours);
+        let named = named.map(|flavour| Axis::Flavour(flavour.name.clone()));
+        let stepped = self.settings.steps.iter().map(|step| step.axis.clone());
+        for axis in named.chain(stepped) {
+            let is_unnamed = matches!(&axis, Axis::Flavour(name) if name.trim().is_empty());
+            if !is_unnamed && !axes.contains(&axis) {
+                axes.push(axis);
+            }
+        }
+        axes
+    }
+
     /// These ingredients and whatever the house makes them from, to any depth, each once and the nearest first. Those that the
     /// book lacks are left out.
     pub fn everything_in<'book>(

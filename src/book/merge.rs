@@ -6,12 +6,15 @@
 //!
 //! Each side may lean on what the other one did away with. So an item stays when it is needed, and batches that would need each
 //! other are taken from one side: a merged book has no error that neither side had.
+//!
+//! No standard moves: every approval keeps the states of items that it was tasted with on its side (`merged_histories.rs`).
 
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::Arc;
 
 use super::difference::{Named, is_same, is_same_order};
 use super::field_differences::{Fields, Side, Together, merged};
+use super::merged_histories::keep_standards;
 use super::references::each_reference;
 use super::well_formed::each_circle;
 use super::{Book, Entry, IngredientId, ItemChange, ItemId, Shelf};
@@ -93,10 +96,11 @@ pub fn merge(base: &Book, mine: &Book, theirs: &Book, choose: impl Fn(&Part) -> 
     };
     loop {
         merging.conflicts.clear();
-        let book = merging.book(base, mine, theirs);
+        let mut book = merging.book(base, mine, theirs);
         let fits = !merging.keep_what_is_needed(&book, mine, theirs)
             && !merging.part_circles(&book, mine, theirs);
         if fits {
+            keep_standards(base, mine, theirs, &mut book);
             return Merge {
                 book,
                 conflicts: merging.conflicts,

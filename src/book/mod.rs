@@ -28,6 +28,7 @@ mod lineages;
 mod look_up;
 mod measure;
 mod merge;
+mod merged_histories;
 mod named_size;
 mod nutrient;
 mod price;

@@ -4,8 +4,8 @@ use super::document::Document;
 use super::recipe_blocks::confirmation;
 use super::request::{CardError, CardOptions, CardRequest};
 use super::{
-    batch_sheet, comparison_sheet, counter_card, exercise, figures_sheet, ladder_table,
-    matrix_sheet, menu_matrix, training_sheet,
+    batch_sheet, blind_sheets, comparison_sheet, counter_card, exercise, figures_sheet,
+    ladder_table, matrix_sheet, menu_matrix, training_sheet,
 };
 use crate::book::Book;
 use crate::say::Untranslated;
@@ -30,6 +30,8 @@ pub fn card(
         CardRequest::Matrix(drink) => matrix_sheet::document(speaker, drink)?,
         CardRequest::Comparison(drinks) => comparison_sheet::document(speaker, drinks)?,
         CardRequest::Batch(items) => batch_sheet::document(speaker, items)?,
+        CardRequest::Scores(tasting) => blind_sheets::scores(speaker, tasting)?,
+        CardRequest::Pouring(tasting) => blind_sheets::pouring(speaker, tasting)?,
     };
     document.kind = request.kind();
     document.shop.clone_from(&book.settings.shop);

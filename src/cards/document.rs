@@ -27,11 +27,15 @@ pub enum CardKind {
     Comparison,
     /// What so many drinks need: to buy, and to make beforehand.
     Batch,
+    /// What the tasters of a blind tasting fill in.
+    Scores,
+    /// Which code is what, for whoever serves it.
+    Pouring,
 }
 
 impl CardKind {
     /// All kinds, in the order in which they are offered.
-    pub const ALL: [Self; 10] = [
+    pub const ALL: [Self; 12] = [
         Self::Counter,
         Self::Training,
         Self::Exercise,
@@ -42,7 +46,14 @@ impl CardKind {
         Self::Matrix,
         Self::Comparison,
         Self::Batch,
+        Self::Scores,
+        Self::Pouring,
     ];
+
+    /// Whether it is cut into slips: what stands below a heading, up to a table, then goes onto one page where it fits on one.
+    pub fn has_slips(self) -> bool {
+        self == Self::Scores
+    }
 
     /// What it is called on screens.
     pub fn words(self, speaker: &Speaker<'_>) -> &'static str {
@@ -57,6 +68,8 @@ impl CardKind {
             Self::Matrix => "card-kind-matrix",
             Self::Comparison => "card-kind-comparison",
             Self::Batch => "card-kind-batch",
+            Self::Scores => "card-kind-scores",
+            Self::Pouring => "card-kind-pouring",
         })
     }
 
@@ -73,6 +86,8 @@ impl CardKind {
             Self::Matrix => "matrix",
             Self::Comparison => "comparison",
             Self::Batch => "batch",
+            Self::Scores => "scores",
+            Self::Pouring => "pouring",
         }
     }
 }

@@ -43,6 +43,7 @@ main.wide th, main.wide td { padding: .25em .35em; }
 tr { break-inside: avoid; } thead { display: table-header-group; }
 aside { border: 1.5px solid #1c1b19; padding: .6em .9em; margin: 1em 0; break-inside: avoid; }
 aside p { margin: .25em 0; } aside strong { text-transform: none; }
+main.slips dl, main.slips p { break-after: avoid; } main.slips table, main.slips .footnote { break-inside: avoid; break-after: auto; }
 .footnote { font-size: 8.5pt; color: #5b5850; }
 footer { font-size: 8.5pt; color: #4a4740; border-top: 1px solid #b9b6ae; margin-top: 1.4em; padding-top: .4em; }
 @media print { body { background: none; font-size: 9.5pt; } main { max-width: none !important; margin: 0; padding: 0; } .scroll { overflow: visible; } }
@@ -64,6 +65,7 @@ pub fn html(document: &Document, paper: Paper) -> String {
         escaped(&title)
     );
     let class = match document.orientation {
+        Orientation::Upright if document.kind.has_slips() => " class=\"slips\"",
         Orientation::Upright => "",
         Orientation::Wide => " class=\"wide\"",
     };

@@ -7,6 +7,7 @@
 
 mod approval_words;
 mod batch_sheet;
+mod blind_sheets;
 mod card;
 mod comparison_sheet;
 mod counter_card;
@@ -55,5 +56,6 @@ pub use pdf::{PdfError, pdf};
 pub use picture::{Picture, picture};
 pub use recognised::is_card_like;
 pub use request::{
-    BatchItem, CardError, CardOptions, CardRequest, Drink, OnMenu, TaughtSwap, drinks_of_menu,
+    AskedOfTasters, BatchItem, BlindTasting, CardError, CardOptions, CardRequest, Drink, OnMenu,
+    TaughtSwap, drinks_of_menu,
 };

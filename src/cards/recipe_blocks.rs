@@ -3,7 +3,7 @@
 use super::document::{Block, CautionLine, Fact, StageSteps, StepRow};
 use super::figure_words::{balance_words, with_uncertainty};
 use super::request::{CardError, Drink};
-use crate::balance::{Balance, LineShare, Measurand, VersionBalances};
+use crate::balance::{AllergenSummary, Balance, LineShare, Measurand, Verdict, VersionBalances};
 use crate::book::{
     Allergen, Amount, ClosureKind, Confirmation, Entry, Line, Recipe, Resolved, Role, Stage,
     VesselId,
@@ -308,45 +308,7 @@ impl<'book> Made<'book> {
 
     /// Allergens and diets, by ingredients.
     pub(super) fn diet_facts(&self) -> Vec<Fact> {
-        let speaker = &self.speaker;
-        let allergens = &self.balance.allergens;
-        let mut facts = Vec::new();
-        if !allergens.contains.is_empty() {
-            let contains = |speaker: &Speaker<'_>| speaker.allergens(&allergens.contains);
-            let value = beside_english(speaker, contains);
-            facts.push(Fact::strong(speaker.word("fact-contains"), value));
-        }
-        let mut add = |name, value: String| facts.push(Fact::new(speaker.word(name), value));
-        if !allergens.may_contain.is_empty() {
-            let may = |speaker: &Speaker<'_>| speaker.allergens(&allergens.may_contain);
-            add("fact-may-contain", beside_english(speaker, may));
-        }
-        if !allergens.not_stated.is_empty() {
-            add(
-                "fact-allergens-not-stated",
-                speaker.ingredients(&allergens.not_stated),
-            );
-        }
-        for (some, silent) in allergens.silences() {
-            let value = |speaker: &Speaker<'_>| {
-                let ingredients = speaker.ingredients(silent);
-                let allergens = speaker.allergens(&some);
-                say!(speaker, "allergens-not-stated-some", ingredients: ingredients, allergens: allergens)
-            };
-            add("fact-allergens-not-stated", beside_english(speaker, value));
-        }
-        if allergens.is_complete() && allergens.contains.is_empty() {
-            let settings = &speaker.book.settings;
-            let is_annex = settings.listed_allergens() == Allergen::ANNEX;
-            let none = if is_annex {
-                "contains-none"
-            } else {
-                "contains-none-listed"
-            };
-            add("fact-contains", speaker.word(none).to_owned());
-        }
-        add("fact-vegan", speaker.verdict(self.balance.vegan).to_owned());
-        facts
+        diet_facts(&self.speaker, &self.balance.allergens, self.balance.vegan)
     }
 
     /// Its cautions.
@@ -359,6 +321,51 @@ impl<'book> Made<'book> {
             })
             .collect()
     }
+}
+
+/// Allergens and diets of one drink or of several together, by ingredients.
+pub(super) fn diet_facts(
+    speaker: &Speaker<'_>,
+    allergens: &AllergenSummary,
+    vegan: Verdict,
+) -> Vec<Fact> {
+    let mut facts = Vec::new();
+    if !allergens.contains.is_empty() {
+        let contains = |speaker: &Speaker<'_>| speaker.allergens(&allergens.contains);
+        let value = beside_english(speaker, contains);
+        facts.push(Fact::strong(speaker.word("fact-contains"), value));
+    }
+    let mut add = |name, value: String| facts.push(Fact::new(speaker.word(name), value));
+    if !allergens.may_contain.is_empty() {
+        let may = |speaker: &Speaker<'_>| speaker.allergens(&allergens.may_contain);
+        add("fact-may-contain", beside_english(speaker, may));
+    }
+    if !allergens.not_stated.is_empty() {
+        add(
+            "fact-allergens-not-stated",
+            speaker.ingredients(&allergens.not_stated),
+        );
+    }
+    for (some, silent) in allergens.silences() {
+        let value = |speaker: &Speaker<'_>| {
+            let ingredients = speaker.ingredients(silent);
+            let allergens = speaker.allergens(&some);
+            say!(speaker, "allergens-not-stated-some", ingredients: ingredients, allergens: allergens)
+        };
+        add("fact-allergens-not-stated", beside_english(speaker, value));
+    }
+    if allergens.is_complete() && allergens.contains.is_empty() {
+        let settings = &speaker.book.settings;
+        let is_annex = settings.listed_allergens() == Allergen::ANNEX;
+        let none = if is_annex {
+            "contains-none"
+        } else {
+            "contains-none-listed"
+        };
+        add("fact-contains", speaker.word(none).to_owned());
+    }
+    add("fact-vegan", speaker.verdict(vegan).to_owned());
+    facts
 }
 
 /// The cautions of several drinks; each names those that it is about.

@@ -1,9 +1,10 @@
 //! What a card is asked for, and why there may be none.
 
 use super::document::CardKind;
-use crate::book::{Book, IngredientId, Lineages, Recipe, RecipeId, State, VersionId};
+use crate::book::{Axis, Book, IngredientId, Lineages, Recipe, RecipeId, State, VersionId};
 use crate::quantity::DisplayUnits;
 use crate::say::{Language, Speaker, say};
+use crate::tasting::ServingDesign;
 
 /// A recipe and one of its versions, or the recipe itself.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -44,6 +45,30 @@ pub struct TaughtSwap {
     pub with: IngredientId,
 }
 
+/// What tasters are asked about cups that differ in more than being the same or not.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum AskedOfTasters {
+    /// Which has more of this.
+    More(Axis),
+    /// Which they like better.
+    Liking,
+}
+
+/// A blind tasting that is about to be held.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct BlindTasting {
+    /// What is put before each person.
+    pub design: ServingDesign,
+    /// The drinks, sample A first: two, or three for a ranking.
+    pub samples: Vec<Drink>,
+    /// How many people taste.
+    pub people: u32,
+    /// What orders and codes are drawn from.
+    pub seed: u64,
+    /// What a pair or a ranking asks; the other designs ask what is different.
+    pub asked: AskedOfTasters,
+}
+
 /// What is asked for.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum CardRequest {
@@ -67,6 +92,10 @@ pub enum CardRequest {
     Comparison(Vec<Drink>),
     /// What so many drinks need.
     Batch(Vec<BatchItem>),
+    /// What the tasters of a blind tasting fill in.
+    Scores(BlindTasting),
+    /// What whoever serves a blind tasting pours.
+    Pouring(BlindTasting),
 }
 
 /// What the caller adds to a card.
@@ -136,6 +165,18 @@ pub enum CardError {
         /// How many a card takes.
         most: usize,
     },
+    /// A blind tasting is of two drinks, a ranking of three.
+    CountToTaste {
+        /// How many there are.
+        count: usize,
+        /// How many it takes.
+        wanted: usize,
+    },
+    /// Nobody tastes, or more people than there are codes for.
+    CountOfTasters {
+        /// Most people that one tasting has codes for.
+        most: u32,
+    },
 }
 
 impl CardError {
@@ -162,6 +203,13 @@ impl CardError {
             Self::MenuTooLong { drinks, most } => {
                 say!(speaker, "card-menu-too-long", drinks: *drinks, most: most.to_string())
             }
+            Self::CountToTaste { count, wanted } => {
+                let (count, wanted) = (count.to_string(), wanted.to_string());
+                say!(speaker, "card-count-to-taste", count: count, wanted: wanted)
+            }
+            Self::CountOfTasters { most } => {
+                say!(speaker, "card-count-of-tasters", most: most.to_string())
+            }
         }
     }
 }
@@ -180,6 +228,8 @@ impl CardRequest {
             Self::Matrix(_) => CardKind::Matrix,
             Self::Comparison(_) => CardKind::Comparison,
             Self::Batch(_) => CardKind::Batch,
+            Self::Scores(_) => CardKind::Scores,
+            Self::Pouring(_) => CardKind::Pouring,
         }
     }
 }

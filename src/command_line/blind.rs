@@ -10,8 +10,9 @@ use super::{Failure, facts, parse_number, print, print_json, speaker};
 use crate::quantity::excerpt;
 use crate::say::say;
 use crate::tasting::{
-    BlindTest, Counted, Effect, Remark, RuleErrors, Sample, Serving, ServingDesign, Sides,
-    StoppingRule, Terms, counted, plan_remarks, servings, verdict_remarks,
+    BlindTest, CUP_ORDERS, Counted, CupOrder, Effect, RankSums, RankingTerms, Remark, RuleErrors,
+    Sample, Serving, ServingDesign, Sides, StoppingRule, Terms, counted, plan_remarks,
+    ranking_plan, ranking_verdict, servings, verdict_remarks,
 };
 
 /// What to do about a blind test.
@@ -36,11 +37,13 @@ enum TestArgument {
     Pair,
     /// Two cups, either of which may have more
     PairEitherWay,
+    /// Three cups to put in order
+    Ranking,
 }
 
 /// What is served, as it is typed.
 #[derive(Clone, Copy, Debug, ValueEnum)]
-enum ServingArgument {
+pub(super) enum ServingArgument {
     /// Three cups, two of them the same
     Triangle,
     /// A reference and two cups; either sample is the reference
@@ -71,6 +74,9 @@ struct TermsArguments {
     /// Cups count as alike when at most this many people taste a difference, percent
     #[arg(long, value_parser = certainty, value_name = "PERCENT")]
     similar: Option<f64>,
+    /// Of a ranking: the order that is predicted, the cup with the most first, such as BAC
+    #[arg(long, value_parser = cup_order, value_name = "CUPS")]
+    predicted: Option<CupOrder>,
     /// Print one JSON document
     #[arg(long)]
     json: bool,
@@ -123,7 +129,7 @@ pub struct VerdictArguments {
     /// How many of them answered right; in a pair, chose the expected or first sample
     #[arg(long, requires = "people", value_name = "COUNT")]
     right: Option<u32>,
-    /// An answer, as PERSON=right or PERSON=wrong; only the first of each person counts
+    /// An answer, as PERSON=right or PERSON=wrong, of a ranking as PERSON=BAC; only the first of each person counts
     #[arg(
         long = "answer",
         conflicts_with = "people",
@@ -133,14 +139,16 @@ pub struct VerdictArguments {
     answers: Vec<String>,
 }
 
-impl From<TestArgument> for BlindTest {
-    fn from(argument: TestArgument) -> Self {
-        match argument {
-            TestArgument::Triangle => Self::Triangle,
-            TestArgument::DuoTrio => Self::DuoTrio,
-            TestArgument::Pair => Self::Pair(Sides::One),
-            TestArgument::PairEitherWay => Self::Pair(Sides::Two),
-        }
+impl TestArgument {
+    /// The test of one answer that is right or wrong; `None` for a ranking.
+    fn blind_test(self) -> Option<BlindTest> {
+        Some(match self {
+            Self::Triangle => BlindTest::Triangle,
+            Self::DuoTrio => BlindTest::DuoTrio,
+            Self::Pair => BlindTest::Pair(Sides::One),
+            Self::PairEitherWay => BlindTest::Pair(Sides::Two),
+            Self::Ranking => return None,
+        })
     }
 }
 
@@ -172,30 +180,73 @@ fn certainty(text: &str) -> Result<f64, String> {
     }
 }
 
+/// The letters of the three cups, the most first.
+fn cup_order(text: &str) -> Result<CupOrder, String> {
+    let is_meant = |order: &&CupOrder| order.map(Sample::letter).concat() == text.to_uppercase();
+    let found = CUP_ORDERS.iter().find(is_meant);
+    found
+        .copied()
+        .ok_or_else(|| speaker().word("command-enter-cups").to_owned())
+}
+
+/// What is agreed on before a test.
+enum Agreed {
+    /// Of answers that are right or wrong.
+    Answers(Terms),
+    /// Of three cups that are put in order.
+    Ranking(RankingTerms),
+}
+
 impl TermsArguments {
-    fn terms(&self) -> Terms {
-        Terms {
-            test: self.test.into(),
-            level: self.level / 100.0,
-            power: self.power / 100.0,
-            confidence: self.confidence / 100.0,
+    /// What is agreed on; refuses what the test has no use for.
+    fn agreed(&self) -> Result<Agreed, Failure> {
+        let (level, power) = (self.level / 100.0, self.power / 100.0);
+        let Some(test) = self.test.blind_test() else {
+            if self.similar.is_some() {
+                let words = speaker().word("command-ranking-not-similar");
+                return Err(Failure::Usage(words.to_owned()));
+            }
+            return Ok(Agreed::Ranking(RankingTerms {
+                level,
+                power,
+                predicted: self.predicted,
+            }));
+        };
+        if self.predicted.is_some() {
+            let words = speaker().word("command-only-ranking-predicted");
+            return Err(Failure::Usage(words.to_owned()));
         }
+        Ok(Agreed::Answers(Terms {
+            test,
+            level,
+            power,
+            confidence: self.confidence / 100.0,
+        }))
     }
 
     fn similar(&self) -> Option<f64> {
         self.similar.map(|percent| percent / 100.0)
     }
 
-    fn document(&self, remarks: &[Remark]) -> Value {
-        let terms = self.terms();
-        json!({
-            "test": terms.test.word(),
-            "level": terms.level,
-            "power": terms.power,
-            "confidence": terms.confidence,
-            "similar": self.similar(),
-            "remarks": remarks.iter().map(remark).collect::<Vec<_>>(),
-        })
+    fn document(&self, agreed: &Agreed, remarks: &[Remark]) -> Value {
+        let remarks: Vec<Value> = remarks.iter().map(remark).collect();
+        match agreed {
+            Agreed::Answers(terms) => json!({
+                "test": terms.test.word(),
+                "level": terms.level,
+                "power": terms.power,
+                "confidence": terms.confidence,
+                "similar": self.similar(),
+                "remarks": remarks,
+            }),
+            Agreed::Ranking(terms) => json!({
+                "test": ServingDesign::Ranking.word(),
+                "level": terms.level,
+                "power": terms.power,
+                "predicted": terms.predicted.map(|order| order.map(Sample::letter)),
+                "remarks": remarks,
+            }),
+        }
     }
 }
 
@@ -222,17 +273,24 @@ fn sentences(remarks: &[Remark]) -> String {
 }
 
 fn plan(arguments: &PlanArguments) -> Result<(), Failure> {
-    let terms = arguments.terms.terms();
+    let agreed = arguments.terms.agreed()?;
     let share = Effect::Share(arguments.share / 100.0);
     let effect = arguments.d_prime.map_or(share, Effect::DPrime);
-    let remarks = plan_remarks(&terms, arguments.people, effect, arguments.terms.similar());
-    let most = arguments.people.filter(|_| arguments.stop_early);
+    let people = arguments.people;
+    let remarks = match &agreed {
+        Agreed::Answers(terms) => plan_remarks(terms, people, effect, arguments.terms.similar()),
+        Agreed::Ranking(terms) => ranking_plan(terms, people, effect),
+    };
+    let most = people.filter(|_| arguments.stop_early);
     let rule = most.map(|most| {
+        let Agreed::Answers(terms) = &agreed else {
+            return None;
+        };
         let rule = StoppingRule::new(terms.test, effect, terms.level, 1.0 - terms.power, most);
         rule.map(|rule| (rule, rule.errors()))
     });
     if arguments.terms.json {
-        let mut document = arguments.terms.document(&remarks);
+        let mut document = arguments.terms.document(&agreed, &remarks);
         document["effect"] = facts::effect(effect);
         if let Some(rule) = &rule {
             document["stopping"] = stopping(rule.as_ref());
@@ -352,16 +410,57 @@ fn serving(serving: &Serving) -> Value {
 }
 
 fn verdict(arguments: &VerdictArguments) -> Result<(), Failure> {
-    let answered = answered(arguments)?;
-    let terms = arguments.terms.terms();
-    let remarks = verdict_remarks(&terms, answered, arguments.terms.similar());
+    let agreed = arguments.terms.agreed()?;
+    let (remarks, answered) = match &agreed {
+        Agreed::Answers(terms) => {
+            let answered = answered(arguments)?;
+            let remarks = verdict_remarks(terms, answered, arguments.terms.similar());
+            (
+                remarks,
+                json!({ "people": answered.people, "right": answered.right }),
+            )
+        }
+        Agreed::Ranking(terms) => {
+            let sums = rank_sums(arguments)?;
+            let [a, b, c] = sums.sums;
+            (
+                ranking_verdict(terms, sums),
+                json!({ "people": sums.people, "sums": { "A": a, "B": b, "C": c } }),
+            )
+        }
+    };
     if arguments.terms.json {
-        let mut document = arguments.terms.document(&remarks);
-        document["people"] = json!(answered.people);
-        document["right"] = json!(answered.right);
+        let mut document = arguments.terms.document(&agreed, &remarks);
+        if let (Value::Object(document), Value::Object(answered)) = (&mut document, answered) {
+            document.extend(answered);
+        }
         return print_json(&document);
     }
     print(&sentences(&remarks))
+}
+
+/// A person and what they answered.
+fn person_and_answer(text: &str) -> Option<(String, &str)> {
+    let (person, answer) = text.split_once('=')?;
+    let person = person.trim();
+    (!person.is_empty()).then(|| (person.to_owned(), answer.trim()))
+}
+
+fn rank_sums(arguments: &VerdictArguments) -> Result<RankSums, Failure> {
+    if arguments.answers.is_empty() {
+        let words = speaker().word("command-ranking-needs-answers");
+        return Err(Failure::Usage(words.to_owned()));
+    }
+    let order = |text: &String| {
+        let answer = person_and_answer(text);
+        let order = answer.and_then(|(person, cups)| Some((person, cup_order(cups).ok()?)));
+        order.ok_or_else(|| {
+            let text = excerpt(text, super::REPEATED);
+            Failure::Usage(say!(speaker(), "command-enter-order", text: text))
+        })
+    };
+    let orders = arguments.answers.iter().map(order);
+    Ok(RankSums::of(orders.collect::<Result<Vec<_>, _>>()?))
 }
 
 fn answered(arguments: &VerdictArguments) -> Result<Counted, Failure> {
@@ -378,19 +477,14 @@ fn answered(arguments: &VerdictArguments) -> Result<Counted, Failure> {
             repeated: 0,
         });
     }
-    let answer = |text: &String| {
-        let parts = text
-            .split_once('=')
-            .map(|(person, answer)| (person.trim().to_owned(), answer.trim()));
-        match parts {
-            Some((person, "right")) if !person.is_empty() => Ok((person, true)),
-            Some((person, "wrong")) if !person.is_empty() => Ok((person, false)),
-            _ => {
-                let text = excerpt(text, super::REPEATED);
-                Err(Failure::Usage(
-                    say!(speaker(), "command-enter-answer", text: text),
-                ))
-            }
+    let answer = |text: &String| match person_and_answer(text) {
+        Some((person, "right")) => Ok((person, true)),
+        Some((person, "wrong")) => Ok((person, false)),
+        _ => {
+            let text = excerpt(text, super::REPEATED);
+            Err(Failure::Usage(
+                say!(speaker(), "command-enter-answer", text: text),
+            ))
         }
     };
     let answers = arguments.answers.iter().map(answer);

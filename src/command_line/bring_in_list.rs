@@ -209,6 +209,9 @@ fn review_text(speaker: Speaker<'_>, review: &Review) -> String {
         if line.moves_price_far() {
             let _ = writeln!(text, "    {}", speaker.word("command-price-far"));
         }
+        if line.sells_again() {
+            let _ = writeln!(text, "    {}", speaker.word("command-sold-again"));
+        }
     }
     let [new, changed, same, skipped] = review.counts();
     let counts = say!(

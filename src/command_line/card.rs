@@ -8,14 +8,14 @@ use clap::ValueEnum;
 
 use super::{
     CardArguments, Failure, REPEATED, complain, ingredient_called, open, out_file, print,
-    recipe_called, report_errors, speaker, version_called,
+    recipe_called, report_errors, speaker, unknown, version_called,
 };
-use crate::book::Book;
+use crate::book::{Axis, Book};
 use crate::book_file;
 use crate::cards::{
-    BatchItem, CardError, CardOptions, CardRequest, Document, Drink, Fonts, OnMenu, Paper,
-    TaughtSwap, Typesetter, card, csv, drinks_of_menu, file_name, html, json, json_ld, markdown,
-    pdf,
+    AskedOfTasters, BatchItem, BlindTasting, CardError, CardOptions, CardRequest, Document, Drink,
+    Fonts, OnMenu, Paper, TaughtSwap, Typesetter, card, csv, drinks_of_menu, file_name, html, json,
+    json_ld, markdown, pdf,
 };
 use crate::exchange::write_recipe;
 use crate::quantity::excerpt;
@@ -45,6 +45,10 @@ pub(super) enum KindArgument {
     Comparison,
     /// What so many drinks need, see --drinks
     Batch,
+    /// What the tasters of a blind tasting fill in, see --test
+    Scores,
+    /// Which code of a blind tasting is what, for whoever serves it, see --test
+    Pouring,
     /// A schema.org Recipe (JSON-LD)
     Recipe,
     /// The approved recipe in grams, for another shop's book
@@ -187,6 +191,46 @@ fn taught_swap(book: &Book, arguments: &CardArguments) -> Result<TaughtSwap, Fai
     })
 }
 
+/// What tasters are asked: "liking", or an axis of taste by its word.
+fn asked(book: &Book, text: &str) -> Result<AskedOfTasters, Failure> {
+    const LIKING: &str = "liking";
+    if text == LIKING {
+        return Ok(AskedOfTasters::Liking);
+    }
+    let axes = book.axes();
+    let is_called = |axis: &&Axis| axis.word() == text || axis.word().replace(' ', "-") == text;
+    let found = axes.iter().find(is_called);
+    found.cloned().map(AskedOfTasters::More).ok_or_else(|| {
+        let words = axes.iter().map(Axis::word);
+        unknown("command-no-axis", text, words.chain([LIKING]))
+    })
+}
+
+fn blind_tasting(book: &Book, arguments: &CardArguments) -> Result<BlindTasting, Failure> {
+    let (Some(test), Some(people), Some(seed)) = (arguments.test, arguments.people, arguments.seed)
+    else {
+        return Err(Failure::Usage(
+            speaker().word("command-card-needs-tasting").to_owned(),
+        ));
+    };
+    Ok(BlindTasting {
+        design: test.into(),
+        samples: drinks_beside(book, arguments)?,
+        people,
+        seed,
+        asked: asked(book, &arguments.ask)?,
+    })
+}
+
+/// The drink that is named, then those beside it.
+fn drinks_beside(book: &Book, arguments: &CardArguments) -> Result<Vec<Drink>, Failure> {
+    let mut drinks = vec![named_drink(book, arguments)?];
+    for text in &arguments.beside {
+        drinks.push(drink_text(book, text)?);
+    }
+    Ok(drinks)
+}
+
 fn request(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failure> {
     Ok(match arguments.kind {
         KindArgument::Menu if arguments.unapproved => CardRequest::Menu(OnMenu::All),
@@ -198,13 +242,9 @@ fn request(book: &Book, arguments: &CardArguments) -> Result<CardRequest, Failur
         KindArgument::Answers => CardRequest::Answers(taught_swap(book, arguments)?),
         KindArgument::Ladder => CardRequest::Ladder(named_drink(book, arguments)?),
         KindArgument::Matrix => CardRequest::Matrix(named_drink(book, arguments)?),
-        KindArgument::Comparison => {
-            let mut drinks = vec![named_drink(book, arguments)?];
-            for text in &arguments.beside {
-                drinks.push(drink_text(book, text)?);
-            }
-            CardRequest::Comparison(drinks)
-        }
+        KindArgument::Comparison => CardRequest::Comparison(drinks_beside(book, arguments)?),
+        KindArgument::Scores => CardRequest::Scores(blind_tasting(book, arguments)?),
+        KindArgument::Pouring => CardRequest::Pouring(blind_tasting(book, arguments)?),
         KindArgument::Batch => {
             let mut items = Vec::new();
             if arguments.recipe.is_some() {

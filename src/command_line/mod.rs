@@ -1,4 +1,4 @@
-//! Commands that need no display: check, balance, swap, cups, why-off, ladder, card, bring-in, blind, tasting, brix.
+//! Commands that need no display: check, balance, swap, cups, why-off, last-sip, ladder, card, bring-in, blind, tasting, brix, control.
 //!
 //! They print for people by default and one JSON document with `--json`. Exit code 0 on success, 1 when the book has
 //! errors, 2 on wrong usage; messages go to standard error.
@@ -12,10 +12,12 @@ mod card;
 mod caution_json;
 mod check;
 mod claims_json;
+mod control;
 mod cups;
 mod facts;
 mod json;
 mod ladder;
+mod last_sip;
 mod out_file;
 mod serving_json;
 mod swap;
@@ -73,6 +75,9 @@ pub enum Command {
     /// Tell what most likely went wrong with one cup, by its weight, temperature, °Brix or ice
     #[command(after_help = exit_codes())]
     WhyOff(WhyOffArguments),
+    /// Tell how warm, sweet and strong a drink is from the counter to the last sip, and when it is at its best
+    #[command(after_help = exit_codes())]
+    LastSip(LastSipArguments),
     /// Print the sugar ladder of a recipe or version, with the floor that its powders carry
     #[command(after_help = exit_codes())]
     Ladder(LadderArguments),
@@ -91,6 +96,9 @@ pub enum Command {
     /// Tell what a refractometer reading comes to, of a drink or of a product in water
     #[command(after_help = exit_codes())]
     Brix(BrixArguments),
+    /// Tell from dated readings whether measures still dose as they did, and which approved drinks move with them
+    #[command(after_help = exit_codes())]
+    Control(control::ControlArguments),
 }
 
 /// Arguments of `check`.
@@ -249,12 +257,28 @@ pub struct WhyOffArguments {
     /// Temperature of that sample, °C, for an instrument that doesn't correct for it
     #[arg(long, value_parser = amount, requires = "brix", value_name = "CELSIUS")]
     brix_at: Option<f64>,
-    /// What is in it that misleads a refractometer
-    #[arg(long, value_enum, requires = "brix")]
-    holds: Vec<brix::HoldsArgument>,
     /// The ice in the cup, fished out and weighed, g
     #[arg(long, value_parser = amount, value_name = "GRAMS")]
     ice: Option<f64>,
+    /// Print one JSON document
+    #[arg(long)]
+    json: bool,
+}
+
+/// Arguments of `last-sip`.
+#[derive(Debug, Args)]
+pub struct LastSipArguments {
+    /// The book
+    book: PathBuf,
+    /// Id of the recipe
+    #[arg(long)]
+    recipe: String,
+    /// Id of the version; the recipe itself when none is given
+    #[arg(long)]
+    version: Option<String>,
+    /// Minutes until the last sip
+    #[arg(long, default_value_t = 60, value_parser = clap::value_parser!(u16).range(1..=240))]
+    minutes: u16,
     /// Print one JSON document
     #[arg(long)]
     json: bool,
@@ -304,7 +328,7 @@ pub struct CardArguments {
     /// For an exercise: id of the new ingredient
     #[arg(long)]
     with: Option<String>,
-    /// For a comparison: another drink beside the first, as RECIPE or RECIPE/VERSION
+    /// For a comparison or a blind tasting: another drink beside the first, as RECIPE or RECIPE/VERSION
     #[arg(long = "beside", value_name = "DRINK")]
     beside: Vec<String>,
     /// For a batch: how many of the drink
@@ -313,6 +337,18 @@ pub struct CardArguments {
     /// For a batch: further drinks, as RECIPE=COUNT or RECIPE/VERSION=COUNT
     #[arg(long = "also", value_name = "DRINK=COUNT")]
     also: Vec<String>,
+    /// For a blind tasting: what is served; the first drink is sample A
+    #[arg(long, value_enum)]
+    test: Option<blind::ServingArgument>,
+    /// For a blind tasting: how many people taste
+    #[arg(long, value_parser = clap::value_parser!(u32).range(1..), value_name = "COUNT")]
+    people: Option<u32>,
+    /// For a blind tasting: the number that orders and codes are drawn from; the same number gives the same again
+    #[arg(long)]
+    seed: Option<u64>,
+    /// For a pair or a ranking: what tasters are asked, an axis of taste or `liking`
+    #[arg(long, default_value = "sweetness", value_name = "AXIS")]
+    ask: String,
 }
 
 /// Arguments of `bring-in`.
@@ -353,7 +389,7 @@ pub struct BringInArguments {
     /// Form of new ingredients of which the list states none: powder, syrup, liquid …
     #[arg(long, value_name = "WORD")]
     form: Option<String>,
-    /// With --accept: take a line of a list that was read in part, or whose price changes by more than a third
+    /// With --accept: take a line of a list that was read in part, whose price changes by more than a third, or that is marked as no longer sold
     #[arg(long, value_name = "LINE")]
     tick: Vec<u64>,
     /// What a line of a list or of a written recipe is about, as LINE=OURS, and nothing behind the sign leaves it out; or
@@ -535,12 +571,14 @@ pub fn run(command: Command) -> ExitCode {
         Command::Swap(arguments) => swap::run(&arguments),
         Command::Cups(arguments) => cups::run(&arguments),
         Command::WhyOff(arguments) => why_off::run(&arguments),
+        Command::LastSip(arguments) => last_sip::run(&arguments),
         Command::Ladder(arguments) => ladder::run(&arguments),
         Command::Card(arguments) => card::run(&arguments),
         Command::BringIn(arguments) => bring_in::run(&arguments),
         Command::Blind(command) => blind::run(&command),
         Command::Tasting(command) => tasting::run(&command),
         Command::Brix(arguments) => brix::run(&arguments),
+        Command::Control(arguments) => control::run(&arguments),
     };
     match result {
         Ok(code) => code,

@@ -128,8 +128,26 @@ fn words(name: &str) -> BTreeSet<String> {
     words.map(one).filter(|word| !is_neutral(word)).collect()
 }
 
+/// Ends of words that tell pieces: those that are there to be seen, and those that sit in the cup; folded.
+const GARNISHES: &[&str] = &[
+    "slice", "slices", "scheibe", "scheiben", "wedge", "wedges", "spalte", "spalten", "zest",
+];
+const PIECES: &[&str] = &[
+    "pearl", "pearls", "perle", "perlen", "jelly", "gelee", "cube", "cubes", "wurfel",
+];
+
+/// Ends of words that tell a foam, and words that do so wherever they stand; folded.
+const FOAMS: &[&str] = &["foam", "schaum", "schlagsahne", "schlagrahm", "schlagobers"];
+const WHIPPED: &[&str] = &[
+    "whipped",
+    "frothed",
+    "aufgeschlagen",
+    "geschlagen",
+    "geschaumt",
+];
+
 /// Ends of words that tell a form, folded.
-const FORMS: [(Form, &[&str]); 8] = [
+const FORMS: [(Form, &[&str]); 9] = [
     (
         Form::Powder,
         &[
@@ -145,12 +163,8 @@ const FORMS: [(Form, &[&str]); 8] = [
         Form::Ice,
         &["ice", "eis", "eiswurfel", "ice cubes", "ice cube"],
     ),
-    (
-        Form::Pieces,
-        &[
-            "pearls", "perlen", "slice", "slices", "scheibe", "scheiben", "jelly", "gelee",
-        ],
-    ),
+    (Form::Pieces, GARNISHES),
+    (Form::Pieces, PIECES),
     (
         Form::Leaf,
         &[
@@ -161,10 +175,7 @@ const FORMS: [(Form, &[&str]); 8] = [
             "teebeutel",
         ],
     ),
-    (
-        Form::Foam,
-        &["foam", "schaum", "whipped cream", "schlagsahne"],
-    ),
+    (Form::Foam, FOAMS),
     (
         Form::Liquid,
         &[
@@ -175,18 +186,46 @@ const FORMS: [(Form, &[&str]); 8] = [
     ),
 ];
 
-/// The form that the last word of a name tells; `None` when it tells none.
-pub(super) fn form_told(name: &str) -> Option<Form> {
+/// The form that the last word of a name tells, or a word for what is whipped; `None` when nothing tells one.
+pub fn form_told(name: &str) -> Option<Form> {
     let name = folded(name.trim());
-    let ends = |word: &&str| {
-        let rest = name.strip_suffix(*word);
+    if is_whipped(&name) {
+        return Some(Form::Foam);
+    }
+    let told = FORMS.iter().find(|(_, words)| ends(&name, words));
+    told.map(|(form, _)| *form)
+}
+
+/// The role that a name tells together with its form: a slice is there to be seen, a pearl sits in the cup, and so on; `None`
+/// where the form may play several.
+pub fn role_told(name: &str) -> Option<Role> {
+    let name = folded(name.trim());
+    match form_told(&name)? {
+        Form::Pieces if ends(&name, GARNISHES) => Some(Role::Garnish),
+        Form::Pieces | Form::Foam => Some(Role::Topping),
+        Form::Ice => Some(Role::Ice),
+        _ => None,
+    }
+}
+
+/// Whether a folded name ends with one of these words.
+fn ends(name: &str, words: &[&str]) -> bool {
+    words.iter().any(|word| {
         // Words of German grow together at the front; short ones must stand alone.
-        rest.is_some_and(|rest| {
+        name.strip_suffix(word).is_some_and(|rest| {
             word.len() > 3 || !rest.ends_with(|c: char| c.is_alphanumeric()) || *word == "tee"
         })
-    };
-    let told = FORMS.iter().find(|(_, words)| words.iter().any(&ends));
-    told.map(|(form, _)| *form)
+    })
+}
+
+/// Whether a folded name has a word for what is full of air: "whipped topping", "geschlagene Sahne".
+fn is_whipped(name: &str) -> bool {
+    let mut words = name.split(|c: char| !c.is_alphanumeric());
+    words.any(|word| {
+        // German bends the word at its end.
+        let stem = WHIPPED.iter().find_map(|stem| word.strip_prefix(stem));
+        stem.is_some_and(|end| end.len() <= 2)
+    })
 }
 
 #[cfg(test)]
@@ -257,11 +296,28 @@ mod tests {
             ("Schwarztee", Some(Form::Liquid)),
             ("Hafermilch", Some(Form::Liquid)),
             ("plum purée", Some(Form::Liquid)),
+            ("dried pear slice", Some(Form::Pieces)),
+            ("Birnenscheiben", Some(Form::Pieces)),
+            ("cooked pearls", Some(Form::Pieces)),
+            ("whipped topping", Some(Form::Foam)),
+            ("geschlagene Sahne", Some(Form::Foam)),
+            ("Milchschaum", Some(Form::Foam)),
+            ("whip of willow", None),
             ("rice", None),
             ("Reis", None),
             ("plum", None),
         ] {
             assert_eq!(form_told(name), form, "{name}");
+        }
+        for (name, role) in [
+            ("dried pear slice", Some(Role::Garnish)),
+            ("cooked pearls", Some(Role::Topping)),
+            ("whipped topping", Some(Role::Topping)),
+            ("crushed ice", Some(Role::Ice)),
+            ("quince syrup", None),
+            ("plum", None),
+        ] {
+            assert_eq!(role_told(name), role, "{name}");
         }
     }
 }

@@ -34,7 +34,7 @@ pub use doubt::{CellFault, Doubt, MOST_IN_CELL, Skip, UnitsOf};
 pub use exchange_error::RecipeExchangeError;
 pub use field::{Field, Mapping, guess_mapping};
 pub use in_grams::{ForeignEntry, LineWithoutGrams, NoGrams};
-pub use likely::WhyAlike;
+pub use likely::{WhyAlike, form_told, role_told};
 pub use list_choices::{ListChoices, RowMatch};
 pub use number::{DecimalSigns, number_and_unit};
 pub use price_list::review_price_list;
@@ -47,7 +47,10 @@ pub use review::{FAR, FieldChange, Outcome, Review, ReviewLine, edits_of};
 pub use row_fault::RowFault;
 pub use table::{Encoding, MOST_ROWS, TableError, TextTable, read_table};
 pub use text::{NotUtf8, utf8_text};
-pub use written::{Household, Span, UnclearAmount, WrittenAmount, WrittenLine, read_line};
+pub use written::{
+    Household, Span, UnclearAmount, WrittenAmount, WrittenLine, is_called as is_called_like,
+    kitchen_spoon_called, read_line,
+};
 pub use written_arrival::{
     ArrivedLine, Becomes, NameMeasure, NewMeasure, RecipeQuestion, WrittenArrival,
 };

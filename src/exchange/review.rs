@@ -61,6 +61,8 @@ pub enum FieldChange {
         /// The ingredients that it stood for before, and does no more.
         held_by: Vec<IngredientId>,
     },
+    /// It is marked as no longer sold, and the list has a price of it: the mark goes.
+    SoldAgain,
     /// A text.
     Text {
         /// Which.
@@ -116,9 +118,19 @@ impl ReviewLine {
         matches!(self.outcome, Outcome::New(_) | Outcome::Changed { .. })
     }
 
-    /// Whether it is taken unless somebody says otherwise: it changes the book, all of it was read, and no price moves far.
+    /// Whether it is taken unless somebody says otherwise: it changes the book, all of it was read, no price moves far, and
+    /// nobody has said that it is no longer sold.
     pub fn is_sure(&self) -> bool {
-        self.is_change() && self.doubts.is_empty() && !self.moves_price_far()
+        let is_doubtful = self.moves_price_far() || self.sells_again();
+        self.is_change() && self.doubts.is_empty() && !is_doubtful
+    }
+
+    /// Whether taking it says that something is sold again which is marked as no longer sold.
+    pub fn sells_again(&self) -> bool {
+        match &self.outcome {
+            Outcome::Changed { changes, .. } => changes.contains(&FieldChange::SoldAgain),
+            _ => false,
+        }
     }
 
     /// Whether it moves a price further than lists usually do.

@@ -58,7 +58,12 @@ impl RowReader<'_> {
                 ingredient.density = Some(Figure::new(density, Evidence::SpecSheet));
             }
         }
-        if let Some(price) = self.price(book, &ingredient, date)
+        let price = self.price(book, &ingredient, date);
+        if known.no_longer_sold && price.is_some() && self.states(Field::PackPrice) {
+            changes.push(FieldChange::SoldAgain);
+            ingredient.no_longer_sold = false;
+        }
+        if let Some(price) = price
             && known.price.as_ref() != Some(&price)
         {
             let before = known.price.as_ref();

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
-use super::likely::{WhyAlike, form_told, likely};
+use super::likely::{WhyAlike, form_told, likely, role_told};
 use super::list_choices::RowMatch;
 use super::recipe_json_ld::ReadRecipe;
 use super::written::{Household, Span, UnclearAmount, WrittenAmount, WrittenLine};
@@ -196,6 +196,7 @@ impl Arriving<'_> {
             self.entries.iter().any(|entry| entry.id() == id)
         });
         let stage = match item.form {
+            _ if item.role == Role::Garnish => Stage::OnTop,
             Form::Pieces => Stage::Topping,
             Form::Leaf => Stage::Steeped,
             Form::Foam => Stage::OnTop,
@@ -261,8 +262,12 @@ impl Arriving<'_> {
         if let Some(new) = self.after.ingredients.iter().find(is_new) {
             return Ok(((**new).clone(), None));
         }
-        let by_amount = match written.amount {
+        let by_amount = match &written.amount {
             WrittenAmount::Millilitres(_) => Some(Form::Liquid),
+            // "3 Scheiben Birne": what it is counted in tells what it is.
+            WrittenAmount::Counted { word, .. } => {
+                form_told(word).filter(|form| *form == Form::Pieces)
+            }
             _ => None,
         };
         let by_hand = match chosen {
@@ -273,13 +278,18 @@ impl Arriving<'_> {
         let id = IngredientId::from_name(&written.name, |id| self.after.ingredient(id).is_some());
         let empty = Ingredient::new(id, written.name.clone());
         let form = told.unwrap_or(empty.form);
+        let by_words = match &written.amount {
+            WrittenAmount::Counted { word, .. } if by_amount == Some(form) => role_told(word),
+            _ => role_told(&written.name),
+        };
+        let role = match form {
+            Form::Ice => Some(Role::Ice),
+            Form::Pieces | Form::Foam => by_words,
+            _ => None,
+        };
         let new = Ingredient {
             form,
-            role: if form == Form::Ice {
-                Role::Ice
-            } else {
-                empty.role
-            },
+            role: role.unwrap_or(empty.role),
             ..empty
         };
         self.after = apply_soundly(&self.after, [&Edit::PutIngredient(new.clone())])?;

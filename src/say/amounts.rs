@@ -1,8 +1,9 @@
 //! Amounts as the counter says them, and read back in the same words.
 
-use super::{Argument, Speaker, say};
-use crate::book::{Amount, AmountWordError, Ingredient, MeasureKind};
-use crate::quantity::show_count;
+use super::{Argument, Language, Speaker, say};
+use crate::book::{Amount, AmountWordError, Ingredient, LARGEST_AMOUNT, MeasureKind};
+use crate::exchange::{is_called_like, kitchen_spoon_called};
+use crate::quantity::{parse_amount, show_count};
 
 impl Speaker<'_> {
     /// An amount as it is said at the counter: "1½ scoops", "15 ml", "to the rim".
@@ -44,16 +45,50 @@ impl Speaker<'_> {
 
     /// Reads an amount that was typed in the words of the language or in those of a book, as
     /// [`crate::book::Book::amount_from_text_in`] does; what went wrong is said.
+    ///
+    /// Words that are neither are looked for in the other languages, and a spoon of kitchens is the shop's own that is called
+    /// so, or what the law has it hold.
     pub fn read_amount(
         &self,
         text: &str,
         ingredient: Option<&Ingredient>,
         current: Option<&Amount>,
     ) -> Result<Amount, String> {
-        let text = self.in_words_of_a_book(text);
-        self.book
-            .amount_from_text_in(&text, ingredient, current, self.units)
-            .map_err(|error: AmountWordError| self.amount_error(&error))
+        let read = |speaker: &Self| {
+            let text = speaker.in_words_of_a_book(text);
+            self.book
+                .amount_from_text_in(&text, ingredient, current, self.units)
+        };
+        let in_own_words = read(self);
+        let Err(AmountWordError::NoMeasure { word, .. }) = &in_own_words else {
+            return in_own_words.map_err(|error| self.amount_error(&error));
+        };
+        let in_others = || {
+            let others = Language::all().filter(|language| *language != self.language);
+            let mut read = others.map(|language| read(&self.in_language(language)));
+            read.find_map(Result::ok)
+        };
+        let understood = self.of_kitchen(text, word).or_else(in_others);
+        understood.map_or_else(
+            || in_own_words.map_err(|error| self.amount_error(&error)),
+            Ok,
+        )
+    }
+
+    /// "1 EL": the measure of the shop that is called so, or its legal volume; `None` for what is no spoon of kitchens.
+    fn of_kitchen(&self, text: &str, word: &str) -> Option<Amount> {
+        let number = parse_amount(text).ok()?.number;
+        let spoon = kitchen_spoon_called(word)?;
+        let mut measures = self.book.measures.iter();
+        let own = measures.find(|measure| is_called_like(&measure.name, spoon));
+        let amount = match own {
+            Some(measure) => Amount::Count(number, measure.id.clone()),
+            None => Amount::Millilitres(number * spoon.millilitres()),
+        };
+        let is_possible = amount
+            .number()
+            .is_none_or(|number| number <= LARGEST_AMOUNT);
+        is_possible.then_some(amount)
     }
 
     /// The words of the language for measures and for what fills a cup, replaced by those that a book is written in.
@@ -69,9 +104,21 @@ impl Speaker<'_> {
         {
             return format!("to {volume}");
         }
-        let words = MeasureKind::ALL.into_iter().flat_map(|kind| {
+        let said = MeasureKind::ALL.into_iter().flat_map(|kind| {
             [1.0, 5.0].map(|count| (self.word_for(kind, count).to_lowercase(), kind))
         });
+        let is_a_name = |word: &String| {
+            let mut measures = self.book.measures.iter();
+            measures.any(|item| item.name.to_lowercase() == *word)
+        };
+        let also = MeasureKind::ALL.into_iter().flat_map(|kind| {
+            let words = also_called(kind).map_or("", |message| self.word(message));
+            let words = words.split(',').map(|word| word.trim().to_lowercase());
+            words.map(move |word| (word, kind))
+        });
+        // What a measure is called means that one.
+        let also = also.filter(|(word, _)| !word.is_empty() && !is_a_name(word));
+        let words = said.chain(also);
         let ends_typed = |word: &str| {
             let number = typed.strip_suffix(word)?;
             // With a word before it, it is the name of a measure: "2 brown scoop".
@@ -111,6 +158,20 @@ impl Speaker<'_> {
     }
 }
 
+/// The message with other words for a use of a measure, which are read and never said.
+fn also_called(kind: MeasureKind) -> Option<&'static str> {
+    match kind {
+        MeasureKind::Scoop => Some("amount-words-of-scoops"),
+        MeasureKind::Pump => Some("amount-words-of-presses"),
+        MeasureKind::Spoon => Some("amount-words-of-spoons"),
+        MeasureKind::Jug => Some("amount-words-of-jugs"),
+        MeasureKind::IceScoop => Some("amount-words-of-ice-scoops"),
+        MeasureKind::Button => Some("amount-words-of-pushes"),
+        // These are read only where something is counted in pieces.
+        MeasureKind::Piece => None,
+    }
+}
+
 fn uses_message(kind: Option<MeasureKind>) -> &'static str {
     match kind {
         Some(MeasureKind::Scoop) => "amount-uses-scoop",
@@ -126,7 +187,7 @@ fn uses_message(kind: Option<MeasureKind>) -> &'static str {
 
 #[cfg(test)]
 mod tests {
-    use crate::book::{Amount, MeasureId};
+    use crate::book::{Amount, Book, Measure, MeasureId, MeasureKind};
     use crate::say::{Language, Speaker};
 
     #[test]
@@ -175,5 +236,63 @@ mod tests {
             "½ Hub",
             "a part of a use is one use"
         );
+    }
+
+    #[test]
+    fn words_that_people_type_for_measures_are_read_whatever_the_window_speaks() {
+        let mut book = Book::default();
+        for (id, name, kind) in [
+            ("scoop", "brown scoop", MeasureKind::Scoop),
+            ("pump", "quince pump", MeasureKind::Pump),
+            ("spoon", "bar spoon", MeasureKind::Spoon),
+            ("jug", "milk jug", MeasureKind::Jug),
+            ("ice-scoop", "ice scoop", MeasureKind::IceScoop),
+            ("tap", "hot tap", MeasureKind::Button),
+        ] {
+            let id = MeasureId::new(id).unwrap();
+            book.measures.put(Measure::new(id, name.to_owned(), kind));
+        }
+        let read = |book: &Book, language: &str, text: &str| {
+            let speaker = Speaker::new(book).in_language(Language::from_code(language).unwrap());
+            speaker.read_amount(text, None, None)
+        };
+        let counted = |count: f64, id: &str| Amount::Count(count, MeasureId::new(id).unwrap());
+        for language in ["en", "de"] {
+            for (text, amount) in [
+                ("2 Messlöffel", counted(2.0, "scoop")),
+                ("1½ Maßlöffel", counted(1.5, "scoop")),
+                ("3 Hub", counted(3.0, "pump")),
+                ("3 Hübe", counted(3.0, "pump")),
+                ("2 Pumpstöße", counted(2.0, "pump")),
+                ("2 pumps", counted(2.0, "pump")),
+                ("2 Löffel", counted(2.0, "spoon")),
+                ("1 Kanne", counted(1.0, "jug")),
+                ("2 Eisschippen", counted(2.0, "ice-scoop")),
+                ("2 Knopfdrücke", counted(2.0, "tap")),
+                ("1 EL", Amount::Millilitres(15.0)),
+                ("1,5 Esslöffel", Amount::Millilitres(22.5)),
+                ("½ TL", Amount::Millilitres(2.5)),
+                ("2 tbsp", Amount::Millilitres(30.0)),
+            ] {
+                assert_eq!(
+                    read(&book, language, text),
+                    Ok(amount),
+                    "{language}: {text}"
+                );
+            }
+            for text in ["2 Handvoll", "1 EL Honig", "99999999 EL"] {
+                assert!(read(&book, language, text).is_err(), "{language}: {text}");
+            }
+        }
+        // The shop's own spoon of that name holds what it holds.
+        let id = MeasureId::new("large").unwrap();
+        let own = Measure::new(id, "Esslöffel (groß)".to_owned(), MeasureKind::Spoon);
+        book.measures.put(own);
+        assert_eq!(read(&book, "de", "1 EL"), Ok(counted(1.0, "large")));
+        // And what a measure is called means that one, whatever else the word stands for.
+        let id = MeasureId::new("pusher").unwrap();
+        let own = Measure::new(id, "Taste".to_owned(), MeasureKind::Pump);
+        book.measures.put(own);
+        assert_eq!(read(&book, "de", "2 Taste"), Ok(counted(2.0, "pusher")));
     }
 }

@@ -153,6 +153,7 @@ impl Speaker<'_> {
             FieldChange::Article { article, held_by } => {
                 return self.article_change(article, held_by);
             }
+            FieldChange::SoldAgain => return self.word("figure-sold-again").to_owned(),
             FieldChange::Text { field, after } => {
                 return say!(self, "figure-new", figure: self.field(*field), value: after);
             }

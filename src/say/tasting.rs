@@ -1,7 +1,9 @@
 //! What a blind test shows and does not show.
 
 use super::{Speaker, say};
-use crate::tasting::{Effect, Remark, RuleErrors, StoppingRule, TooManyCups};
+use crate::tasting::{
+    CupOrder, Effect, RankingRemark, Remark, RuleErrors, Sample, StoppingRule, TooManyCups,
+};
 
 /// A probability that rounds to less than this is told as below it.
 const LEAST_PERCENT: f64 = 0.01;
@@ -114,6 +116,134 @@ impl Speaker<'_> {
             Remark::Repeated { people, repeated } => {
                 say!(self, "tasting-repeated", people: people.to_string(), repeated: *repeated)
             }
+            Remark::Ranking(remark) => self.ranking_remark(remark),
+        }
+    }
+
+    /// A fact about three cups that are put in order, as a sentence.
+    #[expect(clippy::too_many_lines, reason = "a sentence for each kind")]
+    fn ranking_remark(&self, remark: &RankingRemark) -> String {
+        match *remark {
+            RankingRemark::Needed {
+                people,
+                friedman,
+                chance,
+            } => {
+                let friedman = self.trimmed(friedman, "", 2);
+                let chance = self.probability(chance);
+                say!(self, "tasting-rank-needed", people: people.to_string(), friedman: friedman, chance: chance)
+            }
+            RankingRemark::OrderNeeded {
+                people,
+                page,
+                chance,
+            } => {
+                let (people, page) = (people.to_string(), page.to_string());
+                let chance = self.probability(chance);
+                say!(self, "tasting-rank-order-needed", people: people, page: page, chance: chance)
+            }
+            RankingRemark::CannotShow {
+                people,
+                level,
+                least,
+            } => {
+                let (people, level) = (people.to_string(), self.probability(level));
+                say!(self, "tasting-cannot-show", people: people, level: level, least: least.unwrap_or(0))
+            }
+            RankingRemark::Power {
+                people,
+                power,
+                effect,
+            } => {
+                let (power, effect) = (self.whole_percent(power), self.order_effect(effect));
+                say!(self, "tasting-power", people: people.to_string(), power: power, effect: effect)
+            }
+            RankingRemark::Shows { share, power, .. } => {
+                let (share, power) = (self.whole_percent(share), self.whole_percent(power));
+                say!(self, "tasting-rank-shows", share: share, power: power)
+            }
+            RankingRemark::PredictedShowsMore {
+                effect,
+                power,
+                predicted,
+            } => {
+                let (power, predicted) = (self.whole_percent(power), self.whole_percent(predicted));
+                let effect = self.order_effect(effect);
+                say!(self, "tasting-rank-predicted-shows-more", effect: effect, power: power, predicted: predicted)
+            }
+            RankingRemark::LeastPanel {
+                people,
+                power,
+                effect,
+            } => {
+                let (power, effect) = (self.whole_percent(power), self.order_effect(effect));
+                say!(self, "tasting-rank-least-panel", people: people.to_string(), power: power, effect: effect)
+            }
+            RankingRemark::NoPanel { most, effect } => {
+                let effect = self.order_effect(effect);
+                say!(self, "tasting-no-panel", most: most.to_string(), effect: effect)
+            }
+            RankingRemark::Sums { sums } => {
+                let [a, b, c] = sums.sums.map(|sum| sum.to_string());
+                let people = sums.people.to_string();
+                say!(self, "tasting-rank-sums", people: people, a: a, b: b, c: c)
+            }
+            RankingRemark::Friedman {
+                friedman,
+                chance,
+                is_exact,
+            } => {
+                let friedman = self.trimmed(friedman, "", 2);
+                let counted = if is_exact { "exact" } else { "approximate" };
+                let chance = self.probability(chance);
+                say!(self, "tasting-rank-friedman", friedman: friedman, counted: counted, chance: chance)
+            }
+            RankingRemark::Page {
+                predicted,
+                page,
+                chance,
+            } => {
+                let (order, page) = (order_letters(predicted), page.to_string());
+                let chance = self.probability(chance);
+                say!(self, "tasting-rank-page", order: order, page: page, chance: chance)
+            }
+            RankingRemark::Found { level } => {
+                say!(self, "tasting-rank-found", level: self.probability(level))
+            }
+            RankingRemark::OrderFound { predicted, level } => {
+                let (order, level) = (order_letters(predicted), self.probability(level));
+                say!(self, "tasting-rank-order-found", order: order, level: level)
+            }
+            RankingRemark::NotFound { level } => {
+                say!(self, "tasting-rank-not-found", level: self.probability(level))
+            }
+            RankingRemark::LeastDifference { difference, level } => {
+                let (difference, level) = (difference.to_string(), self.probability(level));
+                say!(self, "tasting-rank-least-difference", difference: difference, level: level)
+            }
+            RankingRemark::Apart {
+                more,
+                less,
+                difference,
+            } => {
+                let (more, less) = (more.letter(), less.letter());
+                say!(self, "tasting-rank-apart", more: more, less: less, difference: difference.to_string())
+            }
+            RankingRemark::NotApart { a, b, difference } => {
+                let (a, b) = (a.letter(), b.letter());
+                say!(self, "tasting-rank-not-apart", a: a, b: b, difference: difference.to_string())
+            }
+        }
+    }
+
+    fn order_effect(&self, effect: Effect) -> String {
+        match effect {
+            Effect::Share(share) => {
+                say!(self, "tasting-rank-effect-share", share: self.whole_percent(share))
+            }
+            Effect::DPrime(size) => {
+                say!(self, "tasting-rank-effect-d-prime", size: self.trimmed(size, "", 2))
+            }
         }
     }
 
@@ -174,4 +304,9 @@ impl Speaker<'_> {
         };
         self.trimmed(percent, "%", decimals)
     }
+}
+
+/// "A, C, B": the most first.
+fn order_letters(order: CupOrder) -> String {
+    order.map(Sample::letter).join(", ")
 }

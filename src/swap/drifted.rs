@@ -1,7 +1,8 @@
 //! Approved drinks that no longer taste as they were approved, because a product, a tool or the shop has changed since.
 
 use crate::balance::{Difference, VersionBalances, difference};
-use crate::book::{Book, IngredientId, ItemId, RecipeId, State, VersionId};
+use crate::book::{Book, IngredientId, ItemId, Measure, RecipeId, State, VersionId};
+use crate::edit::{Edit, apply};
 
 use super::question::Question;
 use super::watch::Watch;
@@ -36,13 +37,18 @@ impl Drifted {
 }
 
 /// The approved drinks that what has changed since moves by more than a step on an axis, or on one that can't be told, in the
-/// order of the book.
+/// order of the book. What leaves every figure of a drink as it was has not moved it.
 pub fn drifted(book: &Book) -> Vec<Drifted> {
     drifted_watched(book, &Watch::default())
 }
 
 /// The same, watched from outside.
 pub fn drifted_watched(book: &Book, watch: &Watch) -> Vec<Drifted> {
+    drifted_by(book, watch, |causes| !causes.is_empty())
+}
+
+/// The approved drinks that have drifted and whose causes are wanted.
+fn drifted_by(book: &Book, watch: &Watch, is_wanted: impl Fn(&[ItemId]) -> bool) -> Vec<Drifted> {
     let mut found = Vec::new();
     if !book.keeps_earlier_states() {
         return found;
@@ -58,7 +64,7 @@ pub fn drifted_watched(book: &Book, watch: &Watch) -> Vec<Drifted> {
                 continue;
             };
             let causes = book.changed_since(approval);
-            if causes.is_empty() || watch.is_stopped() {
+            if !is_wanted(&causes) || watch.is_stopped() {
                 continue;
             }
             let (Some(standard), Some(now)) =
@@ -66,6 +72,11 @@ pub fn drifted_watched(book: &Book, watch: &Watch) -> Vec<Drifted> {
             else {
                 continue;
             };
+            // A scoop that another powder was weighed with since is another scoop, and makes the same drink: what nobody can
+            // tell of it was not known when it was tasted either.
+            if standard.figures == now.figures {
+                continue;
+            }
             let difference = difference(&book.settings, &standard, &now);
             if difference.within_one_step() == Some(true) {
                 continue;
@@ -84,4 +95,14 @@ pub fn drifted_watched(book: &Book, watch: &Watch) -> Vec<Drifted> {
         }
     }
     found
+}
+
+/// The approved drinks that would be more than a step from what was approved if a measure were as it is here, and that this measure
+/// has a part in.
+pub fn moved_by(book: &Book, measure: &Measure) -> Vec<Drifted> {
+    let cause = ItemId::Measure(measure.id.clone());
+    let Ok(after) = apply(book, &Edit::PutMeasure(measure.clone())) else {
+        return Vec::new();
+    };
+    drifted_by(&after, &Watch::default(), |causes| causes.contains(&cause))
 }

@@ -1,6 +1,8 @@
 //! Tails of the binomial distribution, the normal distribution, and the first count that something holds of.
 
-use statrs::distribution::{Binomial, ContinuousCDF as _, Discrete as _, DiscreteCDF as _, Normal};
+use statrs::distribution::{
+    Binomial, Continuous as _, ContinuousCDF as _, Discrete as _, DiscreteCDF as _, Normal,
+};
 
 /// The probability of `least` or more of `count` independent answers, each with the probability `each`.
 pub(super) fn at_least(count: u32, least: u32, each: f64) -> f64 {
@@ -32,6 +34,11 @@ fn of(count: u32, each: f64) -> Option<Binomial> {
 /// The probability of a standard normal value below `z`.
 pub(super) fn normal_below(z: f64) -> f64 {
     Normal::standard().cdf(z)
+}
+
+/// How dense standard normal values lie around `z`.
+pub(super) fn normal_density(z: f64) -> f64 {
+    Normal::standard().pdf(z)
 }
 
 /// The standard normal value below which a share `p` of all lies, 0 to 1 without its ends.

@@ -9,6 +9,8 @@ mod distributions;
 mod evidence;
 mod learned;
 mod power;
+mod ranking;
+mod ranking_remark;
 mod refractometer;
 mod remark;
 mod sequential;
@@ -22,11 +24,19 @@ pub use learned::{
     DrinkEffect, Factor, Learned, Proposal, SetAside, WeighedTasting, effects, learned,
 };
 pub use power::{Effect, Panel, d_prime, least_panel, power, right_answers, share, shown_share};
+pub use ranking::{
+    CUP_ORDERS, CupOrder, MOST_EXACT, OrderShares, Prediction, RankSums, RanksNeeded,
+    friedman_chance, least_rank_difference, least_ranking_panel, order_shares, page_chance,
+    page_needed, ranking_power, ranks_needed, shown_order_share,
+};
+pub use ranking_remark::{RankingRemark, RankingTerms};
 pub use refractometer::{
     BrixCause, BrixCaution, BrixComparison, BrixOutside, BrixReading, Misleading, SolubleSolids,
     TestSolution, USUAL_LIMITS_BRIX, brix_cautions, product_solids, soluble_solids,
 };
-pub use remark::{MOST_PEOPLE, Remark, Terms, plan_remarks, verdict_remarks};
+pub use remark::{
+    MOST_PEOPLE, Remark, Terms, plan_remarks, ranking_plan, ranking_verdict, verdict_remarks,
+};
 pub use sequential::{RuleErrors, Standing, StoppingRule};
 pub use serving_order::{Cup, Sample, Serving, ServingDesign, TooManyCups, servings};
 pub use similarity::{

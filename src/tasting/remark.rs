@@ -3,6 +3,8 @@
 use super::answers::Counted;
 use super::blind_test::{BlindTest, Sides, guessed, needed};
 use super::power::{Effect, Panel, least_panel, power, power_with, share, shown_share};
+use super::ranking::RankSums;
+use super::ranking_remark::{self, RankingRemark, RankingTerms};
 use super::similarity::{ShareLimits, least_panel_for_similar, share_limits};
 
 /// No panel is looked for beyond so many people.
@@ -153,6 +155,8 @@ pub enum Remark {
         /// So many further answers.
         repeated: u32,
     },
+    /// Of three cups that are put in order.
+    Ranking(RankingRemark),
 }
 
 impl Remark {
@@ -176,6 +180,7 @@ impl Remark {
             Self::Similar { .. } => "similar",
             Self::NotSimilar { .. } => "not-similar",
             Self::Repeated { .. } => "repeated",
+            Self::Ranking(remark) => remark.word(),
         }
     }
 }
@@ -329,4 +334,23 @@ fn cannot_show(test: BlindTest, people: u32, level: f64) -> Remark {
         level,
         least: (1..=MOST_PEOPLE).find(|people| needed(test, *people, level).is_some()),
     }
+}
+
+/// What a panel can show of three cups and what it takes, before a ranking.
+pub fn ranking_plan(terms: &RankingTerms, people: Option<u32>, effect: Effect) -> Vec<Remark> {
+    let remarks = ranking_remark::plan(terms, people, effect).into_iter();
+    let remarks = remarks.map(Remark::Ranking);
+    remarks
+        .chain([Remark::OneAnswerEach, Remark::HideColour])
+        .collect()
+}
+
+/// What a ranking shows, and what it does not.
+pub fn ranking_verdict(terms: &RankingTerms, sums: RankSums) -> Vec<Remark> {
+    let RankSums {
+        people, repeated, ..
+    } = sums;
+    let remarks = ranking_remark::verdict(terms, sums).into_iter();
+    let again = (repeated > 0).then_some(Remark::Repeated { people, repeated });
+    remarks.map(Remark::Ranking).chain(again).collect()
 }

@@ -94,6 +94,9 @@ const RANKING: [Order; 6] = [
 ];
 
 impl Sample {
+    /// All of them, in the order of their letters.
+    pub const ALL: [Self; 3] = [A, B, C];
+
     /// Its letter.
     pub const fn letter(self) -> &'static str {
         match self {
@@ -140,6 +143,14 @@ impl ServingDesign {
     #[expect(clippy::cast_possible_truncation, reason = "six orders at most")]
     pub const fn balanced_in(self) -> u32 {
         self.orders().len() as u32
+    }
+
+    /// How many different samples it serves.
+    pub const fn samples(self) -> usize {
+        match self {
+            Self::Ranking => 3,
+            _ => 2,
+        }
     }
 
     /// How many people there are codes for.

@@ -2,8 +2,9 @@
 
 use std::cmp::Ordering;
 
-use egui::{Align2, Rect, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
+use egui::{Align2, Rect, Response, Sense, Stroke, Ui, WidgetInfo, pos2, vec2};
 
+use super::commands::{UiCommand, pressed_here};
 use super::theme::{self, TypeStyle, grid};
 use super::widgets::name::elided;
 use super::words;
@@ -136,25 +137,58 @@ impl Sort {
         rows: &mut [usize],
         of: impl Fn(usize) -> (&'row str, &'row [ListCell]),
     ) {
-        let way = |order: Ordering| {
-            if self.descending {
-                order.reverse()
-            } else {
-                order
-            }
-        };
         match self.column {
-            None => rows.sort_by_cached_key(|at| of(*at).0.to_lowercase()),
+            None => self.by_name(rows, |at| of(at).0.to_lowercase()),
             Some(column) => rows.sort_by(|one, two| {
                 let (one, two) = (&of(*one).1[column], &of(*two).1[column]);
                 let gaps = (*one == ListCell::Gap).cmp(&(*two == ListCell::Gap));
-                gaps.then(way(one.order(two)))
+                gaps.then(self.way(one.order(two)))
             }),
         }
-        if self.column.is_none() && self.descending {
+    }
+
+    /// Puts rows in order by their name.
+    pub(in crate::ui) fn by_name(self, rows: &mut [usize], name: impl Fn(usize) -> String) {
+        rows.sort_by_cached_key(|at| name(*at));
+        if self.descending {
             rows.reverse();
         }
     }
+
+    /// An order upwards, the way that is sorted.
+    pub(in crate::ui) fn way(self, order: Ordering) -> Ordering {
+        if self.descending {
+            order.reverse()
+        } else {
+            order
+        }
+    }
+}
+
+/// How far a list is scrolled so that a row is in sight with one before and behind it, in points.
+pub(in crate::ui) fn offset_to(row: usize, each: f32, scrolled: f32, height: f32) -> f32 {
+    let top = row as f32 * each;
+    let least = (top + 2.0 * each - height).max(0.0);
+    scrolled.clamp(least, (top - each).max(least))
+}
+
+/// The row that an arrow leads to from another one; `None` without an arrow, and at the ends.
+pub(in crate::ui) fn neighbour(ui: &Ui, place: usize, count: usize) -> Option<usize> {
+    let mut to = place;
+    if pressed_here(ui.ctx(), UiCommand::LineBelow) {
+        to = (place + 1).min(count - 1);
+    }
+    if pressed_here(ui.ctx(), UiCommand::LineAbove) {
+        to = place.saturating_sub(1);
+    }
+    (to != place).then_some(to)
+}
+
+/// Gives the keyboard to a row that an arrow led to.
+pub(in crate::ui) fn take_focus(ui: &Ui, response: &Response) {
+    response.request_focus();
+    // The arrow has done its work: egui would take it for a step further.
+    ui.memory_mut(|memory| memory.move_focus(egui::FocusDirection::None));
 }
 
 /// The columns that there is room for, with their right edges counted from the right edge of the list.
@@ -173,6 +207,28 @@ pub(in crate::ui) fn visible_columns(columns: &[Column], width: f32) -> Vec<(usi
         shown.remove(last);
     }
     shown
+}
+
+/// As many columns as there is room for, from one of them on; near the end those that fill the room with the last one.
+pub(in crate::ui) fn columns_from(
+    columns: &[Column],
+    width: f32,
+    first: usize,
+) -> Vec<(usize, Column)> {
+    let room = width - MARK - NAME;
+    let fit = |from: usize| {
+        let mut taken = 0.0;
+        let fitting = columns[from..].iter().take_while(|column| {
+            taken += column.width + GAP;
+            taken <= room
+        });
+        fitting.count()
+    };
+    let reaches_end = |from: &usize| from + fit(*from) == columns.len();
+    let last = (0..columns.len()).find(reaches_end).unwrap_or_default();
+    let from = first.min(last);
+    let shown = columns.iter().copied().enumerate();
+    shown.skip(from).take(fit(from).max(1)).collect()
 }
 
 /// The places of the columns in a row, the name's first.

@@ -1,6 +1,6 @@
 //! A figure as it is said: in digits with its uncertainty, as far as it is known, or why it is not.
 
-use crate::balance::{Balance, Measurand, Reported};
+use crate::balance::{Balance, Margin, Measurand, Reported};
 use crate::quantity::{Rounded, ShownUnit, Uncertain, rounded_at_most};
 use crate::say::{Speaker, say};
 
@@ -115,6 +115,16 @@ impl Value {
                 gap,
                 ..Self::default()
             },
+        }
+    }
+
+    /// What is left of a price; no more than that where a cost is not stated.
+    pub(super) fn of_margin(margin: &Margin) -> Self {
+        let value = Self::known(margin.margin, 2);
+        if margin.is_at_most {
+            value.at_most()
+        } else {
+            value
         }
     }
 

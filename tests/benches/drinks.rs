@@ -1,6 +1,8 @@
-//! What a drink costs to work out, hot, iced, filled and both, beside the bare sum of its lines: `cargo bench --bench drinks`.
+//! What a drink costs to work out, hot, iced, filled and both, beside the bare sum of its lines, and what a whole book of them does:
+//! `cargo bench --bench drinks`.
 //!
-//! What counts is the ratio to the bare sum of the same drink, and that of the balance to its figures.
+//! What counts is the ratio to the bare sum of the same drink, that of the balance to its figures, and that of a version in a book
+//! of ten thousand recipes, worked out on all cores, to a balance alone.
 
 #![allow(
     clippy::print_stdout,
@@ -12,9 +14,21 @@
 use std::hint::black_box;
 use std::time::Instant;
 
-use evensip::balance::{Fill, Mix, Prepared, Slots, balance, effects, figures, prepare};
-use evensip::book::{Book, Place, Resolved, Role, resolve};
+use evensip::balance::{
+    Fill, Mix, Prepared, Slots, VersionBalances, balance, difference, effects, figures, prepare,
+    prepare_afresh,
+};
+use evensip::book::{Book, Place, Recipe, Resolved, Role, resolve};
 use evensip::book_file::built_in_book;
+use rayon::prelude::*;
+
+#[path = "support/mod.rs"]
+mod support;
+
+use support::large_book;
+
+/// Recipes of the whole book.
+const RECIPES: usize = 10_000;
 
 /// Measurements of each, the best of which counts.
 const RUNS: usize = 7;
@@ -89,7 +103,42 @@ fn drink(book: &Book, recipe: &str, version: Option<&str>) -> Resolved {
     resolve(recipe, version).0
 }
 
+/// Works out every version of a recipe beside its standard; how many there are.
+fn versions(book: &Book, recipe: &Recipe) -> usize {
+    let mut balances = VersionBalances::new(book, recipe);
+    let versions = recipe.versions.iter().map(|version| Some(&version.id));
+    let all = std::iter::once(None).chain(versions);
+    all.map(|version| {
+        let balance = balances.balance(version).unwrap();
+        let standard = balances.standard(version);
+        black_box(standard.map(|standard| difference(&book.settings, &standard, &balance)));
+        black_box(balance)
+    })
+    .count()
+}
+
+fn whole_book() {
+    let book = large_book(0, RECIPES);
+    let recipes = book.recipes.iter().as_slice();
+    let timed = |work: &dyn Fn() -> usize| {
+        let start = Instant::now();
+        let versions = work();
+        (versions, start.elapsed().as_secs_f64())
+    };
+    let part = &recipes[..RECIPES / 10];
+    let one_core = || part.iter().map(|recipe| versions(&book, recipe)).sum();
+    let (count, seconds) = timed(&one_core);
+    println!("one core: {:.1} µs a version", seconds / count as f64 * 1e6);
+    let all_cores = || recipes.par_iter().map(|recipe| versions(&book, recipe));
+    let (count, seconds) = timed(&|| all_cores().sum());
+    println!(
+        "all cores: {count} versions of {RECIPES} recipes in {seconds:.2} s, {:.1} µs a version",
+        seconds / count as f64 * 1e6
+    );
+}
+
 fn main() {
+    whole_book();
     let book = built_in_book().unwrap();
     for (name, recipe, version) in [
         ("hot", "hob-and-ember", None),
@@ -106,7 +155,14 @@ fn main() {
                 .lines
                 .len()
         });
+        let afresh = microseconds(|| {
+            prepare_afresh(&book, &lines, &mut Slots::default(), &place)
+                .lines
+                .len()
+        });
         let whole = microseconds(|| balance(&book, lines.clone(), &place).axes.len());
-        println!("{name}: preparing {preparing:.1} µs, balance with uncertainty {whole:.1} µs");
+        println!(
+            "{name}: preparing {preparing:.1} µs ({afresh:.1} µs with no batch kept), balance with uncertainty {whole:.1} µs"
+        );
     }
 }

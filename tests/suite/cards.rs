@@ -12,6 +12,9 @@ use evensip::say::Speaker;
 use html5ever::tendril::TendrilSink as _;
 use markup5ever_rcdom::{Handle, NodeData, RcDom};
 
+use evensip::tasting::ServingDesign;
+
+use crate::blind_sheets::{tasting, three_drinks};
 use crate::sample::sample;
 
 pub(crate) fn drink(recipe: &str, version: Option<&str>) -> Drink {
@@ -64,6 +67,8 @@ pub(crate) fn every_kind_with(book: &Book, options: &CardOptions) -> Vec<Documen
             drink: ember(),
             count: 40,
         }]),
+        CardRequest::Scores(tasting(ServingDesign::DuoTrio, &three_drinks(), 7)),
+        CardRequest::Pouring(tasting(ServingDesign::DuoTrio, &three_drinks(), 7)),
     ]
     .iter()
     .filter_map(|request| match card(book, request, options) {

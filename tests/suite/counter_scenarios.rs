@@ -616,6 +616,55 @@ fn a_us_label_says_no_more_than_its_rounding_allows() {
     near(u, 0.5 / 3.0_f64.sqrt(), 0.01);
 }
 
+/// 70 g of carbohydrate and 10 g of fibre in 100 g, as both kinds of labels print them. Energy by Regulation (EU) 1169/2011,
+/// Annex XIV: 37 kJ for a gram of fat, 17 of protein and of carbohydrate, 8 of fibre.
+#[test]
+fn fibre_stands_beside_carbohydrate_on_a_european_label_and_within_it_on_a_us_one() {
+    let label = |kind, carbohydrate: f64, fibre: Option<f64>| {
+        let figures = [
+            (Nutrient::Fat, 5.0),
+            (Nutrient::Protein, 5.0),
+            (Nutrient::Salt, 0.0),
+            (Nutrient::Sugars, 40.0),
+            (Nutrient::Carbohydrate, carbohydrate),
+        ];
+        let mut powder = ingredient("powder", Form::Powder, Role::Flavour, &figures);
+        powder.composition.carbohydrate_kind = kind;
+        if let Some(fibre) = fibre {
+            let fibre = Figure::new(fibre, Evidence::Label);
+            powder.composition.state(Nutrient::Fibre, fibre);
+        }
+        let of_powder = line("p", "powder", 100.0, 20.0, Role::Flavour);
+        let of_water = line("w", "water", 300.0, 60.0, Role::Water);
+        served(vec![water(), powder], vec![of_powder, of_water])
+    };
+    let both = [
+        label(CarbohydrateKind::WithoutFibre, 70.0, Some(10.0)),
+        label(CarbohydrateKind::WithFibre, 80.0, Some(10.0)),
+    ];
+    let energy = 5.0 * 37.0 + 5.0 * 17.0 + 70.0 * 17.0 + 10.0 * 8.0;
+    for drink in &both {
+        near(figure(drink, Measurand::Carbohydrate), 70.0, 1e-9);
+        near(figure(drink, Measurand::Fibre), 10.0, 1e-9);
+        near(figure(drink, Measurand::TotalSugar), 40.0, 1e-9);
+        near(figure(drink, Measurand::EnergyKj), energy, 1e-6);
+    }
+    // The same digits mean another food where the other law is meant: as much fibre more as is within.
+    let misread = label(CarbohydrateKind::WithoutFibre, 80.0, Some(10.0));
+    near(figure(&misread, Measurand::Carbohydrate), 80.0, 1e-9);
+    near(
+        figure(&misread, Measurand::EnergyKj) - energy,
+        10.0 * 17.0,
+        1e-6,
+    );
+    // Within carbohydrate, fibre that nobody states leaves both unknown; beside it carbohydrate is as it is printed.
+    let hidden = label(CarbohydrateKind::WithFibre, 80.0, None);
+    assert_eq!(hidden.figures.complete(Measurand::Carbohydrate), None);
+    assert_eq!(hidden.figures.complete(Measurand::Fibre), None);
+    let beside = label(CarbohydrateKind::WithoutFibre, 70.0, None);
+    near(figure(&beside, Measurand::Carbohydrate), 70.0, 1e-9);
+}
+
 pub(crate) fn us_label(grams: f64, figures: &[(Nutrient, f64)]) -> Composition {
     Composition {
         basis: Basis::PerServing(grams),

@@ -29,7 +29,10 @@ const ALLOWED: [(&str, &[&str]); 15] = [
             "exchange",
         ],
     ),
-    ("cards", &["say", "swap", "balance", "book", "quantity"]),
+    (
+        "cards",
+        &["say", "swap", "tasting", "balance", "book", "quantity"],
+    ),
     ("exchange", &["swap", "balance", "edit", "book", "quantity"]),
     ("book_file", &["book", "quantity"]),
     (

@@ -1,7 +1,7 @@
 //! The day of an owner: an ingredient that nobody sells any more leaves every recipe, and the whole menu is looked through.
 
 use egui::Role;
-use egui_kittest::kittest::NodeT as _;
+use egui_kittest::kittest::{NodeT as _, Queryable as _};
 use evensip::balance::{
     Difference, Measurand, balance_version, difference, margin, standard_balance,
 };
@@ -301,6 +301,43 @@ fn the_menu_is_sorted_by_margin_filtered_and_two_of_its_drinks_stand_side_by_sid
     assert_eq!(at::shown(&window).recipe.as_str(), "hazelthwaite");
     let cost = at::row(&window, "cost: ");
     assert!(cost.contains("compared with the first"), "{cost}");
+}
+
+/// Where there is no room for every column behind the name, the others are a press away, and the name stays.
+#[test]
+fn every_column_of_the_menu_is_reached_in_a_narrow_window() {
+    let mut window = at::window_on(at::NARROW, Area::Compare, "hob-and-ember", None);
+    click(&mut window, "The whole menu");
+    at::eventually(&mut window, "the table of the menu", |window| {
+        says(window, "Copy the table: the whole menu")
+    });
+    let headings = |window: &Window| -> Vec<String> { at::rows(window, "Sort by ") };
+    let mut seen: Vec<String> = headings(&window);
+    let first = seen.len();
+    assert!(first < 9, "there is room for all: {seen:?}");
+    let is_enabled = |window: &Window| {
+        let button = window.query_by_role_and_label(Role::Button, "More columns");
+        button.is_some_and(|button| !button.accesskit_node().is_disabled())
+    };
+    let mut presses = 0;
+    while is_enabled(&window) {
+        click(&mut window, "More columns");
+        presses += 1;
+        let now = headings(&window);
+        assert!(now.contains(&"Sort by drink".to_owned()), "{now:?}");
+        seen.extend(now);
+        assert!(presses < 9, "{seen:?}");
+    }
+    seen.sort();
+    seen.dedup();
+    // The drink and eight columns.
+    assert_eq!(seen.len(), 9, "{seen:?}");
+    for _ in 0..presses {
+        click(&mut window, "Columns before");
+    }
+    assert_eq!(headings(&window).len(), first);
+    let wide = menu();
+    assert!(!has(&wide, "More columns"), "1920 has room for all");
 }
 
 #[test]

@@ -1,7 +1,8 @@
 //! The lesson of the invented shop *Millrace Tea*, from the wall screen to the sheets of paper, through the accessibility tree,
 //! with what the trainer's hands do counted.
 
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 use egui::Role;
 use egui_kittest::kittest::{NodeT as _, Queryable as _};
@@ -17,8 +18,10 @@ use evensip::swap::{Question, answer, walk};
 use evensip::ui::Area;
 
 use crate::at_the_window::{
-    Hands, NARROW, Window, WindowBuilder, book, click, go, hands, has, row, rows, says, show,
+    Hands, NARROW, TALL, Window, WindowBuilder, book, click, click_on, eventually, go, hands, has,
+    row, rows, says, settle, show, text_of,
 };
+use crate::played_day::Picks;
 
 const SHOP: &str = include_str!("../shops/millrace.ron");
 
@@ -154,6 +157,69 @@ fn four_learners_expect_at_the_wall_the_reveal_says_why_and_the_next_drink_is_on
     assert!((window.ctx.zoom_factor() - 1.0).abs() < 1e-6);
     let strip = window.query_by_role_and_label(Role::Button, "Keyboard");
     assert!(strip.is_some_and(|node| !node.accesskit_node().is_disabled()));
+}
+
+/// Writes what is chosen and waits for the file.
+fn write(window: &mut Window, count: usize, folder: &Path) {
+    click(window, "Write the card");
+    eventually(window, "the file", |_| {
+        pdfs(folder).iter().filter(|path| is_whole(path)).count() == count
+    });
+}
+
+fn pdfs(folder: &Path) -> Vec<PathBuf> {
+    let files = std::fs::read_dir(folder).unwrap();
+    let files = files.map(|entry| entry.unwrap().path());
+    files
+        .filter(|path| path.extension().is_some_and(|extension| extension == "pdf"))
+        .collect()
+}
+
+fn is_whole(path: &Path) -> bool {
+    std::fs::read(path).is_ok_and(|bytes| bytes.starts_with(b"%PDF-"))
+}
+
+/// From the lesson to four sheets of paper: the exercise, its answers, and how the drink is made, in two languages.
+#[test]
+fn the_exercise_its_answers_and_the_training_sheets_are_written_with_twelve_presses_and_no_text() {
+    let folder = tempfile::tempdir().unwrap();
+    let picks = Picks {
+        folder: folder.path().to_owned(),
+        list: None,
+    };
+    let mut window = WindowBuilder::of(TALL)
+        .with_book(millrace())
+        .with_picker(Arc::new(picks))
+        .with_any_letters()
+        .open();
+    show(&mut window, "barley-lantern", None);
+    go(&mut window, Area::Lesson);
+    click(&mut window, "Replace Thornby roasted barley powder");
+    click(&mut window, "With Aldgrave roasted barley powder");
+    click(&mut window, "Exercise on paper…");
+    click(&mut window, "Choose the folder for the files");
+    eventually(&mut window, "the folder", |window| {
+        !text_of(window, "Folder for the files").is_empty()
+    });
+    write(&mut window, 1, folder.path());
+    click_on(
+        &mut window,
+        Role::RadioButton,
+        "Answers to the swap exercise",
+    );
+    write(&mut window, 2, folder.path());
+    click_on(&mut window, Role::RadioButton, "Training sheet");
+    write(&mut window, 3, folder.path());
+    let language = window.get_by_role_and_label(Role::ComboBox, "Language of the card");
+    language.click();
+    settle(&mut window);
+    click(&mut window, "Tiếng Việt");
+    write(&mut window, 4, folder.path());
+    let (presses, texts) = done(&window);
+    assert!(
+        presses <= 12 && texts == 0,
+        "{presses} presses, {texts} texts"
+    );
 }
 
 fn options(language: &str) -> CardOptions {

@@ -22,9 +22,9 @@ use proptest::prelude::*;
 
 use crate::arbitrary_book::Dice;
 
-const SUPPLIER: &str = "Kestrel & Söhne";
+pub(crate) const SUPPLIER: &str = "Kestrel & Söhne";
 
-const LIST: &str = "\
+pub(crate) const LIST: &str = "\
 Kestrel & Söhne · Preisliste Winter;;;;\r\n\
 Alle Preise zzgl. USt., gültig für Geschäftskunden;;;;\r\n\
 Artikel;Marke;Inhalt;Preis netto;gültig ab\r\n\
@@ -37,7 +37,7 @@ Holunderblütensirup;Pellow;6 × 750 ml;49,80;01.12.2026\r\n\
 Trinkhalme;Bask;1000 Stück;12,50;01.12.2026\r\n\
 Oat creamer powder;Ostley;1 kg;-31,00;01.12.2026\r\n";
 
-fn windows_1252(text: &str) -> Vec<u8> {
+pub(crate) fn windows_1252(text: &str) -> Vec<u8> {
     text.chars()
         .map(|c| u8::try_from(u32::from(c)).unwrap())
         .collect()
@@ -403,6 +403,38 @@ fn a_dash_states_nothing_in_any_column() {
         assert_eq!(review.lines[1].outcome, Outcome::Skipped(Skip::NoName));
         assert_eq!(review.lines[2].outcome, Outcome::Skipped(Skip::NoPrice));
         assert_eq!(review.lines[2].doubts, [], "{nothing}");
+    }
+}
+
+#[test]
+fn a_list_that_sells_again_what_is_marked_offers_to_take_the_mark_away() {
+    let mut book = millrace();
+    let quince = id("Pellow Quince syrup");
+    let mut marked = book.ingredient(&quince).unwrap().as_ref().clone();
+    marked.no_longer_sold = true;
+    put(&mut book.ingredients, marked);
+    for (row, is_offered) in [
+        ("Quince syrup;Pellow;750 ml;9,20", true),
+        // The price of the book: nothing changes but the mark.
+        ("Quince syrup;Pellow;992 g;8,60", true),
+        // No price sells nothing.
+        ("Quince syrup;Pellow;750 ml;", false),
+        ("Quince syrup;Pellow;ein Karton;9,20", false),
+        ("Quince syrup;Hurst;1 l;9,20", false),
+    ] {
+        let review = review_of(&book, &format!("Artikel;Marke;Inhalt;Preis netto\n{row}\n"));
+        let line = &review.lines[0];
+        assert_eq!(line.sells_again(), is_offered, "{row}: {line:?}");
+        if !is_offered {
+            continue;
+        }
+        assert!(!line.is_sure(), "a person has said that it is not sold");
+        let details = Speaker::new(&book).outcome_details(line);
+        assert!(details.contains("sold again"), "{details}");
+        let edit = edits_of(&book, &review, |_| true).unwrap().unwrap();
+        let after = apply(&book, &edit).unwrap();
+        assert!(!after.ingredient(&quince).unwrap().no_longer_sold, "{row}");
+        assert!(book.ingredient(&quince).unwrap().no_longer_sold);
     }
 }
 

@@ -102,6 +102,30 @@ fn further_rounds_of_the_same_people_add_none() {
 }
 
 #[test]
+fn a_ranking_is_planned_and_its_answers_are_told() {
+    let plan = ["blind", "plan", "--test", "ranking", "--people"];
+    let six = json(&[&plan[..], &["6", "--d-prime", "2"]].concat());
+    let needed = remark(&six, "rank-needed");
+    assert_eq!(needed["friedman"], 7.0);
+    // 1 365 of 6⁶ results, by whole numbers.
+    assert!((needed["chance"].as_f64().unwrap() - 1365.0 / 46_656.0).abs() < 0.002);
+    let more = remark(&six, "rank-predicted-shows-more");
+    assert!(more["predicted"].as_f64() > more["power"].as_f64());
+    let two = json(&[&plan[..], &["2"]].concat());
+    assert_eq!(remark(&two, "rank-cannot-show")["least"], 3);
+    let verdict = [
+        "blind", "verdict", "--test", "ranking", "--answer", "Ada=BCA", "--answer", "Bo=CBA",
+        "--answer", "Cy=bca", "--answer", "Di=CBA", "--answer", "Ada=ABC",
+    ];
+    let document = json(&verdict);
+    assert_eq!(document["people"], 4);
+    assert_eq!(document["sums"]["A"], 12);
+    assert_eq!(remark(&document, "repeated")["repeated"], 1);
+    let said = text(&[&verdict[..], &["--predicted", "BCA"]].concat());
+    assert!(said.contains("B, C, A"), "{said}");
+}
+
+#[test]
 fn servings_are_the_same_from_the_same_seed_alone() {
     let serve = |seed: &str| {
         let orders = [
@@ -182,7 +206,28 @@ fn what_makes_no_sense_is_refused_with_a_sentence() {
             &["blind", "plan", "--test", "triangle", "--people", "1"],
             "2..=",
         ),
-        (&["blind", "plan", "--test", "ranking"], "triangle"),
+        (
+            &["blind", "plan", "--test", "ranking", "--similar", "30"],
+            "alike",
+        ),
+        (
+            &["blind", "plan", "--test", "ranking", "--predicted", "AAB"],
+            "BAC",
+        ),
+        (
+            &["blind", "plan", "--test", "pair", "--predicted", "ABC"],
+            "--predicted",
+        ),
+        (
+            &[
+                "blind", "verdict", "--test", "ranking", "--people", "6", "--right", "3",
+            ],
+            "--answer Ada=BAC",
+        ),
+        (
+            &["blind", "verdict", "--test", "ranking", "--answer", "Ada=B"],
+            "Ada=BAC",
+        ),
         (
             &[
                 "blind", "verdict", "--test", "pair", "--people", "6", "--right", "7",

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use evensip::balance::{Measurand, balance_version};
 use evensip::book::{
     Amount, Book, Entry, Form, Ingredient, IngredientId, Measure, MeasureId, MeasureKind, Nominal,
-    Role, Temperature,
+    Role, Stage, Temperature,
 };
 use evensip::edit::apply;
 use evensip::exchange::{
@@ -407,6 +407,66 @@ fn pieces_that_nobody_has_weighed_weigh_something_that_is_not_known() {
     let recipe = arrived.after.recipes.iter().next().unwrap();
     let balance = balance_version(&arrived.after, recipe, None).unwrap();
     assert_eq!(balance.figures.complete(Measurand::Mass), None);
+}
+
+#[test]
+fn a_new_ingredient_has_the_form_that_its_name_or_what_it_is_counted_in_tells() {
+    for (text, form, role, stage) in [
+        (
+            "2 slices of pear",
+            Form::Pieces,
+            Role::Garnish,
+            Stage::OnTop,
+        ),
+        (
+            "3 Scheiben Birne",
+            Form::Pieces,
+            Role::Garnish,
+            Stage::OnTop,
+        ),
+        (
+            "50 g tapioca pearls",
+            Form::Pieces,
+            Role::Topping,
+            Stage::Topping,
+        ),
+        (
+            "30 g whipped topping",
+            Form::Foam,
+            Role::Topping,
+            Stage::OnTop,
+        ),
+        (
+            "2 Messlöffel Gerstenpulver",
+            Form::Powder,
+            Role::Flavour,
+            Stage::Mixed,
+        ),
+        (
+            "20 ml plum cordial",
+            Form::Liquid,
+            Role::Flavour,
+            Stage::Mixed,
+        ),
+    ] {
+        let arrived = arrive(&recipe(&[text]), &shop(), &nothing());
+        let Becomes::Line {
+            ingredient, why, ..
+        } = &arrived.lines[0].becomes
+        else {
+            panic!("{text}: {:?}", arrived.lines);
+        };
+        assert_eq!(*why, None, "{text}");
+        let item = arrived.after.ingredient(ingredient).unwrap();
+        assert_eq!((item.form, item.role), (form, role), "{text}");
+        let told = RecipeQuestion::NewIngredient {
+            form,
+            is_told: true,
+        };
+        assert!(arrived.lines[0].questions.contains(&told), "{text}");
+        let recipe = arrived.after.recipes.iter().next().unwrap();
+        assert_eq!(recipe.entries[0].line().unwrap().stage, stage, "{text}");
+    }
 }
 
 #[test]

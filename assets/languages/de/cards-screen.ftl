@@ -14,6 +14,19 @@ cards-screen-drinks-remove = { $drink } entfernen
 cards-screen-drinks-add = { $drink } hinzufügen
 cards-screen-also-unapproved = Auch nicht freigegebene Getränke
 cards-screen-drinks-out-of-range = eine Anzahl von 1 bis { $most } eingeben
+cards-screen-test = Prüfung
+cards-screen-design = { $design ->
+    [triangle] Dreieck
+    [duo-trio] Duo-Trio
+    [duo-trio-known] Duo-Trio, dieses Getränk als Referenz
+    [pair] Paarvergleich
+   *[ranking] Rangordnung von drei
+}
+cards-screen-asked = Gefragt
+cards-screen-liked = schmeckt besser
+cards-screen-tasters = Prüfpersonen
+cards-screen-seed = Nummer
+cards-screen-whole-numbers = geben Sie ganze Zahlen ein
 cards-screen-paper = Papier
 cards-screen-day = Datum
 cards-screen-day-field = Datum auf der Karte
@@ -146,6 +159,7 @@ cards-screen-changes-unsure = { $count ->
    *[other] { $count } Änderungen sind nicht angekreuzt, weil sie geprüft werden müssen: Kreuzen Sie sie an, wenn sie stimmen.
 }
 cards-screen-price-far = Der Preis ändert sich um mehr als ein Drittel: Ist es dieselbe Packung?
+cards-screen-sold-again = Als nicht mehr erhältlich markiert: Wird diese Zeile übernommen, entfällt die Markierung.
 # What taking the ticked rows does to the cost of the drinks.
 cards-screen-effects = Das würden die Getränke kosten
 cards-screen-effects-looking = Die Kosten der Getränke werden berechnet …

@@ -12,6 +12,8 @@ card-kind-ladder = Zuckerstufen
 card-kind-matrix = Zuckerstufen, Größen und Eis
 card-kind-comparison = Versionsvergleich
 card-kind-batch = Einkauf und Ansätze
+card-kind-scores = Antwortbogen einer Blindverkostung
+card-kind-pouring = Ausschankplan einer Blindverkostung
 
 ## Why there is no card
 
@@ -29,6 +31,8 @@ card-menu-too-long = { $drinks ->
     [one] auf der Getränkekarte steht 1 Getränk, auf eine Karte passen { $most }; nicht Angebotenes auslisten oder für jedes Getränk eine eigene Karte erstellen
    *[other] auf der Getränkekarte stehen { $drinks } Getränke, auf eine Karte passen { $most }; nicht Angebotenes auslisten oder für jedes Getränk eine eigene Karte erstellen
 }
+card-count-to-taste = diese Verkostung braucht { $wanted } Getränke, nicht { $count }: Wählen Sie aus, was verkostet wird
+card-count-of-tasters = geben Sie eine Zahl von Prüfpersonen von 1 bis { $most } ein
 
 pdf-font = eine für „{ $text }“ nötige Schrift kann nicht eingebettet werden; Schrift entfernen oder ersetzen und erneut exportieren
 pdf-writer = die PDF-Datei konnte nicht geschrieben werden: { $reason }
@@ -238,6 +242,61 @@ exercise-the-same = gleich
 exercise-more = mehr
 exercise-crosses-caption = erwartete Veränderung je Geschmacksmerkmal
 exercise-answers-caption = Abstand zum Standard nach jeder Änderung, in merklichen Schritten
+
+## Blindverkostung
+
+blind-scores-title = Blindverkostung
+blind-pouring-title = Blindverkostung: Ausschankplan
+# { $seed } ist die Zahl, aus der Codes und Reihenfolgen gezogen werden. Sie steht auf beiden Blättern einer Verkostung.
+blind-subtitle = { $design ->
+    [triangle] Dreiecksprüfung, Nr. { $seed }
+    [duo-trio] Duo-Trio-Prüfung, Nr. { $seed }
+    [pair] Paarvergleich, Nr. { $seed }
+   *[ranking] Rangordnung von drei Bechern, Nr. { $seed }
+}
+blind-how = Probieren Sie die Becher von links nach rechts. Spülen Sie dazwischen mit Wasser nach. Sprechen Sie nicht, bis alle fertig sind. Wenn Sie unsicher sind, entscheiden Sie sich trotzdem.
+blind-taster = Prüfperson { $number }
+blind-task = { $design ->
+    [triangle] Zwei dieser Becher sind gleich, einer ist anders. Kreuzen Sie den anderen an.
+   *[duo-trio] Probieren Sie zuerst R. Einer der anderen Becher ist gleich wie R. Kreuzen Sie diesen an.
+}
+# { $more } ist „süßer“, „cremiger“.
+blind-task-more = { $design ->
+    [pair] Welcher Becher ist { $more }? Kreuzen Sie ihn an.
+   *[ranking] Ordnen Sie die Becher: 1 ist { $more } als die anderen, dann 2, dann 3. Kreuzen Sie in jeder Zeile einen Becher an.
+}
+blind-task-liking = { $design ->
+    [pair] Kreuzen Sie den Becher an, der Ihnen besser schmeckt.
+   *[ranking] Ordnen Sie die Becher: 1 schmeckt Ihnen am besten, dann 2, dann 3. Kreuzen Sie in jeder Zeile einen Becher an.
+}
+blind-my-answer = meine Antwort
+blind-rank = { $rank ->
+    [first] 1, am meisten
+    [second] 2
+   *[third] 3, am wenigsten
+}
+blind-cup = { $number ->
+    [first] erster Becher
+    [second] zweiter Becher
+   *[third] dritter Becher
+}
+blind-boxes-caption = die Becher von Prüfperson { $number }, in der Reihenfolge des Probierens
+blind-pour-secret = Dieses Blatt sehen die Prüfpersonen nicht. Wer ausschenkt, probiert nicht und serviert nicht.
+blind-pour-alike = Beschriften Sie zuerst die Becher mit den Codes. Gleiche Becher, gleiche Menge, gleiche Temperatur, alles innerhalb weniger Minuten. Lassen Sie heiße Getränke abkühlen, bis sich niemand den Mund verbrennt.
+blind-pour-hide = Sehen die Getränke verschieden aus, verbergen Sie es: dunkle Becher, Deckel mit Loch oder gedämpftes Licht.
+blind-pour-allergies = Fragen Sie alle nach Allergien, bevor jemand probiert, und lassen Sie den oberen Teil des Antwortbogens lesen. Die Allergene jedes Getränks stehen unten.
+blind-pour-cut = Schneiden Sie den Antwortbogen zwischen den Prüfpersonen durch, damit niemand die Antworten anderer sieht.
+blind-sample = { $letter }: { $drink }
+blind-cups = Becher
+blind-codes = Codes darauf
+blind-references = weitere Becher mit R
+blind-orders = Vor jeder Prüfperson
+blind-orders-caption = Code und Getränk jedes Bechers nach Prüfperson, in der Reihenfolge des Probierens
+blind-taster-column = Prüfperson
+blind-reference = R
+blind-right = richtige Antwort
+blind-seed = Die Zahl { $seed } ergibt wieder dieselben Codes und Reihenfolgen.
+blind-unbalanced = Jede Reihenfolge kommt nur mit { $multiple } Prüfpersonen oder einem Vielfachen davon gleich oft vor.
 
 ## Sugar ladder
 

@@ -20,7 +20,7 @@ compare-remove = { $drink } entfernen
 compare-cost = Kosten { $more } { $currency } je Getränk
 compare-cost-not-known = die Kosten lassen sich nicht vergleichen: ein Preis ist nicht angegeben
 # Headings of parts of the table, and names of rows.
-compare-cost-and-guests = Kosten und Gäste
+compare-cost-and-guests = Kosten, Zucker und Gäste
 compare-figures = Werte
 compare-how-made = Zubereitung
 compare-margin = Marge
@@ -63,6 +63,9 @@ compare-menu-side-by-side-hint = Zwei bis vier Getränke ankreuzen, um sie neben
 compare-menu-untick = Keines ankreuzen
 compare-menu-print = Diese Zahlen drucken…
 compare-menu-print-hint = Die Zahlen der Getränkekarte als Blatt
+# Where the table has no room for all of its columns: the way to the others.
+compare-menu-columns-before = Vorige Spalten
+compare-menu-columns-behind = Weitere Spalten
 compare-menu-table = die ganze Karte
 compare-menu-tick = { $drink } ankreuzen
 compare-menu-changed = seither geändert

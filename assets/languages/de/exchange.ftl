@@ -42,6 +42,7 @@ outcome-skipped = ausgelassen
 figure-new = { $figure }: { $value }
 figure-changed = { $figure }: { $before } → { $after }
 figure-price-changed = { $figure }: { $before } → { $after } ({ $percent } % für dieselbe Menge)
+figure-sold-again = wieder erhältlich
 figure-density = Dichte
 figure-price = Preis
 figure-none = keine Werte

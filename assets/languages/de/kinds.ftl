@@ -53,6 +53,14 @@ measure-kind-ice-scoop = Eisschaufel
 measure-kind-button = Taste
 measure-kind-piece = Stück
 
+# Other words for a use of a measure that are read when they are typed behind a number, with a comma between.
+amount-words-of-scoops = Messlöffeln, Maßlöffel, Maßlöffeln, Dosierlöffel, Schippe, Schippen, Schaufel, Schaufeln
+amount-words-of-presses = Hüben, Pumphub, Pumphübe, Pumpstoß, Pumpstöße, Pumpstoss, Stoß, Stöße, Pumpe, Pumpen
+amount-words-of-spoons = Löffeln, Barlöffel
+amount-words-of-jugs = Kanne, Kannen, Krug, Krüge
+amount-words-of-ice-scoops = Eisschippe, Eisschippen, Eislöffel, Eiskelle, Eiskellen
+amount-words-of-pushes = Knopfdruck, Knopfdrücke, Taste, Tasten
+
 # What a drink is made, poured or served in.
 vessel-kind-cup = Becher
 vessel-kind-shaker = Shaker

@@ -42,6 +42,29 @@ tasting-repeated = { $repeated ->
    *[other] { $repeated } weitere Antworten derselben { $people } Personen werden nicht gezählt: Sie fügen keine Person hinzu.
 }
 
+# Drei Becher in einer Rangordnung. Eine Rangsumme ist klein für den Becher mit dem meisten. F ist die Prüfgröße von Friedman, L die von Page.
+tasting-rank-needed = Bei { $people } Personen zeigen die Rangsummen ab F = { $friedman } einen Unterschied; durch Raten kommt das mit einer Wahrscheinlichkeit von { $chance } vor.
+tasting-rank-order-needed = Bei { $people } Personen ist die vorhergesagte Reihenfolge ab L = { $page } gezeigt; durch Raten kommt das mit einer Wahrscheinlichkeit von { $chance } vor.
+# Ein Unterschied als Teil eines Satzes.
+tasting-rank-effect-share = eine Rangordnung, die { $share } der Menschen schmecken,
+tasting-rank-effect-d-prime = einen Unterschied von d′ { $size } zwischen dem ersten und dem letzten Becher, mit dem dritten in der Mitte,
+# { $effect } ist eines der beiden.
+tasting-rank-least-panel = { $people } Personen finden { $effect } mit einer Wahrscheinlichkeit von { $power }.
+tasting-rank-shows = Damit sie mit einer Wahrscheinlichkeit von { $power } gefunden wird, müssen { $share } der Menschen die Rangordnung der Becher schmecken.
+tasting-rank-predicted-shows-more = Wenn Sie die Reihenfolge vorher sagen können, tun Sie es: Mit einer vorhergesagten Reihenfolge finden Sie { $effect } mit einer Wahrscheinlichkeit von { $predicted } statt { $power }.
+tasting-rank-sums = Rangsummen von { $people } Personen, je kleiner, desto mehr: A { $a }, B { $b }, C { $c }.
+tasting-rank-friedman = { $counted ->
+    [exact] F = { $friedman }. Durch Raten allein liegen Summen mit einer Wahrscheinlichkeit von { $chance } mindestens so weit auseinander.
+   *[approximate] F = { $friedman }. Durch Raten allein liegen Summen mit einer Wahrscheinlichkeit von etwa { $chance } mindestens so weit auseinander.
+}
+tasting-rank-page = Vorhergesagte Reihenfolge { $order }: L = { $page }. Durch Raten allein kommt mindestens so viel mit einer Wahrscheinlichkeit von { $chance } vor.
+tasting-rank-found = Die Becher unterscheiden sich: Die Wahrscheinlichkeit liegt innerhalb der { $level }, die Sie vereinbart haben.
+tasting-rank-order-found = Die vorhergesagte Reihenfolge { $order } ist gezeigt: Die Wahrscheinlichkeit liegt innerhalb der { $level }, die Sie vereinbart haben. Welche Nachbarn sich unterscheiden, zeigt das nicht.
+tasting-rank-not-found = Auf dem Niveau von { $level } wurde kein Unterschied gefunden. Das heißt nicht, dass die Becher gleich schmecken.
+tasting-rank-least-difference = Zwei Becher unterscheiden sich, wenn ihre Rangsummen mindestens { $difference } auseinanderliegen (Niveau { $level }).
+tasting-rank-apart = { $more } hat mehr als { $less }: Ihre Rangsummen liegen { $difference } auseinander.
+tasting-rank-not-apart = Über { $a } und { $b } ist nichts gezeigt: Ihre Rangsummen liegen { $difference } auseinander.
+
 # Früher aufhören.
 tasting-rule = Hören Sie auf, sobald die Tabelle es sagt, und nur dann. Mit bis zu { $most } Personen gelten gleiche Becher mit einer Wahrscheinlichkeit von { $alarms } als verschieden, und der Unterschied wird mit { $power } gefunden. Im Mittel verkosten { $equal } Personen gleiche Becher und { $different } verschiedene.
 tasting-no-rule = Für diese Prüfung gibt es keine Regel, um früher aufzuhören.

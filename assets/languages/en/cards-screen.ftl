@@ -14,6 +14,19 @@ cards-screen-drinks-remove = Remove { $drink }
 cards-screen-drinks-add = Add { $drink }
 cards-screen-also-unapproved = Also drinks that are not approved
 cards-screen-drinks-out-of-range = enter a number of drinks from 1 to { $most }
+cards-screen-test = Test
+cards-screen-design = { $design ->
+    [triangle] triangle
+    [duo-trio] duo–trio
+    [duo-trio-known] duo–trio, this drink as reference
+    [pair] paired comparison
+   *[ranking] ranking of three
+}
+cards-screen-asked = Asked
+cards-screen-liked = better liked
+cards-screen-tasters = Tasters
+cards-screen-seed = Number
+cards-screen-whole-numbers = enter whole numbers
 cards-screen-paper = Paper
 cards-screen-day = Day on it
 cards-screen-day-field = Day on the card
@@ -146,6 +159,7 @@ cards-screen-changes-unsure = { $count ->
    *[other] { $count } changes are not ticked, because they need a look: tick them if they are right.
 }
 cards-screen-price-far = The price changes by more than a third: is it the same pack?
+cards-screen-sold-again = It is marked as no longer sold: taking this line takes the mark away.
 # What taking the ticked rows does to the cost of the drinks.
 cards-screen-effects = What the drinks would cost
 cards-screen-effects-looking = Working out the cost of the drinks…

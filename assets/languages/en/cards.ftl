@@ -12,6 +12,8 @@ card-kind-ladder = sugar ladder
 card-kind-matrix = levels, sizes and ice
 card-kind-comparison = comparison of versions
 card-kind-batch = shopping and batches
+card-kind-scores = score sheet of a blind tasting
+card-kind-pouring = pouring sheet of a blind tasting
 
 ## Why there is no card
 
@@ -29,6 +31,8 @@ card-menu-too-long = { $drinks ->
     [one] 1 drink is on the menu, and a menu card takes { $most }; retire what you don't serve, or make a card per drink
    *[other] { $drinks } drinks are on the menu, and a menu card takes { $most }; retire what you don't serve, or make a card per drink
 }
+card-count-to-taste = this tasting takes { $wanted } drinks, not { $count }: choose what is tasted
+card-count-of-tasters = enter a number of tasters from 1 to { $most }
 
 pdf-font = a font that “{ $text }” needs can't be embedded; remove or replace the font and export again
 pdf-writer = the PDF could not be written: { $reason }
@@ -238,6 +242,61 @@ exercise-the-same = the same
 exercise-more = more
 exercise-crosses-caption = the expected change on each axis of taste
 exercise-answers-caption = how the drink compares with the standard after each step, in noticeable steps
+
+## Blind tasting
+
+blind-scores-title = Blind tasting
+blind-pouring-title = Blind tasting: pouring sheet
+# { $seed } is the number that codes and orders are drawn from. It stands on both sheets of a tasting.
+blind-subtitle = { $design ->
+    [triangle] triangle test, no. { $seed }
+    [duo-trio] duo–trio test, no. { $seed }
+    [pair] paired comparison, no. { $seed }
+   *[ranking] ranking of three cups, no. { $seed }
+}
+blind-how = Taste the cups from left to right. Rinse with water in between. Do not talk until everybody has finished. If you are not sure, choose anyway.
+blind-taster = Taster { $number }
+blind-task = { $design ->
+    [triangle] Two of these cups are the same, and one is different. Mark the different one.
+   *[duo-trio] Taste R first. One of the other cups is the same as R. Mark that one.
+}
+# { $more } is "sweeter", "creamier".
+blind-task-more = { $design ->
+    [pair] Mark the cup that is { $more }.
+   *[ranking] Put the cups in order: 1 is { $more } than the others, then 2, then 3. Mark one cup in each row.
+}
+blind-task-liking = { $design ->
+    [pair] Mark the cup that you like better.
+   *[ranking] Put the cups in order: 1 is the one that you like best, then 2, then 3. Mark one cup in each row.
+}
+blind-my-answer = my answer
+blind-rank = { $rank ->
+    [first] 1, the most
+    [second] 2
+   *[third] 3, the least
+}
+blind-cup = { $number ->
+    [first] first cup
+    [second] second cup
+   *[third] third cup
+}
+blind-boxes-caption = the cups of taster { $number }, in the order of tasting
+blind-pour-secret = Keep this sheet out of the tasters’ sight. Whoever pours neither tastes nor serves.
+blind-pour-alike = Write the codes on the cups first. Same kind of cup, same amount, same temperature, everything within a few minutes. Let hot drinks cool until nobody burns their mouth.
+blind-pour-hide = If the drinks look different, hide it: dark cups, lids with a hole, or dim light.
+blind-pour-allergies = Before anyone tastes, ask everybody about allergies and have them read the top of the score sheet. The allergens of each drink stand below.
+blind-pour-cut = Cut the score sheet between the tasters, so that nobody sees the answers of others.
+blind-sample = { $letter }: { $drink }
+blind-cups = cups
+blind-codes = codes on them
+blind-references = further cups marked R
+blind-orders = Before each taster
+blind-orders-caption = code and drink of each cup, by taster, in the order of tasting
+blind-taster-column = taster
+blind-reference = R
+blind-right = right answer
+blind-seed = The number { $seed } gives the same codes and orders again.
+blind-unbalanced = Every order comes equally often only with { $multiple } tasters, or a multiple of that.
 
 ## Sugar ladder
 

@@ -13,6 +13,11 @@ command-enter-pair = `{ $text }` can't be read; use OLD=NEW, two ids of ingredie
 command-enter-risk = enter a percentage above 0 and below 50
 command-enter-certainty = enter a percentage above 0 and below 100
 command-enter-answer = `{ $text }` can't be read; use PERSON=right or PERSON=wrong, such as `Ada=right`
+command-enter-order = `{ $text }` can't be read; use PERSON=CUPS with the cup with the most first, such as `Ada=BAC`
+command-enter-cups = enter the three cups A, B and C, the one with the most first, such as BAC
+command-ranking-needs-answers = a ranking takes the order of each person; give each with `--answer PERSON=CUPS`, such as `--answer Ada=BAC`
+command-ranking-not-similar = a ranking doesn't show that cups are alike; leave out --similar, or use a triangle or a duo–trio
+command-only-ranking-predicted = only a ranking has a predicted order; leave out --predicted
 command-enter-product = enter more than 0 g of product
 command-more-right-than-people = there can't be { $right } right answers from { $people } people; count each person once
 command-enter-level = `{ $text }` can't be read; use NAME=PERCENT from 0 to 200, such as `half=50`
@@ -24,6 +29,7 @@ command-enter-allergen = there is no allergen `{ $text }`; use one of { $words }
 # Ids that nothing has. { $advice } is one of the clauses below.
 command-no-recipe = there is no recipe `{ $id }`; { $advice }
 command-no-version = there is no version `{ $id }`; { $advice }
+command-no-measure = there is no measure `{ $id }`; { $advice }
 command-no-ingredient = there is no ingredient `{ $id }`; { $advice }
 command-no-line = there is no line `{ $id }`; { $advice }
 command-no-row = there is no row in line { $id } of the file; { $advice }
@@ -50,11 +56,15 @@ command-out-is-the-book = this would replace the book itself; name another file 
 command-out-is-a-book = there is a book of this name; name another file with --out, or add --overwrite to replace it: { $path }
 command-out-is-no-such-card = there is a file of this name that is no such card; name another with --out, or add --overwrite to replace it: { $path }
 
+# Control charts.
+command-control-none = no measure has readings of two days or more
+
 # Cards.
 command-card-only-json = this kind is only written as JSON, as .json, and not as { $ending }; leave out --format and end the name of the file so
 command-card-only-book = this kind is only written as a book, as .ron, and not as { $ending }; leave out --format and end the name of the file so
 command-card-needs-recipe = this kind of card is about a drink; name it with `--recipe ID`
 command-card-needs-swap = an exercise is about a swap; name it with `--replace ID --with ID`
+command-card-needs-tasting = these are sheets of a blind tasting; say which with `--test TEST --people COUNT --seed NUMBER` and name its drinks with `--recipe ID --beside DRINK`
 command-card-needs-format = the format can't be told from the file name; end it in .pdf, .html, .md, .csv or .json, or give --format
 # $item is the item of the book that the text belongs to; $language is called what its speakers call it.
 command-card-untranslated = “{ $text }” of { $item } has no words in { $language } and is printed as it is written
@@ -162,6 +172,10 @@ command-search = { $proven ->
 command-no-drink = there is nothing in the cup: enter amounts and what they weigh
 command-cups-axis = { $within } of 100 within a step, { $less } below, { $more } above
 
+# A drink that stands.
+command-no-course = nobody knows how this drink cools or warms: it needs amounts, and a hot one a cup with its capacity
+command-sip = { $temperature }, sweetness { $sweetness }, tea { $tea }, { $distance } steps away
+
 # A ladder.
 command-ladder-title = { $recipe }: the floor without any sweetener is { $sugar } g of sugar and { $sweetness } g/100 ml of sweetness
 command-as-it-is = as it is
@@ -181,11 +195,12 @@ command-table = { $rows ->
 command-sign-not-told = sign not told by the numbers
 command-column-left-out = left out
 command-unsure-left-out = { $count ->
-    [one] line { $lines } is left out, because it was read in part or its price changes by more than a third: look at it, then give --tick with its line
-   *[other] lines { $lines } are left out, because they were read in part or their prices change by more than a third: look at them, then give --tick with the line of each
+    [one] line { $lines } is left out, because it was read in part, its price changes by more than a third or it is marked as no longer sold: look at it, then give --tick with its line
+   *[other] lines { $lines } are left out, because they were read in part, their prices change by more than a third or they are marked as no longer sold: look at them, then give --tick with the line of each
 }
 command-sentence = { $text } → { $becomes }
 command-price-far = the price changes by more than a third: is it the same pack?
+command-sold-again = it is marked as no longer sold: taking this line takes the mark away
 command-cost-effect = { $drink }: { $before } → { $after } { $currency }
 command-enter-row = enter LINE=INGREDIENT instead of “{ $text }”, as 7=black-tea; with nothing behind the sign the line is left out
 command-enter-form = enter one of { $words } instead of “{ $text }”

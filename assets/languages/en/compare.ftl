@@ -20,7 +20,7 @@ compare-remove = Remove { $drink }
 compare-cost = cost { $more } { $currency } a drink
 compare-cost-not-known = cost can’t be compared: a price is not stated
 # Headings of parts of the table, and names of rows.
-compare-cost-and-guests = Cost and guests
+compare-cost-and-guests = Cost, sugar and guests
 compare-figures = Figures
 compare-how-made = How it is made
 compare-margin = margin
@@ -63,6 +63,9 @@ compare-menu-side-by-side-hint = Tick two to four drinks to read them side by si
 compare-menu-untick = Untick all
 compare-menu-print = Print these figures…
 compare-menu-print-hint = The figures of the menu as a card
+# Where the table has no room for all of its columns: the way to the others.
+compare-menu-columns-before = Columns before
+compare-menu-columns-behind = More columns
 compare-menu-table = the whole menu
 compare-menu-tick = Tick { $drink }
 compare-menu-changed = changed since

@@ -42,6 +42,7 @@ outcome-skipped = skipped
 figure-new = { $figure }: { $value }
 figure-changed = { $figure }: { $before } → { $after }
 figure-price-changed = { $figure }: { $before } → { $after } ({ $percent } % for the same amount)
+figure-sold-again = sold again
 figure-density = density
 figure-price = price
 figure-none = no figures

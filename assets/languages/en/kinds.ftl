@@ -53,6 +53,14 @@ measure-kind-ice-scoop = ice scoop
 measure-kind-button = button
 measure-kind-piece = piece
 
+# Other words for a use of a measure that are read when they are typed behind a number, with a comma between.
+amount-words-of-scoops = scoopful, scoopfuls
+amount-words-of-presses = pump, pumps, squirt, squirts
+amount-words-of-spoons = spoonful, spoonfuls
+amount-words-of-jugs = pitcher, pitchers
+amount-words-of-ice-scoops = scoop of ice, scoops of ice
+amount-words-of-pushes = button, buttons, button press, button presses
+
 # What a drink is made, poured or served in.
 vessel-kind-cup = cup
 vessel-kind-shaker = shaker

@@ -42,6 +42,29 @@ tasting-repeated = { $repeated ->
    *[other] { $repeated } further answers by the same { $people } people are not counted: they add no person.
 }
 
+# Three cups that are put in order. A rank sum is small for the cup with the most. F is Friedman’s statistic, L is Page’s.
+tasting-rank-needed = With { $people } people, the rank sums show a difference from F = { $friedman } on; guessing leads to that with a probability of { $chance }.
+tasting-rank-order-needed = With { $people } people, the predicted order is shown from L = { $page } on; guessing leads to that with a probability of { $chance }.
+# A difference, as part of a sentence.
+tasting-rank-effect-share = an order of the cups that { $share } of people taste
+tasting-rank-effect-d-prime = a difference of d′ { $size } between the first and the last cup, with the third halfway between
+# { $effect } is one of the two above.
+tasting-rank-least-panel = With a probability of { $power }, { $people } people find { $effect }.
+tasting-rank-shows = To be found with a probability of { $power }, the order of the cups must be tasted by { $share } of people.
+tasting-rank-predicted-shows-more = If you can say the order beforehand, do: with a predicted order you find { $effect } with a probability of { $predicted } instead of { $power }.
+tasting-rank-sums = Rank sums of { $people } people, the smaller the more: A { $a }, B { $b }, C { $c }.
+tasting-rank-friedman = { $counted ->
+    [exact] F = { $friedman }. By guessing alone, sums at least as far apart have a probability of { $chance }.
+   *[approximate] F = { $friedman }. By guessing alone, sums at least as far apart have a probability of about { $chance }.
+}
+tasting-rank-page = Predicted order { $order }: L = { $page }. By guessing alone, at least as much has a probability of { $chance }.
+tasting-rank-found = The cups differ: the chance is within the { $level } that you agreed on.
+tasting-rank-order-found = The predicted order { $order } is shown: the chance is within the { $level } that you agreed on. That does not show which neighbours differ.
+tasting-rank-not-found = No difference was found at the { $level } level. That does not mean that the cups taste the same.
+tasting-rank-least-difference = Two cups differ when their rank sums are at least { $difference } apart ({ $level } level).
+tasting-rank-apart = { $more } has more than { $less }: their rank sums are { $difference } apart.
+tasting-rank-not-apart = Of { $a } and { $b } nothing is shown: their rank sums are { $difference } apart.
+
 # Stopping early.
 tasting-rule = Stop as soon as the table says so, and only then. With up to { $most } people, equal cups are called different with a probability of { $alarms }, and the difference is found with a probability of { $power }. On average { $equal } people taste equal cups, { $different } different ones.
 tasting-no-rule = No rule for stopping early is offered for this test.

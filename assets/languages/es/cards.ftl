@@ -12,6 +12,8 @@ card-kind-ladder = escala de azúcar
 card-kind-matrix = niveles, tamaños y hielo
 card-kind-comparison = comparación de versiones
 card-kind-batch = compra y tandas
+card-kind-scores = hoja de respuestas de una cata a ciegas
+card-kind-pouring = hoja de servicio de una cata a ciegas
 
 ## Why there is no card
 
@@ -29,6 +31,8 @@ card-menu-too-long = { $drinks ->
     [one] hay 1 bebida en la carta y en una ficha caben { $most }; retirar lo que no se sirve o hacer una ficha por bebida
    *[other] hay { $drinks } bebidas en la carta y en una ficha caben { $most }; retirar lo que no se sirve o hacer una ficha por bebida
 }
+card-count-to-taste = esta cata necesita { $wanted } bebidas, no { $count }: elija lo que se cata
+card-count-of-tasters = indique un número de catadores de 1 a { $most }
 
 pdf-font = no se puede incrustar una fuente que necesita «{ $text }»; quitar o cambiar la fuente y volver a exportar
 pdf-writer = no se pudo escribir el PDF: { $reason }
@@ -238,6 +242,59 @@ exercise-the-same = igual
 exercise-more = más
 exercise-crosses-caption = cambio previsto en cada atributo del sabor
 exercise-answers-caption = diferencia con la referencia después de cada paso, en escalones perceptibles
+
+## Cata a ciegas
+
+blind-scores-title = Cata a ciegas
+blind-pouring-title = Cata a ciegas: hoja de servicio
+blind-subtitle = { $design ->
+    [triangle] prueba triangular, n.º { $seed }
+    [duo-trio] prueba dúo-trío, n.º { $seed }
+    [pair] comparación por pares, n.º { $seed }
+   *[ranking] ordenación de tres vasos, n.º { $seed }
+}
+blind-how = Probar los vasos de izquierda a derecha. Enjuagarse con agua entre uno y otro. No hablar hasta que todos hayan terminado. En caso de duda, elegir de todos modos.
+blind-taster = Catador { $number }
+blind-task = { $design ->
+    [triangle] Dos de estos vasos son iguales y uno es diferente. Marcar el diferente.
+   *[duo-trio] Probar primero R. Uno de los otros vasos es igual que R. Marcar ese vaso.
+}
+blind-task-more = { $design ->
+    [pair] Marcar el vaso que corresponde: { $more }.
+   *[ranking] Ordenar los vasos: 1 es el que destaca ({ $more }), después 2, después 3. Marcar un vaso en cada fila.
+}
+blind-task-liking = { $design ->
+    [pair] Marcar el vaso que más gusta.
+   *[ranking] Ordenar los vasos: 1 es el que más gusta, después 2, después 3. Marcar un vaso en cada fila.
+}
+blind-my-answer = mi respuesta
+blind-rank = { $rank ->
+    [first] 1, el que más
+    [second] 2
+   *[third] 3, el que menos
+}
+blind-cup = { $number ->
+    [first] primer vaso
+    [second] segundo vaso
+   *[third] tercer vaso
+}
+blind-boxes-caption = los vasos del catador { $number }, en el orden de cata
+blind-pour-secret = Mantener esta hoja fuera de la vista de los catadores. Quien prepara los vasos no cata ni sirve.
+blind-pour-alike = Escribir primero los códigos en los vasos. Mismo tipo de vaso, misma cantidad, misma temperatura, todo en pocos minutos. Dejar enfriar las bebidas calientes hasta que nadie pueda quemarse la boca.
+blind-pour-hide = Si las bebidas se ven diferentes, ocultarlo: vasos oscuros, tapas con agujero o luz tenue.
+blind-pour-allergies = Antes de que nadie pruebe, preguntar a todos por sus alergias y hacer leer la parte superior de la hoja de respuestas. Los alérgenos de cada bebida figuran abajo.
+blind-pour-cut = Cortar la hoja de respuestas entre los catadores, para que nadie vea las respuestas de otros.
+blind-sample = { $letter }: { $drink }
+blind-cups = vasos
+blind-codes = códigos en ellos
+blind-references = otros vasos marcados con R
+blind-orders = Ante cada catador
+blind-orders-caption = código y bebida de cada vaso, por catador, en el orden de cata
+blind-taster-column = catador
+blind-reference = R
+blind-right = respuesta correcta
+blind-seed = El número { $seed } vuelve a dar los mismos códigos y órdenes.
+blind-unbalanced = Cada orden se sirve el mismo número de veces solo con { $multiple } catadores o un múltiplo.
 
 ## Sugar ladder
 

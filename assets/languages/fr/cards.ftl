@@ -12,6 +12,8 @@ card-kind-ladder = échelle de sucre
 card-kind-matrix = niveaux, tailles et glace
 card-kind-comparison = comparaison de versions
 card-kind-batch = achats et préparations
+card-kind-scores = feuille de réponses d’une dégustation à l’aveugle
+card-kind-pouring = feuille de service d’une dégustation à l’aveugle
 
 ## Why there is no card
 
@@ -29,6 +31,8 @@ card-menu-too-long = { $drinks ->
     [one] la carte compte { $drinks } boisson, et une fiche en contient au plus { $most } ; retirer celles qui ne sont pas servies ou créer une fiche par boisson
    *[other] la carte compte { $drinks } boissons, et une fiche en contient au plus { $most } ; retirer celles qui ne sont pas servies ou créer une fiche par boisson
 }
+card-count-to-taste = cette dégustation demande { $wanted } boissons et non { $count } : choisissez ce qui est dégusté
+card-count-of-tasters = indiquez un nombre de dégustateurs de 1 à { $most }
 
 pdf-font = une police nécessaire à « { $text } » ne peut pas être incorporée ; supprimer ou remplacer la police, puis exporter de nouveau
 pdf-writer = le fichier PDF n’a pas pu être écrit : { $reason }
@@ -238,6 +242,59 @@ exercise-the-same = identique
 exercise-more = plus
 exercise-crosses-caption = changement attendu pour chaque critère de goût
 exercise-answers-caption = écart avec la référence après chaque étape, en crans perceptibles
+
+## Dégustation à l’aveugle
+
+blind-scores-title = Dégustation à l’aveugle
+blind-pouring-title = Dégustation à l’aveugle : feuille de service
+blind-subtitle = { $design ->
+    [triangle] essai triangulaire, n° { $seed }
+    [duo-trio] essai duo-trio, n° { $seed }
+    [pair] comparaison par paires, n° { $seed }
+   *[ranking] classement de trois gobelets, n° { $seed }
+}
+blind-how = Goûter les gobelets de gauche à droite. Se rincer la bouche à l’eau entre deux. Ne pas parler avant que tous aient terminé. En cas de doute, choisir quand même.
+blind-taster = Dégustateur { $number }
+blind-task = { $design ->
+    [triangle] Deux de ces gobelets sont identiques et un est différent. Cocher celui qui est différent.
+   *[duo-trio] Goûter d’abord R. Un des autres gobelets est identique à R. Cocher celui-là.
+}
+blind-task-more = { $design ->
+    [pair] Cocher le gobelet qui correspond : { $more }.
+   *[ranking] Classer les gobelets : 1 est celui qui se distingue ({ $more }), puis 2, puis 3. Cocher un gobelet par ligne.
+}
+blind-task-liking = { $design ->
+    [pair] Cocher le gobelet préféré.
+   *[ranking] Classer les gobelets : 1 est le préféré, puis 2, puis 3. Cocher un gobelet par ligne.
+}
+blind-my-answer = ma réponse
+blind-rank = { $rank ->
+    [first] 1, le plus
+    [second] 2
+   *[third] 3, le moins
+}
+blind-cup = { $number ->
+    [first] premier gobelet
+    [second] deuxième gobelet
+   *[third] troisième gobelet
+}
+blind-boxes-caption = les gobelets du dégustateur { $number }, dans l’ordre de dégustation
+blind-pour-secret = Garder cette feuille hors de la vue des dégustateurs. Qui remplit les gobelets ne goûte pas et ne sert pas.
+blind-pour-alike = Écrire d’abord les codes sur les gobelets. Même gobelet, même quantité, même température, le tout en quelques minutes. Laisser refroidir les boissons chaudes jusqu’à ce que personne ne puisse se brûler la bouche.
+blind-pour-hide = Si les boissons ont un aspect différent, le cacher : gobelets foncés, couvercles percés ou lumière tamisée.
+blind-pour-allergies = Avant toute dégustation, demander à chacun ses allergies et faire lire le haut de la feuille de réponses. Les allergènes de chaque boisson figurent ci-dessous.
+blind-pour-cut = Couper la feuille de réponses entre les dégustateurs, afin que personne ne voie les réponses des autres.
+blind-sample = { $letter } : { $drink }
+blind-cups = gobelets
+blind-codes = codes inscrits
+blind-references = autres gobelets marqués R
+blind-orders = Devant chaque dégustateur
+blind-orders-caption = code et boisson de chaque gobelet, par dégustateur, dans l’ordre de dégustation
+blind-taster-column = dégustateur
+blind-reference = R
+blind-right = bonne réponse
+blind-seed = Le numéro { $seed } redonne les mêmes codes et les mêmes ordres.
+blind-unbalanced = Chaque ordre n’est servi aussi souvent que les autres qu’avec { $multiple } dégustateurs ou un multiple.
 
 ## Sugar ladder
 

@@ -12,6 +12,8 @@ card-kind-ladder = 당도표
 card-kind-matrix = 당도, 크기, 얼음
 card-kind-comparison = 버전 비교
 card-kind-batch = 구매와 사전 제조
+card-kind-scores = 블라인드 시음 답안지
+card-kind-pouring = 블라인드 시음 제공표
 
 ## Why there is no card
 
@@ -27,6 +29,8 @@ card-nothing-approved = 메뉴에 승인된 음료가 없습니다. 판매하는
 card-menu-too-long = { $drinks ->
    *[other] 메뉴에 음료가 { $drinks }종 있지만 카드 한 장에는 { $most }종까지 들어갑니다. 제공하지 않는 음료를 판매 종료하거나 음료별로 카드를 만드십시오
 }
+card-count-to-taste = 이 시음에는 음료 { $wanted }가지가 필요합니다(현재 { $count }가지). 시음할 음료를 선택하십시오
+card-count-of-tasters = 시음자 수를 1에서 { $most } 사이로 입력하십시오
 
 pdf-font = ‘{ $text }’에 필요한 글꼴을 포함할 수 없습니다. 글꼴을 삭제하거나 바꾼 뒤 다시 내보내십시오
 pdf-writer = PDF를 저장할 수 없습니다: { $reason }
@@ -235,6 +239,59 @@ exercise-the-same = 같음
 exercise-more = 더함
 exercise-crosses-caption = 맛 항목별 예상 변화
 exercise-answers-caption = 변경 후 표준과의 차이(체감 단계)
+
+## 블라인드 시음
+
+blind-scores-title = 블라인드 시음
+blind-pouring-title = 블라인드 시음: 제공표
+blind-subtitle = { $design ->
+    [triangle] 삼점 검사, 번호 { $seed }
+    [duo-trio] 일-이점 검사, 번호 { $seed }
+    [pair] 이점 비교 검사, 번호 { $seed }
+   *[ranking] 세 컵의 순위 검사, 번호 { $seed }
+}
+blind-how = 왼쪽 컵부터 차례로 맛보십시오. 사이에 물로 입을 헹구십시오. 모두 끝날 때까지 말하지 마십시오. 확실하지 않아도 하나를 고르십시오.
+blind-taster = 시음자 { $number }
+blind-task = { $design ->
+    [triangle] 두 컵은 같고 한 컵은 다릅니다. 다른 컵에 표시하십시오.
+   *[duo-trio] 먼저 R을 맛보십시오. 나머지 중 한 컵이 R과 같습니다. 그 컵에 표시하십시오.
+}
+blind-task-more = { $design ->
+    [pair] 다음에 해당하는 컵에 표시하십시오: { $more }.
+   *[ranking] 컵의 순서를 매기십시오. 1은 가장 그러한 컵({ $more }), 다음이 2, 그다음이 3입니다. 행마다 한 컵에 표시하십시오.
+}
+blind-task-liking = { $design ->
+    [pair] 더 마음에 드는 컵에 표시하십시오.
+   *[ranking] 컵의 순서를 매기십시오. 1은 가장 마음에 드는 컵, 다음이 2, 그다음이 3입니다. 행마다 한 컵에 표시하십시오.
+}
+blind-my-answer = 나의 답
+blind-rank = { $rank ->
+    [first] 1, 가장 많이
+    [second] 2
+   *[third] 3, 가장 적게
+}
+blind-cup = { $number ->
+    [first] 첫째 컵
+    [second] 둘째 컵
+   *[third] 셋째 컵
+}
+blind-boxes-caption = 시음자 { $number }의 컵(시음 순서)
+blind-pour-secret = 이 표를 시음자에게 보이지 마십시오. 따르는 사람은 시음도 제공도 하지 않습니다.
+blind-pour-alike = 먼저 컵에 코드를 적으십시오. 같은 컵, 같은 양, 같은 온도로 몇 분 안에 제공하십시오. 뜨거운 음료는 입을 데지 않을 만큼 식히십시오.
+blind-pour-hide = 음료의 모양이 다르면 가리십시오: 어두운 컵, 구멍 뚫린 뚜껑 또는 어두운 조명.
+blind-pour-allergies = 시음 전에 모두에게 알레르기가 있는지 묻고 답안지 윗부분을 읽게 하십시오. 각 음료의 알레르기 유발물질은 아래에 있습니다.
+blind-pour-cut = 다른 사람의 답이 보이지 않도록 답안지를 시음자별로 자르십시오.
+blind-sample = { $letter }: { $drink }
+blind-cups = 컵 수
+blind-codes = 컵의 코드
+blind-references = R로 표시한 추가 컵
+blind-orders = 시음자별 컵
+blind-orders-caption = 시음자별 각 컵의 코드와 음료(시음 순서)
+blind-taster-column = 시음자
+blind-reference = R
+blind-right = 정답
+blind-seed = 번호 { $seed }을(를) 쓰면 같은 코드와 순서가 다시 나옵니다.
+blind-unbalanced = 시음자가 { $multiple }명 또는 그 배수일 때만 모든 순서가 같은 횟수로 나옵니다.
 
 ## Sugar ladder
 

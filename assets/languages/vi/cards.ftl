@@ -12,6 +12,8 @@ card-kind-ladder = bảng mức đường
 card-kind-matrix = mức đường, cỡ và đá
 card-kind-comparison = so sánh các phiên bản
 card-kind-batch = mua hàng và mẻ nấu
+card-kind-scores = phiếu trả lời nếm mù
+card-kind-pouring = phiếu rót của buổi nếm mù
 
 ## Why there is no card
 
@@ -27,6 +29,8 @@ card-nothing-approved = không có món nào trong thực đơn được duyệt
 card-menu-too-long = { $drinks ->
    *[other] thực đơn có { $drinks } đồ uống, mà một thẻ chỉ chứa được { $most }; hãy chuyển món không còn phục vụ sang ngừng bán, hoặc tạo thẻ riêng cho từng đồ uống
 }
+card-count-to-taste = buổi nếm này cần { $wanted } đồ uống, không phải { $count }: hãy chọn món để nếm
+card-count-of-tasters = nhập số người nếm từ 1 đến { $most }
 
 pdf-font = không thể nhúng một phông chữ mà “{ $text }” cần; hãy gỡ hoặc thay phông chữ rồi xuất lại
 pdf-writer = không ghi được tệp PDF: { $reason }
@@ -235,6 +239,59 @@ exercise-the-same = như nhau
 exercise-more = nhiều hơn
 exercise-crosses-caption = thay đổi dự kiến theo từng tiêu chí vị
 exercise-answers-caption = chênh lệch so với bản chuẩn sau mỗi bước, tính bằng nấc cảm nhận được
+
+## Nếm mù
+
+blind-scores-title = Nếm mù
+blind-pouring-title = Nếm mù: phiếu rót
+blind-subtitle = { $design ->
+    [triangle] phép thử tam giác, số { $seed }
+    [duo-trio] phép thử hai-ba, số { $seed }
+    [pair] so sánh cặp đôi, số { $seed }
+   *[ranking] xếp hạng ba cốc, số { $seed }
+}
+blind-how = Nếm các cốc từ trái sang phải. Súc miệng bằng nước giữa các cốc. Không nói chuyện cho đến khi mọi người xong. Nếu không chắc, vẫn hãy chọn.
+blind-taster = Người nếm { $number }
+blind-task = { $design ->
+    [triangle] Hai cốc giống nhau và một cốc khác. Đánh dấu cốc khác.
+   *[duo-trio] Nếm R trước. Một trong các cốc còn lại giống R. Đánh dấu cốc đó.
+}
+blind-task-more = { $design ->
+    [pair] Đánh dấu cốc { $more }.
+   *[ranking] Xếp thứ tự các cốc: 1 là cốc { $more } so với các cốc khác, rồi 2, rồi 3. Đánh dấu một cốc trong mỗi hàng.
+}
+blind-task-liking = { $design ->
+    [pair] Đánh dấu cốc bạn thích hơn.
+   *[ranking] Xếp thứ tự các cốc: 1 là cốc bạn thích nhất, rồi 2, rồi 3. Đánh dấu một cốc trong mỗi hàng.
+}
+blind-my-answer = câu trả lời của tôi
+blind-rank = { $rank ->
+    [first] 1, nhiều nhất
+    [second] 2
+   *[third] 3, ít nhất
+}
+blind-cup = { $number ->
+    [first] cốc thứ nhất
+    [second] cốc thứ hai
+   *[third] cốc thứ ba
+}
+blind-boxes-caption = các cốc của người nếm { $number }, theo thứ tự nếm
+blind-pour-secret = Không để người nếm thấy phiếu này. Người rót không nếm và không phục vụ.
+blind-pour-alike = Ghi mã lên cốc trước. Cùng loại cốc, cùng lượng, cùng nhiệt độ, tất cả trong vài phút. Để đồ uống nóng nguội bớt cho đến khi không ai bị bỏng miệng.
+blind-pour-hide = Nếu các đồ uống trông khác nhau, hãy che đi: cốc tối màu, nắp có lỗ hoặc ánh sáng yếu.
+blind-pour-allergies = Trước khi nếm, hỏi mọi người về dị ứng và cho họ đọc phần đầu của phiếu trả lời. Chất gây dị ứng của từng đồ uống ghi bên dưới.
+blind-pour-cut = Cắt phiếu trả lời theo từng người nếm để không ai thấy câu trả lời của người khác.
+blind-sample = { $letter }: { $drink }
+blind-cups = số cốc
+blind-codes = mã trên cốc
+blind-references = cốc khác ghi R
+blind-orders = Trước mỗi người nếm
+blind-orders-caption = mã và đồ uống của từng cốc theo người nếm, theo thứ tự nếm
+blind-taster-column = người nếm
+blind-reference = R
+blind-right = đáp án đúng
+blind-seed = Số { $seed } cho lại đúng các mã và thứ tự này.
+blind-unbalanced = Mỗi thứ tự chỉ xuất hiện đều nhau khi có { $multiple } người nếm hoặc bội số của số đó.
 
 ## Sugar ladder
 

@@ -12,6 +12,8 @@ card-kind-ladder = 甜度对照表
 card-kind-matrix = 甜度、杯型与冰量
 card-kind-comparison = 版本比较
 card-kind-batch = 采购与备料
+card-kind-scores = 盲品答题单
+card-kind-pouring = 盲品倒样单
 
 ## Why there is no card
 
@@ -27,6 +29,8 @@ card-nothing-approved = 饮品单上没有已批准的饮品：请批准正在�
 card-menu-too-long = { $drinks ->
    *[other] 饮品单上有 { $drinks } 款饮品，而一张卡片最多容纳 { $most } 款；请将不供应的饮品下架，或逐款制作卡片
 }
+card-count-to-taste = 此品评需要 { $wanted } 款饮品，而不是 { $count } 款：请选择要品评的饮品
+card-count-of-tasters = 请输入 1 到 { $most } 之间的品评人数
 
 pdf-font = “{ $text }”所需的字体无法嵌入；请移除或更换字体后重新导出
 pdf-writer = 无法写入 PDF：{ $reason }
@@ -235,6 +239,59 @@ exercise-the-same = 相同
 exercise-more = 较多
 exercise-crosses-caption = 各风味维度的预期变化
 exercise-answers-caption = 每一步之后与标准的差异，以可察觉差异的级数计
+
+## 盲品
+
+blind-scores-title = 盲品
+blind-pouring-title = 盲品：倒样单
+blind-subtitle = { $design ->
+    [triangle] 三点检验，编号 { $seed }
+    [duo-trio] 二-三点检验，编号 { $seed }
+    [pair] 成对比较检验，编号 { $seed }
+   *[ranking] 三杯排序检验，编号 { $seed }
+}
+blind-how = 从左到右依次品尝。每杯之间用清水漱口。所有人完成之前请勿交谈。不确定时也请作出选择。
+blind-taster = 品评员 { $number }
+blind-task = { $design ->
+    [triangle] 其中两杯相同，一杯不同。请勾选不同的一杯。
+   *[duo-trio] 先品尝 R。其余杯中有一杯与 R 相同。请勾选那一杯。
+}
+blind-task-more = { $design ->
+    [pair] 请勾选符合以下描述的一杯：{ $more }。
+   *[ranking] 请排序：1 为最符合“{ $more }”的一杯，然后是 2、3。每行勾选一杯。
+}
+blind-task-liking = { $design ->
+    [pair] 请勾选更喜欢的一杯。
+   *[ranking] 请排序：1 为最喜欢的一杯，然后是 2、3。每行勾选一杯。
+}
+blind-my-answer = 我的答案
+blind-rank = { $rank ->
+    [first] 1，最强
+    [second] 2
+   *[third] 3，最弱
+}
+blind-cup = { $number ->
+    [first] 第一杯
+    [second] 第二杯
+   *[third] 第三杯
+}
+blind-boxes-caption = 品评员 { $number } 的各杯，按品尝顺序
+blind-pour-secret = 请勿让品评员看到此单。倒样的人不品尝，也不上杯。
+blind-pour-alike = 先在杯上写好编码。使用相同的杯子、相同的量、相同的温度，并在几分钟内完成。热饮应放凉至不会烫嘴。
+blind-pour-hide = 如果饮品外观不同，请加以掩盖：深色杯、带孔杯盖或昏暗灯光。
+blind-pour-allergies = 品尝之前，先询问每个人是否过敏，并请他们阅读答题单的上部。各饮品的致敏物质见下文。
+blind-pour-cut = 将答题单按品评员剪开，以免看到他人的答案。
+blind-sample = { $letter }：{ $drink }
+blind-cups = 杯数
+blind-codes = 杯上编码
+blind-references = 另外标有 R 的杯数
+blind-orders = 每位品评员面前
+blind-orders-caption = 按品评员列出的各杯编码与饮品，按品尝顺序
+blind-taster-column = 品评员
+blind-reference = R
+blind-right = 正确答案
+blind-seed = 用编号 { $seed } 可再次得到相同的编码与顺序。
+blind-unbalanced = 只有当人数为 { $multiple } 或其倍数时，各顺序出现的次数才相同。
 
 ## Sugar ladder
 

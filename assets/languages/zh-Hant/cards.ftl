@@ -12,6 +12,8 @@ card-kind-ladder = 甜度對照表
 card-kind-matrix = 甜度、杯型與冰量
 card-kind-comparison = 版本比較
 card-kind-batch = 採購與備料
+card-kind-scores = 盲品答題單
+card-kind-pouring = 盲品倒樣單
 
 ## Why there is no card
 
@@ -27,6 +29,8 @@ card-nothing-approved = 飲品單上沒有已核准的飲品：請核准供應�
 card-menu-too-long = { $drinks ->
    *[other] 飲品單上有 { $drinks } 款飲品，而一張卡片最多容納 { $most } 款；請將未供應的飲品停售，或逐款製作卡片
 }
+card-count-to-taste = 此品評需要 { $wanted } 款飲品，而不是 { $count } 款：請選擇要品評的飲品
+card-count-of-tasters = 請輸入 1 到 { $most } 之間的品評人數
 
 pdf-font = 「{ $text }」所需的字型無法嵌入；請移除或更換字型後重新匯出
 pdf-writer = 無法寫入 PDF：{ $reason }
@@ -235,6 +239,59 @@ exercise-the-same = 相同
 exercise-more = 較多
 exercise-crosses-caption = 各風味面向的預期變化
 exercise-answers-caption = 每一步之後與標準的差異，以可察覺差異的級數計
+
+## 盲品
+
+blind-scores-title = 盲品
+blind-pouring-title = 盲品：倒樣單
+blind-subtitle = { $design ->
+    [triangle] 三角測試，編號 { $seed }
+    [duo-trio] 二三點測試，編號 { $seed }
+    [pair] 成對比較測試，編號 { $seed }
+   *[ranking] 三杯排序測試，編號 { $seed }
+}
+blind-how = 由左至右依序品嚐。每杯之間以清水漱口。所有人完成之前請勿交談。不確定時也請作出選擇。
+blind-taster = 品評員 { $number }
+blind-task = { $design ->
+    [triangle] 其中兩杯相同，一杯不同。請勾選不同的一杯。
+   *[duo-trio] 先品嚐 R。其餘杯中有一杯與 R 相同。請勾選那一杯。
+}
+blind-task-more = { $design ->
+    [pair] 請勾選符合以下描述的一杯：{ $more }。
+   *[ranking] 請排序：1 為最符合「{ $more }」的一杯，然後是 2、3。每列勾選一杯。
+}
+blind-task-liking = { $design ->
+    [pair] 請勾選較喜歡的一杯。
+   *[ranking] 請排序：1 為最喜歡的一杯，然後是 2、3。每列勾選一杯。
+}
+blind-my-answer = 我的答案
+blind-rank = { $rank ->
+    [first] 1，最強
+    [second] 2
+   *[third] 3，最弱
+}
+blind-cup = { $number ->
+    [first] 第一杯
+    [second] 第二杯
+   *[third] 第三杯
+}
+blind-boxes-caption = 品評員 { $number } 的各杯，依品嚐順序
+blind-pour-secret = 請勿讓品評員看到此單。倒樣的人不品嚐，也不上杯。
+blind-pour-alike = 先在杯上寫好編碼。使用相同的杯子、相同的份量、相同的溫度，並在幾分鐘內完成。熱飲應放涼至不會燙嘴。
+blind-pour-hide = 如果飲品外觀不同，請加以掩蓋：深色杯、帶孔杯蓋或昏暗燈光。
+blind-pour-allergies = 品嚐之前，先詢問每個人是否過敏，並請他們閱讀答題單的上部。各飲品的過敏原見下文。
+blind-pour-cut = 將答題單依品評員剪開，以免看到他人的答案。
+blind-sample = { $letter }：{ $drink }
+blind-cups = 杯數
+blind-codes = 杯上編碼
+blind-references = 另外標有 R 的杯數
+blind-orders = 每位品評員面前
+blind-orders-caption = 依品評員列出的各杯編碼與飲品，依品嚐順序
+blind-taster-column = 品評員
+blind-reference = R
+blind-right = 正確答案
+blind-seed = 以編號 { $seed } 可再次得到相同的編碼與順序。
+blind-unbalanced = 只有當人數為 { $multiple } 或其倍數時，各順序出現的次數才相同。
 
 ## Sugar ladder
 

@@ -27,7 +27,7 @@ impl Evidence {
                 .may_contain
                 .extend(with_groups(&declared.may_contain));
         }
-        for found in read_statement(&ingredient.statement) {
+        for found in read_statement(&ingredient.statement).iter() {
             match (found.kind, found.is_trace) {
                 (StatementKind::Allergen(allergen), false) => {
                     evidence.contains.insert(allergen);

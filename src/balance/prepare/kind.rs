@@ -5,6 +5,8 @@
 //! holds it against them). What the kind does not settle stays unknown. A word in the name or the statement of
 //! ingredients that makes something likely ([`hints_of`]) always leaves it unknown.
 
+use std::rc::Rc;
+
 use crate::balance::assumption::{Because, Kind};
 use crate::balance::statement::{Hints, NamedSweetener, hints_of};
 use crate::book::{
@@ -15,7 +17,7 @@ use crate::quantity::Uncertain;
 /// What is known of an ingredient besides its figures.
 pub(super) struct Nature {
     pub(super) kind: Kind,
-    pub(super) hints: Hints,
+    pub(super) hints: Rc<Hints>,
     has_statement: bool,
 }
 

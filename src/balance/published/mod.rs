@@ -25,6 +25,7 @@
 //! | noticeable steps | the source of each constant, or assumed | drinks | a floor near zero | [`noticeable`] |
 //! | lines for heat, holding and caffeine | the source of each constant | by guidance | — | [`serving`] |
 //! | time until hot water scalds | tables after Moritz & Henriques 1947, a hospital's page, and others | 44–70 °C | less than that of the hottest row; none below | [`serving`] |
+//! | constants of control charts | the distributions of range and standard deviation, checked by ISO 7870-2 | from 2 readings | — | [`control_limits`] |
 //! | energy factors | Regulation (EU) 1169/2011, Annex XIV | by law | — | [`energy`] |
 //!
 //! **Reference of enthalpy.** Water and every component have enthalpy 0 as (dissolved in) the liquid at 0 °C and 101.325 kPa.
@@ -42,6 +43,7 @@
 
 use super::number::Number;
 
+pub mod control_limits;
 pub mod energy;
 pub mod food_components;
 pub mod freezing;

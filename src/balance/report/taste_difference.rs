@@ -4,7 +4,6 @@
 
 use super::axes::{axes_of, noticeable_step, slot_of};
 use super::balance::{Balance, Contribution};
-use crate::balance::cause::Cause;
 use crate::balance::measurand::Measurand;
 use crate::book::{Axis, Settings};
 use crate::quantity::Uncertain;
@@ -142,9 +141,10 @@ pub fn difference(settings: &Settings, standard: &Balance, other: &Balance) -> D
             .filter(|name| !standard.flavours.contains(name))
             .cloned(),
     );
+    let causes = Causes::of(standard, other);
     let axes: Vec<AxisDifference> = axes_of(&flavours)
         .into_iter()
-        .map(|axis| axis_difference(settings, standard, other, axis))
+        .map(|axis| axis_difference(settings, &causes, axis))
         .collect();
     let distance = overall_distance(axes.iter().map(|axis| (axis.steps, axis.weight)));
     Difference { axes, distance }
@@ -162,12 +162,8 @@ pub fn level_difference(settings: &Settings, standard: &Balance) -> Difference {
     difference(settings, &itself, &itself)
 }
 
-fn axis_difference(
-    settings: &Settings,
-    standard: &Balance,
-    other: &Balance,
-    axis: Axis,
-) -> AxisDifference {
+fn axis_difference(settings: &Settings, causes: &Causes<'_>, axis: Axis) -> AxisDifference {
+    let (standard, other) = (causes.standard, causes.other);
     let (from, to) = (standard.aim_on(&axis), other.value_on(&axis));
     let (step, mut weight) = noticeable_step(settings, &axis, from.unwrap_or(0.0));
     // A hot drink turned iced is colder on purpose: the difference is shown and does not count.
@@ -182,7 +178,7 @@ fn axis_difference(
     let scale = aimed_from
         .filter(|(_, known)| known.abs() > f64::MIN_POSITIVE)
         .map_or(1.0, |(aim, known)| aim / known);
-    let (squares, own_squares) = difference_variance((standard, scale), other, slots);
+    let (squares, own_squares) = causes.variance(scale, slots);
     let steps = from.zip(to).map(|(from, to)| (to - from) / step);
     AxisDifference {
         standard: from,
@@ -196,33 +192,65 @@ fn axis_difference(
     }
 }
 
-/// Variance of a difference by the causes that are not a use's own, and by those that are. What the standard is aimed at as a
-/// part of it, or as a multiple, is as doubtful in proportion.
-fn difference_variance(
-    (standard, scale): (&Balance, f64),
-    other: &Balance,
-    slots: (Option<usize>, Option<usize>),
-) -> (f64, f64) {
-    let (mut squares, mut own_squares) = (0.0, 0.0);
-    for contribution in &standard.contributions {
-        let here = effect(contribution, slots.0) * scale;
-        if contribution.cause.is_own() {
-            own_squares += here * here;
-        } else {
-            let there =
-                same_cause(other, &contribution.cause).map_or(0.0, |same| effect(same, slots.1));
-            squares += (here - there).powi(2);
+/// The causes of two drinks: which of them are the same.
+struct Causes<'balance> {
+    standard: &'balance Balance,
+    other: &'balance Balance,
+    /// For each cause of the standard its place among those of the other drink, where it is there and acts on both.
+    shared: Vec<Option<usize>>,
+    /// For each cause of the other drink whether it is one of those.
+    is_shared: Vec<bool>,
+}
+
+impl<'balance> Causes<'balance> {
+    fn of(standard: &'balance Balance, other: &'balance Balance) -> Self {
+        let others = &other.contributions;
+        let mut is_shared = vec![false; others.len()];
+        // Two versions of a drink have their causes in nearly the same order: the next one is nearly always where the last one was.
+        let mut next = 0;
+        let shared = standard.contributions.iter().map(|contribution| {
+            if contribution.cause.is_own() {
+                return None;
+            }
+            let mut places = (next..others.len()).chain(0..next);
+            let same = places.find(|at| others[*at].cause == contribution.cause)?;
+            next = same + 1;
+            is_shared[same] = true;
+            Some(same)
+        });
+        let shared = shared.collect();
+        Self {
+            standard,
+            other,
+            shared,
+            is_shared,
         }
     }
-    for contribution in &other.contributions {
-        let there = effect(contribution, slots.1);
-        if contribution.cause.is_own() {
-            own_squares += there * there;
-        } else if same_cause(standard, &contribution.cause).is_none() {
-            squares += there * there;
+
+    /// Variance of a difference by the causes that are not a use's own, and by those that are. What the standard is aimed at as a
+    /// part of it, or as a multiple, is as doubtful in proportion.
+    fn variance(&self, scale: f64, slots: (Option<usize>, Option<usize>)) -> (f64, f64) {
+        let (mut squares, mut own_squares) = (0.0, 0.0);
+        let others = &self.other.contributions;
+        for (contribution, shared) in self.standard.contributions.iter().zip(&self.shared) {
+            let here = effect(contribution, slots.0) * scale;
+            if contribution.cause.is_own() {
+                own_squares += here * here;
+            } else {
+                let there = shared.map_or(0.0, |same| effect(&others[same], slots.1));
+                squares += (here - there).powi(2);
+            }
         }
+        for (contribution, is_shared) in others.iter().zip(&self.is_shared) {
+            let there = effect(contribution, slots.1);
+            if contribution.cause.is_own() {
+                own_squares += there * there;
+            } else if !is_shared {
+                squares += there * there;
+            }
+        }
+        (squares, own_squares)
     }
-    (squares, own_squares)
 }
 
 /// How much more of a figure another drink has than the standard, in the figure's unit; `None` when one of them is not known
@@ -239,19 +267,9 @@ pub fn figure_difference(
         other.figures.complete(measurand)?,
     );
     let slot = Some(measurand.slot());
-    let (shared, own) = difference_variance((standard, 1.0), other, (slot, slot));
+    let (shared, own) = Causes::of(standard, other).variance(1.0, (slot, slot));
     Some(Uncertain {
         value: to - from,
         u: (shared + own).sqrt(),
     })
-}
-
-fn same_cause<'balance>(
-    balance: &'balance Balance,
-    cause: &Cause,
-) -> Option<&'balance Contribution> {
-    balance
-        .contributions
-        .iter()
-        .find(|contribution| contribution.cause == *cause)
 }

@@ -4,6 +4,7 @@
 //! that is missing although there is something (caffeine of matcha).
 
 use std::collections::BTreeSet;
+use std::rc::Rc;
 
 use super::hint_kind::{HintKind, NamedPolyol, NamedSweetener};
 use super::hint_words::{HINT_NUMBERS, HINT_TERMS, NO_HINTS};
@@ -11,6 +12,7 @@ use super::read::{
     Sense, Token, are_words, e_number, is_flavouring, is_part_of_any, present_words, tokens,
     words_at,
 };
+use crate::balance::recalled::Recalled;
 use crate::book::{Ingredient, SugarProfile};
 
 /// The words by which a hint of a name is quoted that says it is without sugar.
@@ -106,11 +108,30 @@ fn add_of_kind<K: PartialEq>(list: &mut Vec<(K, String)>, kind: K, words: &str) 
     }
 }
 
+thread_local! {
+    static KNOWN: Recalled<String, Rc<Hints>> = const { Recalled::new() };
+}
+
+/// What stands between the texts of an ingredient when they are looked up together; no text of a person has it.
+const BETWEEN: char = '\u{1f}';
+
 /// What an ingredient is likely to hold by its own entry. What the house makes it from is not looked into.
 ///
 /// Whatever a text says is absent ("sugar, no caffeine") or may be there as traces is no hint, and neither is a flavouring in
 /// a statement ("lemon flavouring"). Text that says "caffeine-free" takes every hint of caffeine away.
-pub fn hints_of(ingredient: &Ingredient) -> Hints {
+pub fn hints_of(ingredient: &Ingredient) -> Rc<Hints> {
+    let flavours = ingredient.composition.flavours.iter();
+    let mut texts = ingredient.statement.clone();
+    let others = flavours.map(|flavour| flavour.name.as_str());
+    for text in std::iter::once(ingredient.name.as_str()).chain(others) {
+        texts.push(BETWEEN);
+        texts.push_str(text);
+    }
+    let read = || read_anew(ingredient).into();
+    KNOWN.with(|known| known.answer(texts.as_str(), |_| true, read))
+}
+
+fn read_anew(ingredient: &Ingredient) -> Hints {
     let mut hints = Hints::default();
     let mut is_caffeine_free = false;
     let flavours = ingredient.composition.flavours.iter();
@@ -216,7 +237,7 @@ mod tests {
     use crate::balance::statement::sign_words::{NUMBERS, TERMS};
     use crate::book::FlavourStrength;
 
-    fn hints(name: &str, statement: &str) -> Hints {
+    fn hints(name: &str, statement: &str) -> Rc<Hints> {
         hints_of(&super::super::tests::ingredient(name, statement))
     }
 

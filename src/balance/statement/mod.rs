@@ -16,6 +16,8 @@ pub use hint_kind::{HintKind, NamedPolyol, NamedSweetener};
 pub use hints::{Hints, hints_of};
 pub use sign::{StatementKind, StatementMatch};
 
+use std::rc::Rc;
+
 use crate::book::{Allergen, Book, Ingredient, IngredientId, Nutrient, Resolved};
 
 /// Above this part of added polyols a laxative warning is asked for, g per 100 g: Regulation (EU) 1169/2011, Annex III, 2.4
@@ -51,7 +53,7 @@ pub struct StatementFinding {
 }
 
 /// What a statement names, in its order; what it says is absent is left out.
-pub fn read_statement(statement: &str) -> Vec<StatementMatch> {
+pub fn read_statement(statement: &str) -> Rc<[StatementMatch]> {
     read::read(statement)
 }
 
@@ -89,8 +91,10 @@ pub fn statement_findings_of(book: &Book, resolved: &Resolved) -> Vec<StatementF
 pub(super) fn names_sweetener(book: &Book, resolved: &Resolved) -> bool {
     book.everything_in(resolved.ingredients())
         .any(|ingredient| {
-            let mut matches = read::read(&ingredient.statement).into_iter();
-            matches.any(|found| found.kind == StatementKind::Sweetener && !found.is_trace)
+            let matches = read::read(&ingredient.statement);
+            matches
+                .iter()
+                .any(|found| found.kind == StatementKind::Sweetener && !found.is_trace)
         })
 }
 

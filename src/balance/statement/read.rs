@@ -2,8 +2,11 @@
 //!
 //! Where a statement can be read in two ways, the reader takes the one that finds more: what it overlooks nobody asks about.
 
+use std::rc::Rc;
+
 use super::sign::{StatementKind, StatementMatch};
 use super::sign_words::{NUMBERS, OTHER_THINGS, PLANT_COUNTERPARTS, PLANTS, TERMS};
+use crate::balance::recalled::Recalled;
 
 /// A word of the statement, or a mark that ends something.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -35,8 +38,16 @@ pub(super) enum Sense {
     No,
 }
 
+thread_local! {
+    static KNOWN: Recalled<String, Rc<[StatementMatch]>> = const { Recalled::new() };
+}
+
 /// What a statement names. The same words are matched once, in the order of the statement.
-pub(super) fn read(statement: &str) -> Vec<StatementMatch> {
+pub(super) fn read(statement: &str) -> Rc<[StatementMatch]> {
+    KNOWN.with(|known| known.answer(statement, |_| true, || read_anew(statement).into()))
+}
+
+fn read_anew(statement: &str) -> Vec<StatementMatch> {
     let tokens = tokens(statement);
     let mut found: Vec<StatementMatch> = Vec::new();
     for (at, sense) in present_words(&tokens) {
@@ -327,7 +338,7 @@ mod tests {
 
     fn kinds(statement: &str) -> Vec<StatementKind> {
         read(statement)
-            .into_iter()
+            .iter()
             .filter(|found| !found.is_trace)
             .map(|found| found.kind)
             .collect()

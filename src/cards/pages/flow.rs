@@ -68,6 +68,9 @@ impl Typesetter {
             width,
             bottom: page_height - margin - foot.height() - FOOT_GAP,
         };
+        if document.kind.has_slips() {
+            keep_slips_whole(&mut rows, frame.height());
+        }
         let mut pages = flow(rows, &frame);
         let count = pages.len();
         for (at, page) in pages.iter_mut().enumerate() {
@@ -117,6 +120,21 @@ fn draw_lines(page: &mut Page, lines: &[TextLine], left: f32, top: f32, part: Op
             Mark::Glyphs(run)
         }));
         y += line.height;
+    }
+}
+
+/// Keeps what stands from a heading to the next one on a page, where a page is high enough.
+fn keep_slips_whole(rows: &mut [Row], page_height: f32) {
+    let is_heading = |row: &Row| matches!(row.kind, RowKind::Heading(2));
+    for slip in rows.chunk_by_mut(|_, next| !is_heading(next)) {
+        let height: f32 = slip.iter().map(|row| row.gap + row.height()).sum();
+        if let Some((_, others)) = slip.split_last_mut()
+            && height <= page_height
+        {
+            for row in others {
+                row.keep_with_next = true;
+            }
+        }
     }
 }
 

@@ -6,8 +6,8 @@ use super::{Fact, ids};
 use crate::book::TastingOutcome;
 use crate::quantity::Uncertain;
 use crate::tasting::{
-    BrixCaution, BrixComparison, DrinkEffect, Effect, Proposal, Remark, RuleErrors, SetAside,
-    ShareLimits, StoppingRule, WeighedTasting,
+    BrixCaution, BrixComparison, CupOrder, DrinkEffect, Effect, Proposal, RankingRemark, Remark,
+    RuleErrors, Sample, SetAside, ShareLimits, StoppingRule, WeighedTasting,
 };
 
 /// How different two cups are.
@@ -90,8 +90,89 @@ pub(in crate::command_line) fn remark(remark: &Remark) -> Fact {
         Remark::Repeated { people, repeated } => {
             json!({ "people": people, "repeated": repeated })
         }
+        Remark::Ranking(remark) => ranking(remark),
     };
     Fact::new(remark.word(), arguments)
+}
+
+/// The letters of the cups, the most first.
+fn letters(order: CupOrder) -> Value {
+    json!(order.map(Sample::letter))
+}
+
+/// What is told of three cups that are put in order.
+fn ranking(remark: RankingRemark) -> Value {
+    match remark {
+        RankingRemark::Needed {
+            people,
+            friedman,
+            chance,
+        } => json!({ "people": people, "friedman": friedman, "chance": chance }),
+        RankingRemark::OrderNeeded {
+            people,
+            page,
+            chance,
+        } => json!({ "people": people, "page": page, "chance": chance }),
+        RankingRemark::CannotShow {
+            people,
+            level,
+            least,
+        } => json!({ "people": people, "level": level, "least": least }),
+        RankingRemark::Power {
+            people,
+            power,
+            effect,
+        }
+        | RankingRemark::LeastPanel {
+            people,
+            power,
+            effect,
+        } => json!({ "people": people, "power": power, "effect": self::effect(effect) }),
+        RankingRemark::Shows {
+            people,
+            share,
+            power,
+        } => json!({ "people": people, "share": share, "power": power }),
+        RankingRemark::PredictedShowsMore {
+            effect,
+            power,
+            predicted,
+        } => json!({ "effect": self::effect(effect), "power": power, "predicted": predicted }),
+        RankingRemark::NoPanel { most, effect } => {
+            json!({ "most": most, "effect": self::effect(effect) })
+        }
+        RankingRemark::Sums { sums } => {
+            let [a, b, c] = sums.sums;
+            json!({ "people": sums.people, "sums": { "A": a, "B": b, "C": c } })
+        }
+        RankingRemark::Friedman {
+            friedman,
+            chance,
+            is_exact,
+        } => json!({ "friedman": friedman, "chance": chance, "exact": is_exact }),
+        RankingRemark::Page {
+            predicted,
+            page,
+            chance,
+        } => json!({ "order": letters(predicted), "page": page, "chance": chance }),
+        RankingRemark::Found { level } | RankingRemark::NotFound { level } => {
+            json!({ "level": level })
+        }
+        RankingRemark::OrderFound { predicted, level } => {
+            json!({ "order": letters(predicted), "level": level })
+        }
+        RankingRemark::LeastDifference { difference, level } => {
+            json!({ "difference": difference, "level": level })
+        }
+        RankingRemark::Apart {
+            more,
+            less,
+            difference,
+        } => json!({ "more": more.letter(), "less": less.letter(), "difference": difference }),
+        RankingRemark::NotApart { a, b, difference } => {
+            json!({ "cups": [a.letter(), b.letter()], "difference": difference })
+        }
+    }
 }
 
 /// A rule for stopping early, or that there is none.

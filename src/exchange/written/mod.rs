@@ -11,4 +11,5 @@ mod units;
 pub use amount::{Span, UnclearAmount, WrittenAmount};
 pub use household::Household;
 pub use line::{WrittenLine, read_line};
-pub(super) use units::{counter_word, is_called};
+pub(super) use units::counter_word;
+pub use units::{is_called, kitchen_spoon_called};

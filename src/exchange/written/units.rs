@@ -323,8 +323,16 @@ pub(super) fn is_of_amount(word: &str) -> bool {
             .any(is_part)
 }
 
+/// The spoon of kitchens that a word means: "EL", "tsp".
+pub fn kitchen_spoon_called(word: &str) -> Option<Household> {
+    match unit_called(word.trim_end_matches('.'))? {
+        Unit::Household(of @ (Household::Tablespoon | Household::Teaspoon)) => Some(of),
+        _ => None,
+    }
+}
+
 /// Whether a measure of a shop is called like one of kitchens: "tablespoon", "Esslöffel (gross)".
-pub(in super::super) fn is_called(name: &str, of: Household) -> bool {
+pub fn is_called(name: &str, of: Household) -> bool {
     let mut words = name.split(|c: char| !c.is_alphabetic());
     words.any(|word| word.chars().count() > 1 && unit_called(word) == Some(Unit::Household(of)))
 }

@@ -6,6 +6,8 @@ use egui::{ComboBox, TextEdit, Ui};
 
 use super::batch;
 use super::model::{CardState, others};
+use super::named_row::{LABEL, row_ui};
+use super::tasting::tasting_ui;
 use crate::book::VersionId;
 use crate::cards::{CardKind, Paper};
 use crate::quantity::name_as_shown;
@@ -30,7 +32,12 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
     }
     ui.add_space(grid::EASY);
     if state.kind == CardKind::Comparison {
-        beside_ui(ui, screen, state);
+        beside_ui(ui, screen, state, MOST_BESIDE);
+    }
+    if matches!(state.kind, CardKind::Scores | CardKind::Pouring) {
+        tasting_ui(ui, screen, &mut state.tasting);
+        let others = state.tasting.design.samples() - 1;
+        beside_ui(ui, screen, state, others);
     }
     let is_of_swap = matches!(state.kind, CardKind::Exercise | CardKind::Answers);
     if is_of_swap && state.exercise.is_none() {
@@ -88,23 +95,6 @@ pub(super) fn choose_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState)
     });
 }
 
-/// Room for the words before a field, in points.
-const LABEL: f32 = 96.0;
-
-pub(super) fn row_ui(ui: &mut Ui, words: &str, contents: impl FnOnce(&mut Ui)) {
-    ui.horizontal(|ui| {
-        let (rect, _) =
-            ui.allocate_exact_size(egui::vec2(LABEL, grid::TARGET), egui::Sense::hover());
-        let mut label = ui.new_child(
-            egui::UiBuilder::new()
-                .max_rect(rect)
-                .layout(egui::Layout::left_to_right(egui::Align::Center)),
-        );
-        label.label(words);
-        contents(ui);
-    });
-}
-
 /// The name of a version of the recipe in hand.
 pub(super) fn version_name<'frame>(
     screen: &Screen<'frame>,
@@ -116,7 +106,7 @@ pub(super) fn version_name<'frame>(
 }
 
 /// The versions that stand beside the one in hand.
-fn beside_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState) {
+fn beside_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState, most: usize) {
     let speaker = screen.speaker;
     heading_ui(ui, speaker.word("cards-screen-beside"));
     let others = others(screen.recipe, screen.shown.version.as_ref());
@@ -126,7 +116,7 @@ fn beside_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut CardState) {
     for other in others {
         let name = version_name(screen, other.as_ref());
         let mut chosen = state.beside.contains(&other);
-        let is_full = state.beside.len() >= MOST_BESIDE && !chosen;
+        let is_full = state.beside.len() >= most && !chosen;
         let clicked = ui
             .add_enabled_ui(!is_full, |ui| {
                 ui.checkbox(&mut chosen, name.as_ref()).clicked()

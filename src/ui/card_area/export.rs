@@ -4,9 +4,9 @@ use std::path::{Path, PathBuf};
 
 use egui::{Button, ComboBox, Label, ProgressBar, RichText, TextEdit, Ui};
 
-use super::choose::row_ui;
 use super::frame::CardFrame;
 use super::model::CardState;
+use super::named_row::row_ui;
 use crate::cards::drinks_of_menu;
 use crate::quantity::DisplayUnits;
 use crate::say::{Speaker, say};

@@ -3,8 +3,8 @@
 
 use egui::{Button, ComboBox, Label, RichText, TextEdit, Ui};
 
-use super::choose::row_ui;
 use super::model::CardState;
+use super::named_row::row_ui;
 use crate::book::{Confirmation, ItemId, Settings};
 use crate::edit::{Edit, Focus};
 use crate::quantity::{excerpt, name_as_shown};

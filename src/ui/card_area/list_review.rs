@@ -235,12 +235,17 @@ fn line_ui(ui: &mut Ui, speaker: Speaker<'_>, line: &ReviewLine, is_taken: bool)
     changed
 }
 
-/// Why a line is not ticked by itself: what was left out or assumed of its row, and a price that moves far.
+/// Why a line is not ticked by itself: what was left out or assumed of its row, a price that moves far, and a mark that it
+/// would take away.
 fn doubts(speaker: Speaker<'_>, line: &ReviewLine) -> Vec<String> {
-    let far = line.moves_price_far();
-    let far = far.then(|| speaker.word("cards-screen-price-far").to_owned());
+    let others = [
+        (line.moves_price_far(), "cards-screen-price-far"),
+        (line.sells_again(), "cards-screen-sold-again"),
+    ];
+    let others = others.into_iter().filter(|(is_so, _)| *is_so);
+    let others = others.map(|(_, words)| speaker.word(words).to_owned());
     let doubts = line.doubts.iter().map(|doubt| speaker.doubt(doubt));
-    doubts.chain(far).collect()
+    doubts.chain(others).collect()
 }
 
 /// What a row is about, as far as it can be said; tells what was chosen instead.

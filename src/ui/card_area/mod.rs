@@ -10,9 +10,11 @@ mod list_reading;
 mod list_review;
 mod match_menu;
 mod model;
+mod named_row;
 mod other_shop;
 mod pages;
 mod review;
+mod tasting;
 mod written_recipe;
 
 pub use batch::BatchOrder;
@@ -76,6 +78,7 @@ impl AreaOfWork for CardArea {
         if let Navigation::FiguresCard(also_unapproved) = to {
             self.state.kind = CardKind::Figures;
             self.state.also_unapproved = *also_unapproved;
+            self.state.page = 0;
         }
         if matches!(to, Navigation::MatrixCard) {
             self.state.kind = CardKind::Matrix;

@@ -4,6 +4,7 @@ use std::path::PathBuf;
 
 use super::batch::BatchOrder;
 use super::review::ReviewState;
+use super::tasting::TastingOrder;
 use crate::book::{IngredientId, Recipe, RecipeId, VersionId};
 use crate::cards::{CardKind, CardOptions, CardRequest, Drink, OnMenu, Paper, TaughtSwap};
 use crate::quantity::DisplayUnits;
@@ -39,6 +40,8 @@ pub struct CardState {
     beside_of: Option<RecipeId>,
     /// What goes and what comes in the exercise.
     pub exercise: Option<(IngredientId, IngredientId)>,
+    /// How the blind tasting is held.
+    pub tasting: TastingOrder,
     /// The format of the file.
     pub format: CardFormat,
     /// The card that was in sight when files were last written: what was written is said beside no other.
@@ -108,23 +111,29 @@ impl CardState {
             CardKind::Ladder => CardRequest::Ladder(drink),
             CardKind::Matrix => CardRequest::Matrix(drink),
             CardKind::Comparison => {
-                let mut drinks = vec![drink.clone()];
-                drinks.extend(
-                    self.beside
-                        .iter()
-                        .filter(|version| **version != shown.version)
-                        .map(|version| Drink {
-                            recipe: shown.recipe.clone(),
-                            version: version.clone(),
-                        }),
-                );
+                let drinks = self.with_beside(drink);
                 if drinks.len() < 2 {
                     return None;
                 }
                 CardRequest::Comparison(drinks)
             }
             CardKind::Batch => CardRequest::Batch(self.batch.items()?),
+            CardKind::Scores => CardRequest::Scores(self.tasting.of(self.with_beside(drink))?),
+            CardKind::Pouring => CardRequest::Pouring(self.tasting.of(self.with_beside(drink))?),
         })
+    }
+
+    /// The drink in hand, then the versions that were chosen beside it.
+    fn with_beside(&self, drink: Drink) -> Vec<Drink> {
+        let others = self.beside.iter();
+        let others = others.filter(|version| **version != drink.version);
+        let others: Vec<Drink> = others
+            .map(|version| Drink {
+                recipe: drink.recipe.clone(),
+                version: version.clone(),
+            })
+            .collect();
+        std::iter::once(drink).chain(others).collect()
     }
 
     /// Date, language and units.
@@ -159,7 +168,9 @@ impl CardState {
             | CardKind::Comparison
             | CardKind::Batch
             | CardKind::Exercise
-            | CardKind::Answers => None,
+            | CardKind::Answers
+            | CardKind::Scores
+            | CardKind::Pouring => None,
         }
     }
 }
@@ -177,7 +188,7 @@ pub(super) fn others(recipe: &Recipe, shown: Option<&VersionId>) -> Vec<Option<V
         .collect()
 }
 
-/// Where files go while nobody has said otherwise: the folder in which the program was started.
+/// Where files go while nobody has said otherwise: the home folder, or the one in which the program was started where there is none.
 fn usual_folder() -> PathBuf {
     std::env::home_dir()
         .filter(|folder| !folder.as_os_str().is_empty())

@@ -6,10 +6,10 @@ use egui::{Button, Checkbox, PopupCloseBehavior, RichText, TextEdit, Ui};
 use super::menu_rows::{TICK, as_table, rows_ui};
 use super::menu_state::{COLUMNS, OrderOfMenu, RowsOfMenu, Shows};
 use super::state::{CompareState, CompareView};
-use crate::say::say;
+use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::area::{Area, Navigation};
-use crate::ui::sorted_list::{headings_ui, visible_columns};
+use crate::ui::sorted_list::{Column, columns_from, headings_ui};
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::swap_area::{Parts, progress_ui};
 use crate::ui::theme::{self, grid};
@@ -44,7 +44,10 @@ pub(super) fn menu_ui(
         without: menu.without.clone(),
         sort: menu.sort,
     });
-    commands_ui(ui, screen, (order.len(), rows.0.len()), state, view);
+    let width = ui.available_width() - ui.spacing().scroll.allocated_width();
+    let shown = columns_from(&COLUMNS, width - TICK, state.menu.first_column);
+    let counts = (order.len(), rows.0.len());
+    commands_ui(ui, screen, counts, &shown, state, view);
     ui.add_space(grid::TIGHT);
     if order.is_empty() {
         nothing_ui(ui, screen, rows.0.is_empty(), state);
@@ -57,8 +60,6 @@ pub(super) fn menu_ui(
             ui.multiply_opacity(0.6);
         }
         ui.spacing_mut().item_spacing.y = 0.0;
-        let width = ui.available_width() - ui.spacing().scroll.allocated_width();
-        let shown = visible_columns(&COLUMNS, width - TICK);
         ui.horizontal(|ui| {
             ui.spacing_mut().item_spacing.x = 0.0;
             ui.add_space(TICK);
@@ -139,6 +140,7 @@ fn commands_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     (shown, all): (usize, usize),
+    columns: &[(usize, Column)],
     state: &mut CompareState,
     view: &mut ViewState,
 ) {
@@ -173,7 +175,40 @@ fn commands_ui(
             let also_unapproved = state.menu.shows != Shows::Approved;
             view.go(Area::Cards, Navigation::FiguresCard(also_unapproved));
         }
+        columns_ui(ui, speaker, columns, &mut state.menu.first_column);
     });
+}
+
+/// The ways to the columns that there is no room for; the name stays where it is.
+fn columns_ui(ui: &mut Ui, speaker: Speaker<'_>, shown: &[(usize, Column)], first: &mut usize) {
+    let (Some((from, _)), Some((to, _))) = (shown.first(), shown.last()) else {
+        return;
+    };
+    let (before, behind) = (&COLUMNS[..*from], &COLUMNS[to + 1..]);
+    if before.is_empty() && behind.is_empty() {
+        return;
+    }
+    let named = |columns: &[Column]| {
+        let names: Vec<&str> = columns
+            .iter()
+            .map(|column| speaker.word(column.title))
+            .collect();
+        speaker.and(&names)
+    };
+    for (columns, words, leads_to) in [
+        (
+            before,
+            "compare-menu-columns-before",
+            from.saturating_sub(shown.len()),
+        ),
+        (behind, "compare-menu-columns-behind", to + 1),
+    ] {
+        let button = Button::new(speaker.word(words));
+        let button = ui.add_enabled(!columns.is_empty(), button);
+        if button.on_hover_text(named(columns)).clicked() {
+            *first = leads_to;
+        }
+    }
 }
 
 /// A table with nothing in it says why, and what to do.

@@ -2,26 +2,25 @@
 
 use egui::{
     Checkbox, EventFilter, Key, Modifiers, Rect, Response, ScrollArea, Sense, Ui, UiBuilder,
-    WidgetInfo, pos2, vec2,
+    WidgetInfo, vec2,
 };
 
 use super::menu_state::{
     COLUMNS, CONTAINS, COST, ENERGY, Known, MARGIN, MenuState, OFF, PRICE, STATE, SUGAR, drink_of,
     known,
 };
-use crate::balance::{Margin, Measurand, Reported};
+use crate::balance::{Measurand, Reported};
 use crate::cards::MenuRow;
 use crate::quantity::Uncertain;
 use crate::say::{Speaker, say};
 use crate::ui::Screen;
 use crate::ui::area::Area;
-use crate::ui::commands::{UiCommand, pressed_here};
-use crate::ui::sorted_list::{Column, ListCell, cell_ui, places};
+use crate::ui::sorted_list::{Column, ListCell, cell_ui, neighbour, offset_to, places, take_focus};
 use crate::ui::spreadsheet::{self, Table};
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::value::{Value, gap_words};
 use crate::ui::view_state::ViewState;
-use crate::ui::widgets::name::elided;
+use crate::ui::widgets::name::painted;
 
 /// Room for the tick before a row, in points.
 pub(super) const TICK: f32 = grid::TARGET;
@@ -42,10 +41,8 @@ pub(super) fn rows_ui(
         .id_salt("rows of the menu")
         .auto_shrink(false);
     if state.focus_row {
-        let height = ui.available_height();
-        let top = state.row as f32 * ROW;
-        let least = (top + 2.0 * ROW - height).max(0.0);
-        area = area.vertical_scroll_offset(state.scrolled.clamp(least, (top - ROW).max(least)));
+        let offset = offset_to(state.row, ROW, state.scrolled, ui.available_height());
+        area = area.vertical_scroll_offset(offset);
     }
     let output = area.show_rows(ui, ROW, order.len(), |ui, range| {
         ui.set_max_width(width);
@@ -78,14 +75,7 @@ fn row_keys(
         ..EventFilter::default()
     };
     ui.memory_mut(|memory| memory.set_focus_lock_filter(response.id, filter));
-    let mut to = place;
-    if pressed_here(ui.ctx(), UiCommand::LineBelow) {
-        to = (place + 1).min(count - 1);
-    }
-    if pressed_here(ui.ctx(), UiCommand::LineAbove) {
-        to = place.saturating_sub(1);
-    }
-    if to != place {
+    if let Some(to) = neighbour(ui, place, count) {
         state.row = to;
         state.focus_row = true;
         ui.ctx().request_repaint();
@@ -129,9 +119,7 @@ fn row_ui(
     response.widget_info(|| WidgetInfo::labeled(egui::Role::Button, true, sentence.as_str()));
     if state.focus_row && state.row == place {
         state.focus_row = false;
-        response.request_focus();
-        // The arrow that led here has done its work: egui would take it for a step further.
-        ui.memory_mut(|memory| memory.move_focus(egui::FocusDirection::None));
+        take_focus(ui, &response);
     }
     if response.hovered() {
         let corner = egui::CornerRadius::same(grid::CORNER);
@@ -141,15 +129,13 @@ fn row_ui(
         theme::focus_ring(ui, rect);
     }
     let (at, of_cells) = places(rect, shown);
-    let font = TypeStyle::Body.font_id();
-    let galley = elided(ui, &name, &font, palette.text_strong, at.width());
-    let top = at.center().y - galley.size().y / 2.0;
-    ui.painter()
-        .galley(pos2(at.left(), top), galley, palette.text_strong);
+    let is_cut = painted(ui, at, &name, TypeStyle::Body, palette.text_strong);
     for ((column, look), at) in shown.iter().zip(of_cells) {
         cell_ui(ui, &cells[*column], look, at);
     }
-    match missing(speaker, row) {
+    let whole = is_cut.then_some(name);
+    let told = whole.into_iter().chain(missing(speaker, row));
+    match told.reduce(|before, after| format!("{before}\n{after}")) {
         Some(words) => response.on_hover_text(words),
         None => response,
     }
@@ -226,7 +212,9 @@ fn figure(speaker: Speaker<'_>, row: &MenuRow, column: usize) -> (Value, String)
             )
         }
         MARGIN => (
-            row.margin.as_ref().map_or_else(Value::default, of_margin),
+            row.margin
+                .as_ref()
+                .map_or_else(Value::default, Value::of_margin),
             currency(),
         ),
         SUGAR => of_measurand(speaker, &row.sugar, Measurand::TotalSugar, 1),
@@ -234,15 +222,6 @@ fn figure(speaker: Speaker<'_>, row: &MenuRow, column: usize) -> (Value, String)
         OFF if row.distance_is_least => (exact(row.distance, 1).at_least(), String::new()),
         OFF => (exact(row.distance, 1), String::new()),
         _ => (Value::default(), String::new()),
-    }
-}
-
-fn of_margin(margin: &Margin) -> Value {
-    let value = Value::known(margin.margin, 2);
-    if margin.is_at_most {
-        value.at_most()
-    } else {
-        value
     }
 }
 

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::hash::{Hash, Hasher};
 use std::sync::Arc;
 
-use crate::balance::Reported;
+use crate::balance::{Reported, Verdict};
 use crate::book::{Allergen, Recipe, State, WantedWords};
 use crate::cards::MenuRow;
 use crate::ui::drink_menu::WordsOfDrinks;
@@ -84,6 +84,8 @@ pub(super) struct MenuState {
     pub(super) sort: Option<Sort>,
     /// Drinks that are ticked to be set side by side, in the order of the ticks.
     pub(super) ticked: Vec<Shown>,
+    /// The first column behind the name, where there is no room for all.
+    pub(super) first_column: usize,
     /// The row that the keyboard is on.
     pub(super) row: usize,
     pub(super) focus_row: bool,
@@ -183,9 +185,7 @@ impl BookQuestion for OrderOfMenu {
 /// Whether every pack states that an allergen is neither in a drink nor may be: what is not stated is not free.
 fn is_free_of(row: &MenuRow, allergen: Allergen) -> bool {
     let summary = &row.allergens;
-    summary.is_stated(allergen)
-        && !summary.contains.contains(&allergen)
-        && !summary.may_contain.contains(&allergen)
+    summary.free_of(allergen) == Verdict::Yes && !summary.may_contain.contains(&allergen)
 }
 
 /// Puts rows in order. What is known only as a bound stands behind what is known, and what is not known last, whichever way.
@@ -196,22 +196,13 @@ fn put_in_order(
     name: impl Fn(&MenuRow) -> String,
 ) {
     let Some(column) = sort.column else {
-        shown.sort_by_cached_key(|at| name(&rows[*at]).to_lowercase());
-        if sort.descending {
-            shown.reverse();
-        }
+        sort.by_name(shown, |at| name(&rows[at]).to_lowercase());
         return;
     };
     shown.sort_by(|a, b| {
         let (a, b) = (known(&rows[*a], column), known(&rows[*b], column));
-        a.class().cmp(&b.class()).then_with(|| {
-            let order = a.number().total_cmp(&b.number());
-            if sort.descending {
-                order.reverse()
-            } else {
-                order
-            }
-        })
+        let order = a.number().total_cmp(&b.number());
+        a.class().cmp(&b.class()).then(sort.way(order))
     });
 }
 

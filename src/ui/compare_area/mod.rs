@@ -20,6 +20,7 @@ use super::spreadsheet;
 use super::theme::{self, TypeStyle, grid};
 use super::view_state::ViewState;
 use super::widgets::level_ui;
+use super::widgets::name::{name_button_ui, name_ui};
 use super::words::{paragraph_ui, quiet_ui};
 use crate::quantity::name_as_shown;
 use crate::say::{Speaker, say};
@@ -190,8 +191,8 @@ fn levels_ui(ui: &mut Ui, drinks: &[Drink], speaker: Speaker<'_>) {
             for drink in row {
                 ui.vertical(|ui| {
                     ui.set_width(width);
-                    let name = RichText::new(drink.name(speaker)).font(TypeStyle::Strong.font_id());
-                    ui.add(Label::new(name.color(palette.text_strong)).truncate());
+                    let name = drink.name(speaker);
+                    name_ui(ui, &name, TypeStyle::Strong, palette.text_strong, width);
                     if let Some(difference) = &drink.difference {
                         level_ui(ui, difference, &line, speaker);
                     }
@@ -221,20 +222,19 @@ fn heads_ui(
             ui.vertical(|ui| {
                 ui.set_width(column);
                 ui.set_max_width(column - grid::EASY);
-                let recipe = RichText::new(name_as_shown(&drink.recipe.name))
-                    .font(TypeStyle::Small.font_id());
-                ui.add(Label::new(recipe.color(palette.text_quiet)).truncate());
+                let (recipe, room) = (&drink.recipe.name, column - grid::EASY);
+                name_ui(ui, recipe, TypeStyle::Small, palette.text_quiet, room);
                 ui.horizontal(|ui| {
                     ui.spacing_mut().item_spacing.x = grid::TIGHT;
                     let name = drink.name(speaker);
                     let open = say!(speaker, "compare-open", drink: &name);
-                    let words =
-                        RichText::new(drink.version(speaker)).font(TypeStyle::Strong.font_id());
+                    let words = drink.version(speaker);
                     let room = column - grid::EASY - grid::TARGET - grid::NEAR;
                     let link = ui
                         .scope(|ui| {
                             ui.set_max_width(room);
-                            ui.add(egui::Button::new(words).frame(false).truncate())
+                            let colour = palette.text_normal;
+                            name_button_ui(ui, &words, TypeStyle::Strong, colour, false)
                         })
                         .inner
                         .accessible_name(&open)
@@ -252,9 +252,8 @@ fn heads_ui(
                 ui.vertical(|ui| {
                     ui.set_width(widths.difference);
                     ui.add_space(grid::APART);
-                    let words = RichText::new(speaker.word("compare-difference"));
-                    let words = words.font(TypeStyle::Small.font_id());
-                    ui.add(Label::new(words.color(palette.text_quiet)).truncate());
+                    let (words, room) = (speaker.word("compare-difference"), widths.difference);
+                    name_ui(ui, words, TypeStyle::Small, palette.text_quiet, room);
                 });
             }
         }

@@ -70,9 +70,8 @@ pub(super) struct Part {
     pub(super) rows: Vec<Row>,
 }
 
-/// Figures of the second part, with the most decimals that are shown.
-const FIGURES: [(Measurand, i32); 14] = [
-    (Measurand::TotalSugar, 1),
+/// Figures below the level, with the most decimals that are shown.
+const FIGURES: [(Measurand, i32); 13] = [
     (Measurand::FreeSugars, 1),
     (Measurand::Sweetness, 2),
     (Measurand::TeaSolids, 2),
@@ -219,7 +218,7 @@ fn margin_row(speaker: Speaker<'_>, first: &Drink, drinks: &[Drink]) -> Row {
             more,
         },
         (None, Some(margin)) => Cell::Figure {
-            value: Value::known(margin.margin, 2).at_most(),
+            value: Value::of_margin(margin),
             more: None,
         },
         (None, None) => Cell::Figure {
@@ -250,6 +249,8 @@ fn cost_rows(speaker: Speaker<'_>, first: &Drink, drinks: &[Drink]) -> Vec<Row> 
     vec![
         figure_row(speaker, first, drinks, (Measurand::Cost, 2)),
         margin_row(speaker, first, drinks),
+        // What is asked first when a drink changes: it stands above the level, where it is seen without scrolling.
+        figure_row(speaker, first, drinks, (Measurand::TotalSugar, 1)),
         words("compare-contains", &|drink| {
             listed(&drink.balance.allergens.contains)
         }),

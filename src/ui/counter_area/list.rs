@@ -13,7 +13,9 @@ use crate::quantity::name_as_shown;
 use crate::say::say;
 use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::icons::{Icon, icon_button, paint};
-use crate::ui::sorted_list::{Column, cell_ui, headings_ui, places, visible_columns};
+use crate::ui::sorted_list::{
+    Column, cell_ui, headings_ui, neighbour, offset_to, places, take_focus, visible_columns,
+};
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::starter_kit_offer::starter_kit_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
@@ -232,7 +234,8 @@ fn rows_ui(
         .id_salt(("counter list", state.kind as u8))
         .auto_shrink(false);
     if state.focus_row || std::mem::take(&mut state.scroll_to_row) {
-        area = area.vertical_scroll_offset(offset_for(state, ui.available_height()));
+        let offset = offset_to(state.row, ROW, state.scrolled, ui.available_height());
+        area = area.vertical_scroll_offset(offset);
     }
     let output = area.show_rows(ui, ROW, order.len(), |ui, range| {
         // As wide as the headings, whether or not there is a bar beside the rows.
@@ -257,17 +260,6 @@ fn rows_ui(
     wish
 }
 
-/// How far the list is scrolled so that the row in hand is in sight, in points.
-fn offset_for(state: &CounterState, height: f32) -> f32 {
-    let top = state.row as f32 * ROW;
-    state.scrolled.clamp(
-        (top + ROW + ROW - height).max(0.0),
-        (top - ROW)
-            .max(0.0)
-            .max((top + ROW + ROW - height).max(0.0)),
-    )
-}
-
 /// Arrows to the neighbours, Enter opens, Escape goes back.
 fn row_keys(
     ui: &Ui,
@@ -283,14 +275,7 @@ fn row_keys(
         ..EventFilter::default()
     };
     ui.memory_mut(|memory| memory.set_focus_lock_filter(response.id, filter));
-    let mut to = place;
-    if pressed_here(ui.ctx(), UiCommand::LineBelow) {
-        to = (place + 1).min(order.len() - 1);
-    }
-    if pressed_here(ui.ctx(), UiCommand::LineAbove) {
-        to = place.saturating_sub(1);
-    }
-    if to != place {
+    if let Some(to) = neighbour(ui, place, order.len()) {
         state.row = to;
         state.focus_row = true;
         ui.ctx().request_repaint();
@@ -331,9 +316,7 @@ fn row_ui(
     response.widget_info(|| WidgetInfo::selected(egui::Role::Button, true, is_open, spoken.trim()));
     if state.focus_row && state.row == place {
         state.focus_row = false;
-        response.request_focus();
-        // The arrow that led here has done its work: egui would take it for a step further.
-        ui.memory_mut(|memory| memory.move_focus(egui::FocusDirection::None));
+        take_focus(ui, &response);
     }
     let corner = egui::CornerRadius::same(grid::CORNER);
     let ground = if is_open {

@@ -10,6 +10,7 @@ use crate::book::{
     MeasureKind, RecipeId, Role, VersionId, Vessel, VesselId, VesselKind, millilitres_in_name,
 };
 use crate::edit::{Edit, FieldName, Focus};
+use crate::exchange::{form_told, role_told};
 use crate::say::{Language, Speaker, say};
 use crate::ui::area::Area;
 use crate::ui::theme::{self, grid};
@@ -261,10 +262,12 @@ fn free_vessel(counter: Counter<'_>, name: &str) -> VesselId {
     VesselId::from_name(name, |id| counter.book.vessels.contains(id))
 }
 
-/// An ingredient of which nothing is stated. The words of its name say what it is: "plum syrup", "oat creamer powder".
+/// An ingredient of which nothing is stated. The words of its name say what it is: "plum syrup", "oat creamer powder", "dried
+/// pear slice".
 pub(in crate::ui) fn new_ingredient(book: &Book, name: &str) -> Ingredient {
-    let role = named_by(name, Role::ALL, Speaker::role);
-    let form = named_by(name, Form::ALL, Speaker::form).unwrap_or(match role {
+    let role = named_by(name, Role::ALL, Speaker::role).or_else(|| role_told(name));
+    let form = form_told(name).or_else(|| named_by(name, Form::ALL, Speaker::form));
+    let form = form.unwrap_or(match role {
         Some(Role::Water | Role::Tea) => Form::Liquid,
         _ => Form::Powder,
     });

@@ -42,7 +42,7 @@ pub(super) fn steps_ui(
         number_heading_ui(ui, speaker.word("counter-step-weight"), NUMBER);
     });
     let mut said = String::new();
-    let axes = axes(counter, before);
+    let axes = counter.book.axes();
     for axis in &axes {
         step_ui(ui, sheet, before, axis);
         // All flavours rest on the same source, which is said once.
@@ -114,24 +114,6 @@ fn floor_unit(units: DisplayUnits, axis: &Axis) -> ShownUnit<'_> {
         Axis::Temperature => units.of("K"),
         other => units.of(other.unit()),
     }
-}
-
-/// The fixed axes, then every flavour that an ingredient names or a step is set for.
-fn axes(counter: Counter<'_>, settings: &Settings) -> Vec<Axis> {
-    let mut axes: Vec<Axis> = Axis::FIXED.to_vec();
-    let named = counter
-        .book
-        .ingredients
-        .iter()
-        .flat_map(|ingredient| &ingredient.composition.flavours);
-    let named = named.map(|flavour| Axis::Flavour(flavour.name.clone()));
-    for axis in named.chain(settings.steps.iter().map(|step| step.axis.clone())) {
-        let is_unnamed = matches!(&axis, Axis::Flavour(name) if name.trim().is_empty());
-        if !is_unnamed && !axes.contains(&axis) {
-            axes.push(axis);
-        }
-    }
-    axes
 }
 
 fn default_of(axis: &Axis) -> NoticeableStep {

@@ -16,6 +16,7 @@ use crate::ui::Screen;
 use crate::ui::commands::{UiCommand, pressed_here};
 use crate::ui::field::{Field, draft_error_ui};
 use crate::ui::icons::{Icon, paint};
+use crate::ui::sorted_list::take_focus;
 use crate::ui::theme::{self, TypeStyle, grid};
 use crate::ui::unseen::unseen_ui;
 use crate::ui::view_state::ViewState;
@@ -241,9 +242,7 @@ fn handle_ui(
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, enabled, name));
     if view.focus_wanted.as_ref() == Some(&key) {
         view.focus_wanted = None;
-        response.request_focus();
-        // The arrow that led here has done its work: egui would take it for a step further.
-        ui.memory_mut(|memory| memory.move_focus(egui::FocusDirection::None));
+        take_focus(ui, &response);
         ui.scroll_to_rect(rect.expand(grid::EASY), None);
     }
     if response.has_focus() {

@@ -13,6 +13,7 @@ mod progress;
 mod review;
 mod review_beside;
 mod review_model;
+mod review_outcome;
 mod state;
 mod steps;
 

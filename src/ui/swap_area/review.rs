@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use egui::{Checkbox, Label, RichText, Ui};
 
+use super::review_outcome::{outcome_ui, reasons_ui};
 use super::state::{Reviewed, SwapState};
 use super::{model, review_beside, review_model};
 use crate::edit::Focus;
@@ -12,8 +13,6 @@ use crate::swap::{Question, ReviewItem, Suggestion};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::copy_ui;
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::widgets::level::overall_words;
-use crate::ui::widgets::level_strip_ui;
 use crate::ui::words::{capitalised, paragraph_ui};
 use crate::workbench::{Action, Look};
 
@@ -163,15 +162,7 @@ fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut Swap
             ui.label(RichText::new(state_word).color(palette.text_quiet));
         });
         if let Some(suggestion) = suggestion {
-            let line = super::answer::line_words(speaker, &item.answer);
-            level_strip_ui(ui, &suggestion.difference, line, speaker);
-            let colour = if suggestion.difference.within_one_step() == Some(false) {
-                palette.off_level
-            } else {
-                palette.text_normal
-            };
-            let words = RichText::new(overall_words(&suggestion.difference, screen.speaker));
-            ui.add(Label::new(words.color(colour)).wrap());
+            outcome_ui(ui, speaker, item, suggestion, |overall| overall);
         }
     });
     ui.indent(("review", &name), |ui| {
@@ -179,9 +170,7 @@ fn item_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem, state: &mut Swap
         if let Some(suggestion) = suggestion {
             changes_ui(ui, screen, item, suggestion);
         } else {
-            let reasons = speaker.swap_reasons(&item.answer.reasons);
-            let words = say!(speaker, "swap-screen-no-suggestion", reason: reasons);
-            ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
+            reasons_ui(ui, speaker, item);
         }
     });
 }

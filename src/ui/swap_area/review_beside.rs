@@ -3,16 +3,15 @@
 use egui::{Button, Label, RichText, ScrollArea, TextEdit, Ui};
 
 use super::coming::ComingFor;
+use super::review_outcome::{outcome_ui, reasons_ui};
 use super::state::SwapState;
-use super::{answer, model, review_model};
+use super::{model, review_model};
 use crate::book::{IngredientId, Role};
 use crate::quantity::name_as_shown;
 use crate::say::say;
 use crate::swap::{Question, ReviewItem};
 use crate::ui::Screen;
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::widgets::level::overall_words;
-use crate::ui::widgets::level_strip_ui;
 use crate::ui::words::capitalised;
 
 /// Most ingredients that the menu lists; whoever does not find one types another letter.
@@ -98,8 +97,8 @@ fn candidates_ui(
     ui.set_min_width(WIDTH);
     let typed = &mut state.find_beside;
     let field = TextEdit::singleline(typed).hint_text(speaker.word("swap-screen-find-hint"));
-    ui.add(field)
-        .on_hover_text(speaker.word("swap-screen-find"));
+    let name = speaker.word("swap-screen-find");
+    ui.add(field).accessible_name(name).on_hover_text(name);
     let role = screen.book.ingredient(&question.replace);
     let role = role.map_or(Role::Flavour, |item| item.role);
     let found = screen.answers.to(&ComingFor {
@@ -142,22 +141,17 @@ pub(super) fn other_ui(ui: &mut Ui, screen: &Screen<'_>, item: &ReviewItem) {
         let words = RichText::new(capitalised(&words)).color(palette.text_normal);
         let Some(suggestion) = item.answer.suggestions.first() else {
             ui.label(words);
-            let reasons = speaker.swap_reasons(&item.answer.reasons);
-            let words = say!(speaker, "swap-screen-no-suggestion", reason: reasons);
-            ui.add(Label::new(RichText::new(words).color(palette.caution)).wrap());
+            reasons_ui(ui, speaker, item);
             return;
         };
         ui.label(words);
-        let line = answer::line_words(speaker, &item.answer);
-        level_strip_ui(ui, &suggestion.difference, line, speaker);
-        let overall = overall_words(&suggestion.difference, speaker);
         let cost = review_model::cost_words(speaker, item);
-        let words = say!(speaker, "clauses", before: overall, after: cost);
-        let colour = if suggestion.difference.within_one_step() == Some(false) {
-            palette.off_level
-        } else {
-            palette.text_normal
-        };
-        ui.add(Label::new(RichText::new(words).color(colour)).wrap());
+        outcome_ui(
+            ui,
+            speaker,
+            item,
+            suggestion,
+            |overall| say!(speaker, "clauses", before: overall, after: cost),
+        );
     });
 }

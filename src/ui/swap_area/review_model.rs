@@ -12,7 +12,7 @@ use crate::say::{Speaker, say};
 use crate::swap::{Demands, ReviewItem, Suggestion};
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{Cell, Table, head};
-use crate::ui::value::{Value, more as more_words};
+use crate::ui::value::{self, Value};
 use crate::ui::widgets::level::overall_words;
 
 /// Decimals of money that are shown at most: a tenth of a cent is what a gram of powder costs.
@@ -124,7 +124,7 @@ pub(super) fn cost_words(speaker: Speaker<'_>, item: &ReviewItem) -> String {
 }
 
 fn money(speaker: Speaker<'_>, more: Uncertain) -> String {
-    let digits = more_words(speaker, more, MONEY_DECIMALS);
+    let digits = value::more(speaker, more, MONEY_DECIMALS);
     format!("{digits}\u{a0}{}", speaker.book.settings.currency)
 }
 

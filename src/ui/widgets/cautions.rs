@@ -54,19 +54,18 @@ impl Cautions {
             .iter()
             .partition(|caution| !may_fold(&caution.fact));
         let all: Vec<&Caution> = firm.iter().chain(&folding).copied().collect();
-        let laid_out = sentences(ui, speaker, &all, TypeStyle::Body, room_for_words(ui));
+        let mut laid_out = sentences(ui, speaker, &all, TypeStyle::Body, room_for_words(ui));
         let height = height_of(&laid_out) + 2.0 * f32::from(MARGIN_ABOVE);
         let has_room = height <= ui.content_rect().height() * MOST_UNFOLDED;
         let fold =
             (!has_room && !folding.is_empty()).then(|| fold_words(speaker, &folding, is_open));
-        let shown = if fold.is_some() && !is_open {
-            firm
-        } else {
-            all
-        };
+        if fold.is_some() && !is_open {
+            laid_out.truncate(firm.len());
+        }
+        let shown = &all[..laid_out.len()];
         Self {
             is_empty_drink: balance.resolved.lines().next().is_none(),
-            ..Self::arranged(ui, speaker, &shown, TypeStyle::Body, fold)
+            ..Self::arranged(ui, speaker, (shown, laid_out), TypeStyle::Body, fold)
         }
     }
 
@@ -87,13 +86,14 @@ impl Cautions {
         let fact = allergens.map(CautionFact::Allergens);
         shown.extend(fact.map(|fact| Caution { fact }));
         let shown: Vec<&Caution> = shown.iter().collect();
-        Self::arranged(ui, speaker, &shown, TypeStyle::Small, None)
+        let laid_out = sentences(ui, speaker, &shown, TypeStyle::Small, room_for_words(ui));
+        Self::arranged(ui, speaker, (&shown, laid_out), TypeStyle::Small, None)
     }
 
     fn arranged(
         ui: &Ui,
         speaker: Speaker<'_>,
-        shown: &[&Caution],
+        (shown, laid_out): (&[&Caution], Vec<Arc<Galley>>),
         style: TypeStyle,
         fold: Option<String>,
     ) -> Self {
@@ -101,18 +101,17 @@ impl Cautions {
         let most = (ui.content_rect().height() * MOST_PART).max(LEAST_HEIGHT)
             - margins
             - if fold.is_some() { FOLD } else { 0.0 };
-        let width = room_for_words(ui);
-        let all = sentences(ui, speaker, shown, style, width);
-        let (room, scrolls) = (height_of(&all), height_of(&all) > most);
+        let room = height_of(&laid_out);
+        let scrolls = room > most;
         let mut arranged = Self {
-            sentences: all,
+            sentences: laid_out,
             room,
             scrolls,
             fold,
             is_empty_drink: false,
         };
         if scrolls {
-            let narrow = sentences(ui, speaker, shown, style, width - MORE);
+            let narrow = sentences(ui, speaker, shown, style, room_for_words(ui) - MORE);
             // Only whole sentences, so that none is cut in half; one at least.
             let whole = (1..=narrow.len())
                 .rev()

@@ -2,8 +2,9 @@
 
 use egui::{Key, Modifiers};
 
-use super::{begin, click_into, enter, fill};
+use super::begin;
 use crate::at_the_window::{Window, choose, click, press, tick, type_on};
+use crate::played_day::{click_into, enter, fill};
 
 /// Figures of a label, one after the other.
 fn label(window: &mut Window, figures: &[(&str, &str)]) {
@@ -187,13 +188,11 @@ pub(super) fn house(window: &mut Window) {
     fill(window, "Leaf of the brew", "6 g");
     fill(window, "Steeping time in minutes", "10");
     fill(window, "Yield of a batch", "100");
+    // Their names say that one is a piece to be seen and the other full of air.
     begin(window, FIND, "dried pear slice");
-    choose(window, "Form: powder", "pieces");
-    choose(window, "Usual role: flavour", "garnish");
     click_into(window, "Weight of one piece");
     type_on(window, "1.4");
     begin(window, FIND, "whipped topping");
-    choose(window, "Form: powder", "foam");
     click_into(window, "Density");
     type_on(window, "0.42");
     begin(window, FIND, "ice");

@@ -2,8 +2,8 @@
 
 use egui::{Key, Modifiers};
 
-use super::{click_into, enter};
 use crate::at_the_window::{Window, choose, click, eventually, has, press, says, text_of, type_on};
+use crate::played_day::{click_into, enter};
 
 /// Adds a line below the last one.
 fn line(window: &mut Window, wanted: &str, amount: &str) {

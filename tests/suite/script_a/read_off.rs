@@ -8,6 +8,7 @@ use evensip::book::{
     Axis, Basis, Book, Entry, Form, Ingredient, MeasureKind, Nutrient, Recipe, Role, Temperature,
     VesselKind,
 };
+use evensip::swap::drifted;
 
 pub(super) fn named(book: &Book, name: &str) -> Ingredient {
     let found = book
@@ -213,4 +214,6 @@ pub(super) fn assert_it_is_what_became_of_the_drink(book: &Book) {
     assert!(iced.iced);
     let left = iced.figures.complete(Measurand::IceLeft).unwrap();
     assert!(left > 50.0, "{left} g of ice left");
+    // The scoop has been weighed with another powder since the drink was approved: the drink is the same.
+    assert_eq!(drifted(book), []);
 }

@@ -24,7 +24,10 @@ pub use curve::{CoolingCurve, POURED_CELSIUS};
 pub use prior::{CupPrior, PUBLISHED_CUPS, PublishedCup};
 pub use run::{CoolingError, LEAST_READINGS, MeasuredCooling, NOTED_ROOM, ReadCup};
 
-use crate::book::{ClosureKind, CoolingRun, Vessel};
+use std::rc::Rc;
+
+use crate::balance::recalled::Recalled;
+use crate::book::{ClosureKind, CoolingRun, Vessel, VesselId};
 use crate::quantity::Uncertain;
 use run::{give_a_curve, usable};
 
@@ -99,17 +102,23 @@ pub fn measured_cooling(
     MeasuredCooling::of(&cup, &run.readings, CupPrior::published())
 }
 
-/// The curve of a vessel with its usual closure, so full of its capacity (0 to 1), in a room, and what it rests on. Readings
-/// that give no curve are passed over for the stated time constant, and without one for published cups. A fill that is not
-/// known is taken as a usual one. `None` when the vessel holds nothing or no room is like that.
-pub fn curve_of(
-    vessel: &Vessel,
-    room: f64,
-    fill: Option<f64>,
-) -> Option<(CoolingCurve, CoolingBasis)> {
-    if !ROOMS.contains(&room) {
-        return None;
-    }
+/// A curve with what it rests on, of the vessel that it was worked out for.
+type OfVessel = (Rc<Vessel>, Option<(CoolingCurve, CoolingBasis)>);
+
+thread_local! {
+    static KNOWN: Recalled<VesselId, OfVessel> = const { Recalled::new() };
+}
+
+/// The curve of a vessel as it is open, before its fill and the room are known.
+fn of_open_cup(vessel: &Vessel) -> Option<(CoolingCurve, CoolingBasis)> {
+    let is_same = |(known, _): &OfVessel| **known == *vessel;
+    let fitted = || (Rc::new(vessel.clone()), fitted_to(vessel));
+    KNOWN
+        .with(|known| known.answer(&vessel.id, is_same, fitted))
+        .1
+}
+
+fn fitted_to(vessel: &Vessel) -> Option<(CoolingCurve, CoolingBasis)> {
     let prior = CupPrior::published();
     let read = || {
         let run = vessel.cooling_run.as_ref()?;
@@ -128,7 +137,21 @@ pub fn curve_of(
         let curve = CoolingCurve::of_a_cup(vessel.capacity, prior)?;
         Some((curve, CoolingBasis::PublishedCups))
     };
-    let (curve, basis) = read().or_else(stated).or_else(published)?;
+    read().or_else(stated).or_else(published)
+}
+
+/// The curve of a vessel with its usual closure, so full of its capacity (0 to 1), in a room, and what it rests on. Readings
+/// that give no curve are passed over for the stated time constant, and without one for published cups. A fill that is not
+/// known is taken as a usual one. `None` when the vessel holds nothing or no room is like that.
+pub fn curve_of(
+    vessel: &Vessel,
+    room: f64,
+    fill: Option<f64>,
+) -> Option<(CoolingCurve, CoolingBasis)> {
+    if !ROOMS.contains(&room) {
+        return None;
+    }
+    let (curve, basis) = of_open_cup(vessel)?;
     let curve = curve
         .under(vessel.usual_closure())
         .filled(fill)

@@ -1,5 +1,6 @@
 //! The editor of a measure: its readings, and what they say of one use.
 
+mod control;
 mod readings;
 mod results;
 
@@ -68,6 +69,14 @@ pub(super) fn editor_ui(
         }
         if at + 1 == widths.len() {
             results::results_ui(ui, counter, &found);
+            if let Some(kept) = control::control_ui(ui, counter, &found) {
+                sheet.change("reading", |item| item.readings = kept);
+                for place in 0..found.readings.len() {
+                    for column in ["reading-uses", "reading-amount", "reading-day"] {
+                        sheet.forget_draft(FieldName::at(column, place));
+                    }
+                }
+            }
             let since = sheet.beside(Since::of(&*found, &tasted), Since::edit);
             way = earlier_ui(ui, counter.speaker, &*found, &tasted, since);
             section_ui(ui, counter.speaker.word("counter-used-in"));

@@ -4,17 +4,16 @@ use egui::{Button, ScrollArea, Ui};
 
 use crate::book::{Ingredient, IngredientId, Measure, Reading, ReadingAmount};
 use crate::edit::{FieldName, Focus};
-use crate::quantity::{TypedAmount, TypedUnit, cut_in_the_middle, parse_amounts};
+use crate::quantity::{TypedAmount, TypedUnit, parse_amounts};
 use crate::say::{Speaker, say};
 use crate::ui::counter_area::item::Counter;
 use crate::ui::counter_area::state::{NextReadings, NextWeighed};
 use crate::ui::icons::{Icon, icon_button};
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
-use crate::ui::theme::{TypeStyle, grid};
+use crate::ui::theme::grid;
 use crate::ui::widgets::form::{
     Entry, Sheet, cell_ui, in_unit, number_heading_ui, plain, read_date, section_ui, words_ui,
 };
-use crate::ui::widgets::name::width_of;
 use crate::ui::widgets::word_menu_ui;
 
 /// Widths of what, uses, what was read and day, in points.
@@ -253,10 +252,8 @@ fn what_ui(
     name: &str,
 ) -> Option<IngredientId> {
     let word = weighed(counter.speaker, ingredient);
-    let (font, room) = (TypeStyle::Body.font_id(), WHAT - 24.0);
-    let fitting = cut_in_the_middle(&word, |word| width_of(ui, word, &font) <= room);
     let mut taken = ingredient.cloned();
-    let menu = word_menu_ui(ui, focus, name, &fitting, |ui| {
+    word_menu_ui(ui, focus, name, &word, |ui| {
         ScrollArea::vertical()
             .max_height(90.0 * grid::STEP)
             .show(ui, |ui| {
@@ -278,11 +275,6 @@ fn what_ui(
                 }
             });
     });
-    if *fitting != *word {
-        // What is read aloud is whole, however narrow the column is.
-        let whole = say!(counter.speaker, "choice-named", name: name, word: &word);
-        menu.accessible_name(whole).on_hover_text(&word);
-    }
     taken
 }
 

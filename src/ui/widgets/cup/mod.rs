@@ -11,7 +11,7 @@ pub use layers::{Filling, Layer, Texture, filling};
 
 use std::fmt::Write as _;
 
-use egui::{Response, Role, Sense, Ui, Vec2, WidgetInfo};
+use egui::{Response, Role, Sense, Ui, Vec2, WidgetInfo, vec2};
 
 use self::names::Labels;
 use self::notes::Notes;
@@ -21,7 +21,8 @@ use crate::say::{Speaker, say};
 use crate::ui::screen::Screen;
 use crate::ui::theme::{self, grid};
 
-/// The cup of the version in hand. Returns the line whose layer or name was clicked.
+/// The cup of the version in hand, higher than asked for where the names of its layers want that. Returns the line whose layer or
+/// name was clicked.
 pub fn cup_ui(ui: &mut Ui, screen: &Screen<'_>, size: Vec2) -> Option<LineId> {
     let vessel = screen
         .balance
@@ -32,7 +33,8 @@ pub fn cup_ui(ui: &mut Ui, screen: &Screen<'_>, size: Vec2) -> Option<LineId> {
     let cup = Frustum::of(vessel.map(AsRef::as_ref));
     let filling = filling(screen.book, screen.balance, screen.lens, &cup);
     let notes = Notes::new(screen, &cup, &filling, vessel.is_some());
-    let (rect, response) = ui.allocate_exact_size(size, Sense::hover());
+    let height = size.y.max(paint::room_for_names(size.x, &filling, &notes));
+    let (rect, response) = ui.allocate_exact_size(vec2(size.x, height), Sense::hover());
     response.widget_info(|| {
         WidgetInfo::labeled(
             Role::Image,

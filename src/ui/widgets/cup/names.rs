@@ -20,6 +20,13 @@ struct Label {
     lit: bool,
 }
 
+impl Label {
+    /// Height that it takes among the others, in points.
+    fn height(&self) -> f32 {
+        self.galley.size().y.max(TEXT_LINE)
+    }
+}
+
 /// The names beside the cup, and the temperature above them.
 pub(super) struct Labels {
     names: Vec<Label>,
@@ -68,14 +75,14 @@ impl Labels {
             None => screen.speaker.word("widget-cup-served").to_owned(),
         };
         let state = lay(state, TypeStyle::Small, palette.text_quiet);
-        let head = pos2(left, drawing.rim() - ABOVE);
         let head_height =
             temperature.as_ref().map_or(0.0, |galley| galley.size().y) + state.size().y;
-        spread(
-            &mut labels,
-            head.y + head_height + grid::NEAR,
-            drawing.foot.y,
-        );
+        let names_from = head_height + grid::NEAR;
+        let names: f32 = labels.iter().map(Label::height).sum();
+        // A cup that is low leaves less room beside it than there is above.
+        let top = (drawing.rim() - ABOVE).min(drawing.foot.y - names - names_from);
+        let head = pos2(left, top.max(drawing.rect.top()));
+        spread(&mut labels, head.y + names_from, drawing.foot.y);
         Some(Self {
             names: labels,
             head,
@@ -140,7 +147,7 @@ fn name_of(ui: &Ui, layer: &Layer, room: f32, lit: bool, speaker: Speaker<'_>) -
 
 /// Moves names apart, from the bottom up, so that none lies on another; the order stays.
 fn spread(labels: &mut [Label], top: f32, bottom: f32) {
-    let half = |label: &Label| label.galley.size().y.max(TEXT_LINE) / 2.0;
+    let half = |label: &Label| label.height() / 2.0;
     let mut limit = bottom;
     for label in labels.iter_mut() {
         label.place.y = label.place.y.min(limit - half(label));

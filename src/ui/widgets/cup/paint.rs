@@ -18,6 +18,8 @@ pub(super) const LIP: f32 = 4.0;
 pub(super) const ABOVE: f32 = 10.0;
 /// Height of a line of small text, in points.
 pub(super) const TEXT_LINE: f32 = 18.0;
+/// Height of the temperature and the words under it, above the names, in points.
+const HEAD: f32 = 64.0;
 /// Part of the width that the cup may take when there are names beside it.
 const CUP_PART: f32 = 0.52;
 /// From this width on there are names beside the cup, in points.
@@ -34,6 +36,21 @@ const ICE_BLOCK: f32 = 17.0;
 const ICE_PACKING: f64 = 0.6;
 /// Diameter of a piece of topping, in points.
 const PIECE: f32 = 9.0;
+
+/// Height that the names beside a cup of this width want, with the temperature above them and what is written below, in points;
+/// 0 where there are none.
+pub(super) fn room_for_names(width: f32, filling: &Filling, notes: &Notes) -> f32 {
+    if width < WIDE {
+        return 0.0;
+    }
+    let names = filling.layers.len() as f32 * TEXT_LINE;
+    HEAD + names + below(notes)
+}
+
+/// Height of what is written below a cup, in points.
+fn below(notes: &Notes) -> f32 {
+    TEXT_LINE * notes.lines() as f32 + grid::NEAR
+}
 
 /// A cup with its place on the screen.
 pub(super) struct Drawing<'cup> {
@@ -54,7 +71,7 @@ impl<'cup> Drawing<'cup> {
         filling: &'cup Filling,
         notes: &'cup Notes,
     ) -> Self {
-        let below = TEXT_LINE * notes.lines() as f32 + grid::NEAR;
+        let below = below(notes);
         let height = (rect.height() - ABOVE - below).max(1.0);
         let part = if rect.width() >= WIDE { CUP_PART } else { 1.0 };
         let width = (rect.width() * part - 2.0 * LIP).max(1.0);
