@@ -113,6 +113,7 @@ mod tests {
             FoundKind::Instruction,
             FoundKind::Note,
             FoundKind::Approval,
+            FoundKind::Tasting,
             FoundKind::Shop,
         ];
         let vessels = [VesselKind::Cup, VesselKind::Shaker, VesselKind::Jug];

@@ -37,6 +37,12 @@ impl Speaker<'_> {
                 let (date, by) = (&approval.date, &approval.by);
                 say!(self, "look-up-approval-of", drink: drink, date: date, by: by)
             }
+            Spot::Tasting(recipe, id) => {
+                let recipe = self.book.recipe(recipe)?;
+                let date = excerpt(&self.book.tasting(id)?.date, LONGEST);
+                let drink = self.drink_found(recipe, None);
+                say!(self, "look-up-tasting-of", drink: drink, date: date)
+            }
             Spot::Ingredient(id) => {
                 let item = self.book.ingredient(id)?;
                 let (role, form) = (self.role(item.role), self.form(item.form));

@@ -209,6 +209,11 @@ fn go_to(spot: &Spot, view: &mut ViewState) {
             show(view, recipe, None);
             view.focus_wanted = Some(Focus::Approval(recipe.clone(), *at));
         }
+        Spot::Tasting(recipe, id) => {
+            show(view, recipe, None);
+            let tasting = ItemId::Tasting(id.clone());
+            view.go(Area::Recipe, Navigation::Item(tasting));
+        }
         Spot::Ingredient(id) => at_counter(view, ItemId::Ingredient(id.clone())),
         Spot::Flavour(id, at) => {
             let item = ItemId::Ingredient(id.clone());

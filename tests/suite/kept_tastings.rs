@@ -14,6 +14,7 @@ use evensip::book::{
     TasteNote, TastedCup, TastedFactor, TastedFigure, Tasting, TastingId, TastingOutcome,
     Unfinished, VersionId, findings,
 };
+use evensip::book::{LookUpIndex, Spot};
 use evensip::book_file::{built_in_book, load, parse, write};
 use evensip::edit::{Edit, EditError, Focus, History, apply, apply_all, apply_soundly};
 use evensip::say::Speaker;
@@ -22,8 +23,8 @@ use evensip::ui::Area;
 use serde_json::Value;
 
 use crate::at_the_window::{
-    TALL, Window, book, choose, click, go, press, retype, says, show, type_into, type_on, undo,
-    window_of,
+    TALL, Window, WindowBuilder, book, choose, click, go, press, retype, says, show, type_into,
+    type_on, undo, window_of,
 };
 use crate::commands::{SAMPLE, evensip};
 
@@ -704,4 +705,35 @@ fn the_window_keeps_a_tasting_and_leads_to_what_it_says() {
     assert!(label.contains("take over what tastings show"), "{label}");
     undo(&mut window);
     assert!(figures(&window).is_empty());
+}
+
+#[test]
+fn what_people_said_of_a_cup_is_found_by_its_words() {
+    let book = built_in_book().unwrap();
+    let recipe = RecipeId::new("hob-and-ember").unwrap();
+    let cup = TastedCup::of_drink(&book, &recipe, None).unwrap();
+    let mut entry = tasting(
+        "found",
+        Axis::Sweetness,
+        [cup.clone(), cup],
+        TastingOutcome::Said,
+    );
+    entry.people = vec!["Orla".to_owned()];
+    entry.notes = vec![TasteNote {
+        person: "Orla".to_owned(),
+        cup: 1,
+        axis: None,
+        text: "a velvet finish".to_owned(),
+    }];
+    let spot = Spot::Tasting(recipe, entry.id.clone());
+    let book = apply_soundly(&book, [&Edit::PutTasting(entry)]).unwrap();
+    let mut window = WindowBuilder::of(TALL).with_book(book.clone()).open();
+    for words in ["velvet finish", "orla hob"] {
+        let hits = LookUpIndex::of(&book).find(&book, words, 5);
+        assert_eq!(hits.best[0].spot, spot, "{words}");
+    }
+    press(&mut window, Modifiers::COMMAND, Key::F);
+    type_on(&mut window, "velvet");
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    assert!(says(&window, "a velvet finish") && says(&window, "Delete this tasting"));
 }

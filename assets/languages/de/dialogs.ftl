@@ -78,6 +78,7 @@ look-up-note-on-book = zum Buch
 look-up-line-note = zu { $ingredient } in { $drink }
 look-up-in = in { $name }
 look-up-approval-of = von { $drink }, { $date }, durch { $by }
+look-up-tasting-of = von { $drink }, { $date }
 look-up-ingredient = { $role }, { $form }
 look-up-ingredient-of = { $brand }, { $role }, { $form }
 # The word that the note on the book is found by.

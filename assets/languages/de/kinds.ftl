@@ -93,6 +93,7 @@ found-ice-level = Eisstufe
 found-instruction = Anweisung
 found-note = Notiz
 found-approval = Freigabe
+found-tasting = Verkostung
 found-shop = Laden
 
 # How serious a finding is.

@@ -78,6 +78,7 @@ look-up-note-on-book = on the book
 look-up-line-note = on { $ingredient } in { $drink }
 look-up-in = in { $name }
 look-up-approval-of = of { $drink }, { $date } by { $by }
+look-up-tasting-of = of { $drink }, { $date }
 look-up-ingredient = { $role }, { $form }
 look-up-ingredient-of = { $brand }, { $role }, { $form }
 # The word that the note on the book is found by.

@@ -93,6 +93,7 @@ found-ice-level = ice level
 found-instruction = instruction
 found-note = note
 found-approval = approval
+found-tasting = tasting
 found-shop = shop
 
 # How serious a finding is.

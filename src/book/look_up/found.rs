@@ -1,8 +1,8 @@
 //! What can be found in a book, and where it stands.
 
 use crate::book::{
-    Form, IngredientId, LineId, MeasureId, MeasureKind, RecipeId, Role, State, UsualIce, VersionId,
-    VesselId, VesselKind,
+    Form, IngredientId, LineId, MeasureId, MeasureKind, RecipeId, Role, State, TastingId, UsualIce,
+    VersionId, VesselId, VesselKind,
 };
 
 /// What kind of thing was found. The order is that of hits that fit equally well.
@@ -30,6 +30,8 @@ pub enum FoundKind {
     Note,
     /// An approval.
     Approval,
+    /// A tasting.
+    Tasting,
     /// The shop by its name.
     Shop,
 }
@@ -49,6 +51,7 @@ impl FoundKind {
             Self::Instruction => "instruction",
             Self::Note => "note",
             Self::Approval => "approval",
+            Self::Tasting => "tasting",
             Self::Shop => "shop",
         }
     }
@@ -105,6 +108,8 @@ pub enum Spot {
     RecipeNote(RecipeId),
     /// An approval of a recipe, by its number from 0.
     Approval(RecipeId, usize),
+    /// A tasting, on the sheet of a recipe that was in it.
+    Tasting(RecipeId, TastingId),
     /// An ingredient.
     Ingredient(IngredientId),
     /// The flavour of an ingredient, by its number from 0.

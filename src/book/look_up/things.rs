@@ -9,7 +9,8 @@ use super::found::{FoundKind, Hit, KindWord, PIECE, Spot, Thing};
 use super::texts::{contents, in_all_languages, in_other_languages, words_of_contents};
 use super::{Fit, WantedWords};
 use crate::book::{
-    Book, Change, Entry, Ingredient, Level, LevelName, LineId, Recipe, Settings, Version, VersionId,
+    Book, Change, Entry, Ingredient, Level, LevelName, LineId, Recipe, Settings, Tasting, Version,
+    VersionId,
 };
 use crate::quantity::excerpt;
 
@@ -71,6 +72,9 @@ pub(super) fn all(book: &Book, further: &dyn Fn(KindWord) -> Option<String>) -> 
     let mut things = Vec::new();
     for recipe in &book.recipes {
         of_recipe(book, recipe, words, &mut things);
+    }
+    for tasting in &book.tastings {
+        of_tasting(book, tasting, words, &mut things);
     }
     for item in &book.ingredients {
         of_ingredient(item, words, &mut things);
@@ -163,6 +167,28 @@ fn of_ingredient(item: &Ingredient, words: &Words<'_>, things: &mut Vec<Thing>) 
         let spot = Spot::Flavour(item.id.clone(), at);
         things.push(thing(kind, spot, &flavour.name, &beside, ""));
     }
+}
+
+/// A tasting of drinks is found by its day, by who tasted, and by why and what was said; one of cups that were mixed has no sheet
+/// that it stands on.
+fn of_tasting(book: &Book, tasting: &Tasting, words: &Words<'_>, things: &mut Vec<Thing>) {
+    let mut recipes = tasting.cups.iter().filter_map(|cup| cup.recipe.as_ref());
+    let Some(recipe) = recipes.find_map(|id| book.recipe(id)) else {
+        return;
+    };
+    let kind = FoundKind::Tasting;
+    let people = tasting.people.join(" ");
+    let beside = [&recipe.name, &tasting.date, &people, &*words.of_kind(kind)].join(" ");
+    let spot = Spot::Tasting(recipe.id.clone(), tasting.id.clone());
+    things.push(thing(kind, spot, "", &beside, &text_of_tasting(tasting)));
+}
+
+fn text_of_tasting(tasting: &Tasting) -> String {
+    let notes = tasting.notes.iter();
+    let notes = notes.flat_map(|note| [note.person.as_str(), note.text.as_str()]);
+    let parts = std::iter::once(tasting.reason.as_str()).chain(notes);
+    let parts: Vec<&str> = parts.filter(|part| !part.trim().is_empty()).collect();
+    parts.join(" · ")
 }
 
 fn text_of_ingredient(item: &Ingredient) -> String {
@@ -321,6 +347,10 @@ pub(super) fn hit(book: &Book, thing: &Thing, fit: Fit, wanted: &WantedWords) ->
         Spot::Approval(recipe, at) => {
             let approval = book.recipe(recipe)?.approvals.get(*at)?;
             (wanted.piece_of(&approval.reason, PIECE), String::new())
+        }
+        Spot::Tasting(_, id) => {
+            let text = text_of_tasting(book.tasting(id)?);
+            (wanted.piece_of(&text, PIECE), String::new())
         }
         Spot::Ingredient(id) => {
             let item = book.ingredient(id)?;

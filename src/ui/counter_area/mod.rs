@@ -26,6 +26,7 @@ use super::area::{Area, Navigation};
 use super::area_of_work::{AreaOfWork, Desk, Place};
 use super::theme::{self, grid};
 use super::view_state::ViewState;
+use crate::book::ItemId;
 use crate::edit::Focus;
 use crate::ui::words;
 use crate::workbench::{Action, Shown, Workbench};
@@ -58,6 +59,7 @@ impl AreaOfWork for CounterState {
     fn go(&mut self, to: &Navigation) {
         match to {
             Navigation::ByKey(Area::Counter) => self.take_keyboard(),
+            Navigation::Item(ItemId::Tasting(_)) => {}
             Navigation::Item(item) => match CounterItem::of(item) {
                 Some(item) => self.show_in_list(item),
                 None => self.look_at(Kind::Shop),
@@ -245,7 +247,7 @@ fn item_ui(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::book::{IngredientId, ItemId, MeasureId};
+    use crate::book::{IngredientId, MeasureId};
     use crate::edit::FieldName;
 
     #[test]

@@ -20,6 +20,7 @@ pub(super) use self::state::RecipeState;
 use egui::Ui;
 
 use super::Screen;
+use super::area::Navigation;
 use super::area_of_work::{AreaOfWork, Desk, Place};
 use super::commands::UiCommand;
 use super::theme::grid;
@@ -52,6 +53,12 @@ impl AreaOfWork for RecipeState {
     ) -> bool {
         self.follow(Some(&drink.shown.recipe));
         commands::carry_out(command, drink, &mut self.finder, view, actions)
+    }
+
+    fn go(&mut self, to: &Navigation) {
+        if let Navigation::Item(ItemId::Tasting(id)) = to {
+            self.tasting = Some(id.clone());
+        }
     }
 
     fn open(&mut self, focus: &Focus) {
