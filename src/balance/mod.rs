@@ -73,6 +73,7 @@ pub use report::caution::{
 };
 pub use report::every_version::VersionBalances;
 pub use report::held::{held_standard, level_aims, room_of, standard_balance, without_sweeteners};
+pub use report::last_sip::{LastSip, LastSipRemark, OtherWay, Sip, last_sip, other_ways};
 pub use report::margin::{Margin, margin};
 pub use report::milestones::{Cooling, CoolingLine, CoolingMilestone, cooling};
 pub use report::narrowing::{Doubtful, Narrowing, ToMeasure};

@@ -1,4 +1,4 @@
-//! Commands that need no display: check, balance, swap, cups, why-off, ladder, card, bring-in, blind, tasting, brix, control.
+//! Commands that need no display: check, balance, swap, cups, why-off, last-sip, ladder, card, bring-in, blind, tasting, brix, control.
 //!
 //! They print for people by default and one JSON document with `--json`. Exit code 0 on success, 1 when the book has
 //! errors, 2 on wrong usage; messages go to standard error.
@@ -17,6 +17,7 @@ mod cups;
 mod facts;
 mod json;
 mod ladder;
+mod last_sip;
 mod out_file;
 mod serving_json;
 mod swap;
@@ -74,6 +75,9 @@ pub enum Command {
     /// Tell what most likely went wrong with one cup, by its weight, temperature, °Brix or ice
     #[command(after_help = exit_codes())]
     WhyOff(WhyOffArguments),
+    /// Tell how warm, sweet and strong a drink is from the counter to the last sip, and when it is at its best
+    #[command(after_help = exit_codes())]
+    LastSip(LastSipArguments),
     /// Print the sugar ladder of a recipe or version, with the floor that its powders carry
     #[command(after_help = exit_codes())]
     Ladder(LadderArguments),
@@ -253,12 +257,28 @@ pub struct WhyOffArguments {
     /// Temperature of that sample, °C, for an instrument that doesn't correct for it
     #[arg(long, value_parser = amount, requires = "brix", value_name = "CELSIUS")]
     brix_at: Option<f64>,
-    /// What is in it that misleads a refractometer
-    #[arg(long, value_enum, requires = "brix")]
-    holds: Vec<brix::HoldsArgument>,
     /// The ice in the cup, fished out and weighed, g
     #[arg(long, value_parser = amount, value_name = "GRAMS")]
     ice: Option<f64>,
+    /// Print one JSON document
+    #[arg(long)]
+    json: bool,
+}
+
+/// Arguments of `last-sip`.
+#[derive(Debug, Args)]
+pub struct LastSipArguments {
+    /// The book
+    book: PathBuf,
+    /// Id of the recipe
+    #[arg(long)]
+    recipe: String,
+    /// Id of the version; the recipe itself when none is given
+    #[arg(long)]
+    version: Option<String>,
+    /// Minutes until the last sip
+    #[arg(long, default_value_t = 60, value_parser = clap::value_parser!(u16).range(1..=240))]
+    minutes: u16,
     /// Print one JSON document
     #[arg(long)]
     json: bool,
@@ -551,6 +571,7 @@ pub fn run(command: Command) -> ExitCode {
         Command::Swap(arguments) => swap::run(&arguments),
         Command::Cups(arguments) => cups::run(&arguments),
         Command::WhyOff(arguments) => why_off::run(&arguments),
+        Command::LastSip(arguments) => last_sip::run(&arguments),
         Command::Ladder(arguments) => ladder::run(&arguments),
         Command::Card(arguments) => card::run(&arguments),
         Command::BringIn(arguments) => bring_in::run(&arguments),

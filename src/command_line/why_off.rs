@@ -9,8 +9,7 @@ use super::{
     speaker, version_called,
 };
 use crate::book::{Book, Recipe, VersionId};
-use crate::cups::{CupReading, LikelyFault, Measured, OffBy, WhyOff, WhyOffRemark, why_off};
-use crate::quantity::Uncertain;
+use crate::cups::{CupDoctor, CupReading, LikelyFault, Measured, OffBy, WhyOff, WhyOffRemark};
 use crate::say::Speaker;
 use crate::tasting::{BrixReading, USUAL_LIMITS_BRIX, soluble_solids};
 
@@ -18,12 +17,12 @@ pub(super) fn run(arguments: &WhyOffArguments) -> Result<ExitCode, Failure> {
     let (book, findings) = open(&arguments.book)?;
     let recipe = recipe_called(&book, &arguments.recipe)?;
     let version = version_called(recipe, arguments.version.as_deref())?;
-    let readings = readings(&book, arguments)?;
-    let Some(why) = why_off(&book, recipe, version.as_ref(), &readings) else {
+    let Some(doctor) = CupDoctor::of(&book, recipe, version.as_ref()) else {
         return Err(Failure::Usage(
             speaker().word("command-no-drink").to_owned(),
         ));
     };
+    let why = doctor.why_off(&readings(&book, &doctor, arguments)?);
     if arguments.json {
         print_json(&document(&book, recipe, version.as_ref(), &why))?;
     } else {
@@ -39,33 +38,28 @@ pub(super) fn run(arguments: &WhyOffArguments) -> Result<ExitCode, Failure> {
 }
 
 /// What was read, each with what its instrument may be off by.
-fn readings(book: &Book, arguments: &WhyOffArguments) -> Result<Vec<CupReading>, Failure> {
+fn readings(
+    book: &Book,
+    doctor: &CupDoctor,
+    arguments: &WhyOffArguments,
+) -> Result<Vec<CupReading>, Failure> {
     let reading = |measured: Measured, value: Option<f64>| {
-        value.map(|value| CupReading {
-            measured,
-            read: Uncertain {
-                value,
-                u: measured.usual_uncertainty(book),
-            },
-        })
+        value.map(|value| doctor.reading(book, measured, value))
     };
     let brix = arguments.brix.map(|brix| {
         let reading = BrixReading {
             brix,
             celsius: arguments.brix_at,
             limits: USUAL_LIMITS_BRIX,
-            misleading: arguments.holds.iter().map(|one| (*one).into()).collect(),
+            misleading: Vec::new(),
         };
         soluble_solids(&reading).map_err(|outside| Failure::Usage(speaker().brix_outside(&outside)))
     });
-    let brix = brix.transpose()?.map(|read| CupReading {
-        measured: Measured::Brix,
-        read: read.solids,
-    });
+    let brix = brix.transpose()?.map(|read| read.solids.value);
     let readings = [
         reading(Measured::Weight, arguments.weight),
         reading(Measured::Temperature, arguments.celsius),
-        brix,
+        reading(Measured::Brix, brix),
         reading(Measured::Ice, arguments.ice),
     ];
     Ok(readings.into_iter().flatten().collect())

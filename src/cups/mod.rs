@@ -6,7 +6,7 @@
 //! knows better, stays where it is ([`When`]). Each cup is held to the standard of the drink, by the noticeable step of each axis.
 //!
 //! - [`draw_cups`] draws them and says how many taste like the standard, and what would help.
-//! - [`why_off`] says of one cup that was weighed or read what most likely went wrong with it.
+//! - [`CupDoctor`] says of one cup that was weighed or read what most likely went wrong with it.
 //!
 //! The same seed gives the same cups, on every machine.
 
@@ -32,6 +32,5 @@ pub use share::Share;
 pub use shift::{AxisCups, Cups, CupsQuestion, QUANTILES, draw_cups};
 pub use why_off::{
     CupDoctor, CupReading, LikelyFault, Measured, NextMeasurement, OffBy, SimulatedCup, WhyOff,
-    why_off,
 };
 pub use why_off_remark::WhyOffRemark;

@@ -15,7 +15,7 @@ use super::normal::NormalDraws;
 use crate::balance::{Balance, Figures, Measurand, balance_version};
 use crate::book::{Book, Recipe, VersionId};
 use crate::quantity::{RECTANGULAR, Uncertain};
-use crate::tasting::USUAL_LIMITS_BRIX;
+use crate::tasting::{BrixReading, Misleading, USUAL_LIMITS_BRIX, soluble_solids};
 
 /// The part of the cups asked about that nothing went wrong with (assumed).
 const ONLY_SCATTER: f64 = 0.2;
@@ -36,6 +36,9 @@ const UNEXPLAINED: f64 = 0.001;
 /// source).
 const SCALE_STEP: f64 = 1.0;
 const THERMOMETER: f64 = 0.5;
+
+/// Protein, fat or fibre in 100 ml from which a drink blurs a refractometer, g (assumed: water with a tenth of milk holds 0.3 g).
+const MILKY: f64 = 0.3;
 
 /// Standard uncertainty of ice that is fished out and weighed, g (assumed: the water that clings to it).
 const CLINGING: f64 = 3.0;
@@ -77,18 +80,35 @@ impl Measured {
         }
     }
 
-    /// Standard uncertainty of one reading of it in a shop, in the unit of the figure.
-    pub fn usual_uncertainty(self, book: &Book) -> f64 {
+    /// Standard uncertainty of one reading of it in a shop, in the unit of the figure. A refractometer reads what is milky or pulpy
+    /// badly.
+    fn uncertainty(self, book: &Book, balance: &Balance, value: f64) -> f64 {
         let instruments = &book.settings.instruments;
         match self {
             Self::Weight => instruments.scale_grams.unwrap_or(SCALE_STEP) / 2.0 * RECTANGULAR,
             Self::Temperature => {
                 instruments.thermometer_kelvin.unwrap_or(THERMOMETER) * RECTANGULAR
             }
-            Self::Brix => USUAL_LIMITS_BRIX * RECTANGULAR,
+            Self::Brix => soluble_solids(&BrixReading {
+                brix: value,
+                celsius: None,
+                limits: USUAL_LIMITS_BRIX,
+                misleading: misleading(balance),
+            })
+            .map_or(USUAL_LIMITS_BRIX * RECTANGULAR, |read| read.solids.u),
             Self::Ice => CLINGING,
         }
     }
+}
+
+/// What misleads a refractometer in a drink.
+fn misleading(balance: &Balance) -> Vec<Misleading> {
+    let figures = &balance.figures;
+    let is_there = |measurand: Measurand| figures.of[measurand.slot()] > MILKY;
+    let is_dairy = is_there(Measurand::ProteinPer100Ml) || is_there(Measurand::FatPer100Ml);
+    let dairy = is_dairy.then_some(Misleading::Dairy);
+    let fibre = is_there(Measurand::FibrePer100Ml).then_some(Misleading::Fibre);
+    dairy.into_iter().chain(fibre).collect()
 }
 
 /// A reading of a cup.
@@ -192,16 +212,6 @@ pub struct SimulatedCup {
     pub readings: Vec<CupReading>,
 }
 
-/// Why a cup of a version is off; `None` when there is no such version, or nothing in its cup.
-pub fn why_off(
-    book: &Book,
-    recipe: &Recipe,
-    version: Option<&VersionId>,
-    readings: &[CupReading],
-) -> Option<WhyOff> {
-    Some(CupDoctor::of(book, recipe, version)?.why_off(readings))
-}
-
 impl CupDoctor {
     /// The drink of a version; `None` when there is no such version, or nothing in its cup.
     pub fn of(book: &Book, recipe: &Recipe, version: Option<&VersionId>) -> Option<Self> {
@@ -225,11 +235,26 @@ impl CupDoctor {
             }));
         }
         Some(Self {
-            usual: Measured::ALL.map(|measured| measured.usual_uncertainty(book)),
+            usual: Measured::ALL.map(|measured| {
+                let value = balance.figures.of[measured.measurand().slot()];
+                measured.uncertainty(book, &balance, value)
+            }),
             balance,
             drink,
             suspects,
         })
+    }
+
+    /// A reading of a cup of this drink, with what the instruments of a shop may be off by.
+    pub fn reading(&self, book: &Book, measured: Measured, value: f64) -> CupReading {
+        let u = measured.uncertainty(book, &self.balance, value);
+        let read = Uncertain { value, u };
+        CupReading { measured, read }
+    }
+
+    /// The drink as it should be.
+    pub fn drink(&self) -> &Balance {
+        &self.balance
     }
 
     /// What can go wrong with the drink.

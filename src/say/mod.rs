@@ -24,6 +24,7 @@ mod findings;
 mod item_value;
 mod kinds;
 mod language;
+mod last_sip;
 mod lists;
 mod look_up;
 mod names;

@@ -16,8 +16,7 @@ use crate::book::{
     Amount, Book, BookDifference, Conflict, Finding, Ingredient, IngredientId, Item, MeasureId,
     Side, VersionId, difference_of_books, findings, merge,
 };
-use crate::cups::{CupReading, Measured, WhyOff, why_off};
-use crate::quantity::Uncertain;
+use crate::cups::{CupDoctor, CupReading, Measured, WhyOff};
 
 /// The balance of a version; `None` when there is none such.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
@@ -114,16 +113,14 @@ impl BookQuestion for WhyOffOf {
     fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
         let book = answers.book();
         let Shown { recipe, version } = &self.shown;
+        let doctor = CupDoctor::of(book, book.recipe(recipe)?, version.as_ref())?;
         let readings = Measured::ALL.into_iter().zip(self.read);
         let readings: Vec<CupReading> = readings
             .filter_map(|(measured, bits)| {
-                let value = f64::from_bits(bits?);
-                let u = measured.usual_uncertainty(book);
-                let read = Uncertain { value, u };
-                Some(CupReading { measured, read })
+                Some(doctor.reading(book, measured, f64::from_bits(bits?)))
             })
             .collect();
-        why_off(book, book.recipe(recipe)?, version.as_ref(), &readings).map(Arc::new)
+        Some(Arc::new(doctor.why_off(&readings)))
     }
 }
 

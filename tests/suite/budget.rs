@@ -17,7 +17,7 @@ const MEMORY: &str = "524288";
 const SECONDS: &str = if cfg!(debug_assertions) { "15" } else { "5" };
 
 /// Commands on the book `B`, with a recipe `hob-and-ember`; what they write goes to `O`.
-const COMMANDS: [&str; 21] = [
+const COMMANDS: [&str; 22] = [
     "check B",
     "check B --json",
     "check B --history",
@@ -25,6 +25,7 @@ const COMMANDS: [&str; 21] = [
     "balance B --all --json",
     "balance B --recipe hob-and-ember --json",
     "ladder B --recipe hob-and-ember",
+    "last-sip B --recipe hob-and-ember --json",
     "cups B --recipe hob-and-ember --json",
     "why-off B --recipe hob-and-ember --weight 400 --brix 9 --json",
     "swap B --recipe hob-and-ember --replace tambrel-chestnut --with ketterby-chestnut --json",

@@ -198,7 +198,9 @@ fn without_scatter_every_cup_is_the_recipe() {
         }
         let all = if found.recipe_is_level { 1.0 } else { 0.0 };
         assert!(
-            found.within.is_none_or(|share| share.value == all),
+            found
+                .within
+                .is_none_or(|share| (share.value - all).abs() < 1e-12),
             "{recipe}"
         );
     }

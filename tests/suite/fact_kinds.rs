@@ -236,6 +236,10 @@ fn every_sentence_about_cups_has_its_fact_beside_it() {
     for recipe in ["hob-and-ember", "brindlecote", "pear-drift"] {
         let cups = &["cups", SAMPLE, "--recipe", recipe, "--shifts", "2"][..];
         assert!(count_of(cups) > 2, "{recipe}");
+        assert!(
+            count_of(&["last-sip", SAMPLE, "--recipe", recipe]) > 2,
+            "{recipe}"
+        );
         let why_off = ["why-off", SAMPLE, "--recipe", recipe, "--weight"];
         for read in [
             &["350"][..],

@@ -69,6 +69,7 @@ mod kept_tastings;
 mod kept_work;
 mod labels;
 mod ladder_screen;
+mod last_sip;
 mod limits;
 mod list_laws;
 mod listed_suggestions;

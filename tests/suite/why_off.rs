@@ -6,7 +6,7 @@
 )]
 
 use evensip::book::{Book, RecipeId, VersionId};
-use evensip::cups::{CupDoctor, CupReading, Fault, Measured, WhyOffRemark, why_off};
+use evensip::cups::{CupDoctor, CupReading, Fault, Measured, WhyOffRemark};
 use evensip::quantity::Uncertain;
 use evensip::say::{Language, Speaker};
 
@@ -145,12 +145,9 @@ fn a_cup_as_it_should_be_has_only_scatter() {
     let figures = &nothing.balance.figures;
     let readings: Vec<CupReading> = [Measured::Weight, Measured::Temperature, Measured::Brix]
         .into_iter()
-        .map(|measured| CupReading {
-            measured,
-            read: Uncertain {
-                value: figures.complete(measured.measurand()).unwrap(),
-                u: measured.usual_uncertainty(&book),
-            },
+        .map(|measured| {
+            let value = figures.complete(measured.measurand()).unwrap();
+            doctor.reading(&book, measured, value)
         })
         .collect();
     let why = doctor.why_off(&readings);
@@ -177,18 +174,10 @@ fn a_cup_as_it_should_be_has_only_scatter() {
 #[test]
 fn more_ice_is_found_with_its_grams_and_the_next_measurement_is_the_cheapest_that_tells() {
     let book = sample();
-    let recipe = book.recipe(&RecipeId::new("pear-drift").unwrap()).unwrap();
-    let doctor = CupDoctor::of(&book, recipe, None).unwrap();
-    let usual = doctor.why_off(&[]).balance;
-    let at = |measured: Measured, more: f64| CupReading {
-        measured,
-        read: Uncertain {
-            value: usual.figures.of[measured.measurand().slot()] + more,
-            u: measured.usual_uncertainty(&book),
-        },
-    };
+    let doctor = doctor(&book, "pear-drift", None);
+    let usual = doctor.drink().figures.of[Measured::Weight.measurand().slot()];
     let by_weight =
-        |more: f64| why_off(&book, recipe, None, &[at(Measured::Weight, more)]).unwrap();
+        |more: f64| doctor.why_off(&[doctor.reading(&book, Measured::Weight, usual + more)]);
     let mut open = (-8..=8).map(|more| by_weight(5.0 * f64::from(more)));
     let light = open
         .find(|why| why.told().is_none() && why.next.is_some())
@@ -205,4 +194,19 @@ fn more_ice_is_found_with_its_grams_and_the_next_measurement_is_the_cheapest_tha
         println!("{}", speaker.why_off_remark(&light, &remark));
         assert!(!german.why_off_remark(&light, &remark).is_empty());
     }
+}
+
+#[test]
+fn a_refractometer_is_believed_less_in_a_milky_drink() {
+    let book = sample();
+    let u = |recipe: &str| {
+        let doctor = doctor(&book, recipe, None);
+        doctor.reading(&book, Measured::Brix, 9.0).read.u
+    };
+    assert!(
+        u("sootwick") > 2.0 * u("pear-drift"),
+        "{} {}",
+        u("sootwick"),
+        u("pear-drift")
+    );
 }

@@ -172,6 +172,10 @@ command-search = { $proven ->
 command-no-drink = there is nothing in the cup: enter amounts and what they weigh
 command-cups-axis = { $within } of 100 within a step, { $less } below, { $more } above
 
+# A drink that stands.
+command-no-course = nobody knows how this drink cools or warms: it needs amounts, and a hot one a cup with its capacity
+command-sip = { $temperature }, sweetness { $sweetness }, tea { $tea }, { $distance } steps away
+
 # A ladder.
 command-ladder-title = { $recipe }: the floor without any sweetener is { $sugar } g of sugar and { $sweetness } g/100 ml of sweetness
 command-as-it-is = as it is

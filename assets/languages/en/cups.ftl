@@ -127,10 +127,10 @@ cups-help-in-place = { $place }. { $help }
 # A cup that is off, as it is served.
 serving-cup-about = Enter what you weigh or read of one cup, any of it. The weight is that of what is in the cup, without the cup.
 serving-cup-reading = { $measured ->
-    [weight] Weight
-    [temperature] Temperature
+    [weight] weight
+    [temperature] temperature
     [brix] °Brix
-   *[ice] Ice in it
+   *[ice] ice in it
 }
 serving-cup-reading-named = { $measured ->
     [weight] Weight of what is in the cup

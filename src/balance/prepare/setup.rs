@@ -98,7 +98,7 @@ pub(super) fn setup(book: &Book, resolved: &Resolved) -> Setup {
         ice_bulk_density: settings.ice_bulk_density,
         serviceware_cost: prices.iter().flatten().sum(),
         serviceware_cost_known: cup.is_none() || prices.iter().all(Option::is_some),
-        sweetness: Sweet::ALL.map(|sweet| relative_sweetness(sweet, drinking).typical),
+        sweetness: sweetness_at(drinking),
         sweeteners: [None; HIGH_POTENCY_SLOTS],
         potency: [1.0; HIGH_POTENCY_SLOTS],
         mixture: 1.0,
@@ -118,6 +118,11 @@ fn relative_sweetness(sweet: Sweet, drinking: f64) -> sweetness::RelativeSweetne
         Sweet::Maltose => sweetness::MALTOSE,
         Sweet::OtherSugar => sweetness::OTHER_SUGAR,
     }
+}
+
+/// Relative sweetness at a temperature, in the order of [`Sweet::ALL`].
+pub(in crate::balance) fn sweetness_at(celsius: f64) -> [f64; 5] {
+    Sweet::ALL.map(|sweet| relative_sweetness(sweet, celsius).typical)
 }
 
 /// Enters the causes of doubt that are not a line's.

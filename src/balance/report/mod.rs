@@ -6,6 +6,7 @@ pub(super) mod balance;
 pub(super) mod caution;
 pub(super) mod every_version;
 pub(super) mod held;
+pub(super) mod last_sip;
 pub(super) mod margin;
 pub(super) mod milestones;
 pub(super) mod narrowing;

@@ -8,6 +8,7 @@ mod control;
 mod cups;
 mod finding;
 mod ingredient;
+mod last_sip;
 mod load;
 mod reason;
 mod tasting;
@@ -20,6 +21,7 @@ pub(super) use control::{chart_limits, chart_rough, chart_shift, moved_drink, to
 pub(super) use cups::{cups_remark, drawn_causes};
 pub(super) use finding::{finding, place};
 pub(super) use ingredient::{assumption, no_figure, statement};
+pub(super) use last_sip::{last_sip_remark, other_way};
 pub(super) use load::load_error;
 pub(super) use reason::{adapted, means, no_levels, suggestion, swap_reason, unadaptable};
 pub(super) use tasting::{
