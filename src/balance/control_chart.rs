@@ -324,7 +324,7 @@ fn kind_of(days: &[Day<'_>]) -> ChartKind {
         && first.is_some_and(|first| first.readings <= MOST_IN_RANGE)
     {
         ChartKind::Range
-    } else if first_several > 1 {
+    } else if first_several > 1 || several > 0 && days.len() < FEWEST_DAYS.0 {
         ChartKind::Deviation
     } else {
         ChartKind::MovingRange

@@ -70,10 +70,18 @@ fn every_kind_of_card_has_a_preview_or_says_what_is_missing() {
         ("Sugar ladder", "sweetness"),
         ("Shopping and batches", "Buy"),
         ("Comparison of versions", "Ingredients and amounts"),
+        ("Score sheet of a blind tasting", "Two of these cups"),
+        ("Pouring sheet of a blind tasting", "Keep this sheet out"),
     ] {
         click_on(&mut window, Role::RadioButton, kind);
         eventually(&mut window, kind, |window| page_says(window, words));
     }
+    retype(&mut window, "Tasters", "0");
+    eventually(&mut window, "no tasters", |window| {
+        says(window, "enter a number of tasters from 1 to 300")
+    });
+    retype(&mut window, "Tasters", "six");
+    assert!(says(&window, "enter whole numbers"));
 }
 
 #[test]

@@ -6,11 +6,15 @@ use evensip::balance::{ChartKind, ControlChart, Signal, TooFewDays, control_char
 use evensip::book::{Book, IngredientId, Measure, MeasureId, MeasureKind, Reading, ReadingAmount};
 use evensip::edit::{Edit, apply};
 use evensip::swap::{drifted, moved_by};
+use evensip::ui::counter_area::CounterItem;
 use proptest::prelude::*;
 use rand_chacha::ChaCha8Rng;
 use rand_chacha::rand_core::{RngCore as _, SeedableRng as _};
 use serde_json::Value;
 
+use crate::at_the_window::{
+    TALL, WindowBuilder, at_the_counter, book, click, copied, has, says, settle, undo,
+};
 use crate::commands::evensip;
 use crate::sample::sample;
 
@@ -321,6 +325,32 @@ fn the_command_tells_the_shift_and_the_drinks() {
             .unwrap()
             .contains("chestnut-scoop")
     );
+}
+
+#[test]
+fn the_form_of_a_measure_draws_its_chart_and_lets_it_count_as_it_doses() {
+    let (worn, measure, chart) = with_a_worn_measure("chestnut-scoop", "tambrel-chestnut", 0.3);
+    let shift = chart.shift().unwrap();
+    let mut window = WindowBuilder::of(TALL).with_book(worn).begin();
+    at_the_counter(&mut window, CounterItem::Measure(measure.id.clone()));
+    settle(&mut window);
+    assert!(says(&window, "Control chart") && says(&window, &format!("Since {}", shift.since)));
+    assert!(says(&window, "steps from what was approved"));
+    let table = copied(&mut window, "Control chart");
+    assert_eq!(table.len(), 13);
+    assert_eq!(table[12][0], day(11));
+    let before = book(&window);
+    let keep = format!("Keep only the readings since {}", shift.since);
+    click(&mut window, &keep);
+    settle(&mut window);
+    let now = since_day(&measure, chart.ingredient.as_ref(), &shift.since);
+    let found = book(&window).measure(&measure.id).unwrap().readings.clone();
+    assert_eq!(found, now.readings);
+    assert!(!has(&window, &keep), "its chart begins anew");
+    undo(&mut window);
+    settle(&mut window);
+    assert_eq!(*book(&window), *before);
+    assert!(has(&window, &keep));
 }
 
 proptest! {

@@ -39,6 +39,7 @@ mod copied_tables;
 mod counter;
 mod counter_scenarios;
 mod cups;
+mod cups_screen;
 mod cut_texts;
 mod engine_reference;
 mod every_candidate;

@@ -13,7 +13,7 @@ use crate::ui::theme::grid;
 use crate::ui::view_state::Drafts;
 use crate::ui::widgets::form::label_ui;
 use crate::ui::words;
-use crate::workbench::{Action, WhyOffOf};
+use crate::workbench::{Action, Shown, WhyOffOf};
 
 /// What can be read of a cup.
 const fn range(measured: Measured) -> Range {
@@ -27,7 +27,31 @@ const fn range(measured: Measured) -> Range {
 
 /// What was read of a cup as it is typed; not kept in the book.
 #[derive(Clone, Debug, Default, PartialEq)]
-pub(super) struct CupTexts([String; Measured::ALL.len()]);
+pub(super) struct CupTexts {
+    /// The drink that the cup is of.
+    of: Option<Shown>,
+    texts: [String; Measured::ALL.len()],
+}
+
+impl CupTexts {
+    /// A cup is of one drink: when another is in hand, its readings are forgotten.
+    fn follow(&mut self, shown: &Shown, drafts: &mut Drafts) {
+        if self.of.as_ref() != Some(shown) {
+            *self = Self {
+                of: Some(shown.clone()),
+                ..Self::default()
+            };
+            for at in 0..Measured::ALL.len() {
+                drafts.drop(&field(at));
+            }
+        }
+    }
+}
+
+/// The field of a reading.
+fn field(at: usize) -> Focus {
+    Focus::Question(FieldName::at("cup-reading", at))
+}
 
 pub(super) fn one_cup_ui(
     ui: &mut Ui,
@@ -36,6 +60,7 @@ pub(super) fn one_cup_ui(
     drafts: &mut Drafts,
     actions: &mut Vec<Action>,
 ) {
+    texts.follow(screen.shown, drafts);
     let speaker = screen.speaker;
     sheet::quiet_ui(ui, speaker.word("serving-cup-about"));
     let mut read = [None; Measured::ALL.len()];
@@ -80,7 +105,7 @@ fn reading_ui(
 ) -> Option<f64> {
     let speaker = screen.speaker;
     let range = range(measured);
-    let key = Focus::Question(FieldName::at("cup-reading", at));
+    let key = field(at);
     let (name, named) = (
         say!(speaker, "serving-cup-reading", measured: measured.word()),
         say!(speaker, "serving-cup-reading-named", measured: measured.word()),
@@ -88,14 +113,17 @@ fn reading_ui(
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = grid::NEAR;
         label_ui(ui, &name, LABEL);
-        let shown = texts.0[at].clone();
+        let shown = texts.texts[at].clone();
         let outcome = typed::cell_ui(ui, key.clone(), &named, shown, drafts, actions);
         if let Some(text) = &outcome.changed {
-            texts.0[at].clone_from(text);
+            texts.texts[at].clone_from(text);
         }
         outcome.read(drafts, |text| range.read_in(text, speaker.units));
         words::quiet_ui(ui, speaker.units.of(range.unit).symbol);
     });
     draft_error_ui(ui, drafts, &key);
-    range.read_in(&texts.0[at], speaker.units).ok().flatten()
+    range
+        .read_in(&texts.texts[at], speaker.units)
+        .ok()
+        .flatten()
 }
