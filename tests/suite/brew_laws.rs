@@ -165,6 +165,22 @@ proptest! {
         prop_assert!(near(drunk, paid), "{drunk} and {paid}");
     }
 
+    /// What the wet leaf takes along is as hot as the water around it: the tea is no hotter for it, however much leaf there is.
+    #[test]
+    fn tea_is_as_hot_as_the_water_that_it_was_brewed_with(stated in any_brew(), first in proptest::bool::ANY) {
+        let mut book = stated.shop(100.0);
+        if first {
+            let mut pot = book.recipe(&RecipeId::new("pot").unwrap()).unwrap().as_ref().clone();
+            pot.entries.reverse();
+            book.recipes.put(pot);
+        }
+        let pot = balance_of(&book, "pot", None);
+        let hot = pot.figures.complete(Measurand::ServingTemperature).unwrap();
+        prop_assert!((hot - 95.0).abs() < 1e-6, "{hot} °C");
+        let u = pot.uncertainty(Measurand::ServingTemperature.slot());
+        prop_assert!(u > 0.0 && u < 10.0, "± {u} K");
+    }
+
     /// What the planner, the batch and the shopping list say that so much tea takes is one thing.
     #[test]
     fn planner_and_shopping_need_the_same_leaf(stated in any_brew(), wanted in 1.0..50_000.0_f64) {

@@ -30,6 +30,29 @@ const CAFFEINE_OF_LEAF: Uncertain = Uncertain {
     u: 7.0,
 };
 
+/// Where a line is put.
+#[derive(Clone, Copy, Default)]
+struct Put<'line> {
+    /// `None` for what a topping brings along.
+    stage: Option<Stage>,
+    /// What it steeps in, if it does.
+    steeps_in: Option<&'line Line>,
+}
+
+/// The line that leaf steeps in: the last water that is poured before it, or else the next one; without water, whatever else is
+/// mixed there.
+fn steeps_in<'line>(resolved: &'line Resolved, leaf: &Line) -> Option<&'line Line> {
+    let at = resolved.lines().position(|line| line.id == leaf.id)?;
+    let mixed: Vec<&Line> = resolved.lines().collect();
+    let (before, behind) = mixed.split_at(at);
+    let nearest = |fits: &dyn Fn(&Line) -> bool| {
+        let is_around = |line: &&&Line| line.stage == Stage::Mixed && fits(line);
+        let last = before.iter().rev().find(is_around);
+        last.or_else(|| behind.iter().find(is_around)).copied()
+    };
+    nearest(&|line| line.role == Role::Water).or_else(|| nearest(&|line| line.role != Role::Ice))
+}
+
 impl Preparation<'_> {
     /// The lines of a version; what a topping brings along is a line of its own.
     pub(super) fn lines(
@@ -40,11 +63,15 @@ impl Preparation<'_> {
     ) -> Prepared {
         let mut prepared = Prepared::new(setup);
         for line in resolved.lines() {
+            let steeps_in = (line.stage == Stage::Steeped).then(|| steeps_in(resolved, line));
             self.add(
                 line,
                 &line.ingredient,
                 &line.amount,
-                Some(line.stage),
+                Put {
+                    stage: Some(line.stage),
+                    steeps_in: steeps_in.flatten(),
+                },
                 slots,
                 &mut prepared,
             );
@@ -55,7 +82,7 @@ impl Preparation<'_> {
                     line,
                     &carried.ingredient,
                     &amount,
-                    None,
+                    Put::default(),
                     slots,
                     &mut prepared,
                 );
@@ -70,16 +97,16 @@ impl Preparation<'_> {
         line: &Line,
         ingredient: &IngredientId,
         amount: &Amount,
-        stage: Option<Stage>,
+        put: Put<'_>,
         slots: &mut Slots,
         prepared: &mut Prepared,
     ) {
         let mut entry = PreparedLine {
             id: line.id.clone(),
-            carried: stage.is_none(),
+            carried: put.stage.is_none(),
             ingredient: ingredient.clone(),
             role: line.role,
-            stage: stage.unwrap_or(Stage::Mixed),
+            stage: put.stage.unwrap_or(Stage::Mixed),
             per_unit: unknown_mix(),
             grams_per_unit: 0.0,
             count: amount
@@ -97,7 +124,8 @@ impl Preparation<'_> {
             sensitivities: Vec::new(),
         };
         if let Some(found) = self.book.ingredient(ingredient) {
-            self.look_up(line, found, amount, &mut entry, slots, prepared);
+            let lines = (line, put.steeps_in);
+            self.look_up(lines, found, amount, &mut entry, slots, prepared);
         }
         // An amount that fills and can't be worked out is not nothing.
         if entry.fill.is_some() && entry.grams_per_unit == 0.0 {
@@ -113,7 +141,7 @@ impl Preparation<'_> {
 
     fn look_up(
         &mut self,
-        line: &Line,
+        (line, steeps_in): (&Line, Option<&Line>),
         found: &Ingredient,
         amount: &Amount,
         entry: &mut PreparedLine,
@@ -134,8 +162,17 @@ impl Preparation<'_> {
                 assumption: *assumption,
             });
         prepared.assumptions.extend(assumed);
+        let mut leaves_at = (celsius, stated, temperature_cause);
         if entry.stage == Stage::Steeped {
             per_gram = steeped(found, &per_gram, None);
+            // What the wet leaf takes along has come to the temperature of the water around it. What the dry leaf itself takes to get as
+            // hot is left out: a kelvin for six grams in a cup.
+            let water =
+                steeps_in.and_then(|water| Some((water, self.book.ingredient(&water.ingredient)?)));
+            if let Some((water, item)) = water {
+                let (stated, cause) = self.temperature(water, &water.amount, item);
+                leaves_at = (stated.celsius(), stated, cause);
+            }
         }
         if *amount == Amount::FillToRim && prepared.setup.capacity.is_none() {
             let finding = Finding::error(self.place.clone(), FindingKind::NoCup);
@@ -150,9 +187,10 @@ impl Preparation<'_> {
                 per_gram: &per_gram,
                 portion: &portion,
                 mark: mark_uncertainty(self.book),
-                thermometer: temperature_uncertainty(self.book, stated),
+                celsius: leaves_at.0,
+                thermometer: temperature_uncertainty(self.book, leaves_at.1),
             }
-            .put_into(entry, temperature_cause, prepared),
+            .put_into(entry, leaves_at.2, prepared),
             None => prepared.findings.push(self.no_mass(line, found, amount)),
         }
     }
@@ -331,7 +369,9 @@ struct FilledIn<'line> {
     portion: &'line Portion,
     /// Standard uncertainty of a mark, as a part of the volume.
     mark: f64,
-    /// Standard uncertainty of a stated temperature, K.
+    /// Temperature at which it comes to the drink, °C: of what steeps, that of the water.
+    celsius: f64,
+    /// Standard uncertainty of that, K.
     thermometer: f64,
 }
 
@@ -350,7 +390,7 @@ impl FilledIn<'_> {
             }
             gram
         };
-        let gram = at(&self.per_gram.mix, entry.celsius);
+        let gram = at(&self.per_gram.mix, self.celsius);
         let mut effects: Vec<(Cause, Mix, Scaling)> = Vec::new();
         let mut vary = |cause: Cause, varied: &Mix| {
             let mut change = *varied;
@@ -361,10 +401,10 @@ impl FilledIn<'_> {
         for sensitivity in &self.per_gram.sensitivities {
             let mut moved = self.per_gram.mix;
             moved.add_times(&sensitivity.change, 1.0);
-            vary(sensitivity.cause.clone(), &at(&moved, entry.celsius));
+            vary(sensitivity.cause.clone(), &at(&moved, self.celsius));
         }
         if let Some(cause) = temperature_cause {
-            let warmer = at(&self.per_gram.mix, entry.celsius + self.thermometer);
+            let warmer = at(&self.per_gram.mix, self.celsius + self.thermometer);
             vary(cause, &warmer);
         }
         self.push_amount(entry, &gram, prepared, &mut effects);
