@@ -139,6 +139,8 @@ mod tests {
         let kept: BTreeSet<String> = text
             .lines()
             .filter_map(|line| Some(line.split_once(" = ")?.0.to_owned()))
+            // Words that are read, not said.
+            .filter(|message| !message.starts_with("amount-words-of-"))
             .collect();
         assert_eq!(said, kept);
     }
