@@ -18,11 +18,8 @@ use crate::book_file;
 use crate::edit::{Edit, Focus, History};
 use crate::quantity::excerpt;
 use crate::say::{Speaker, say};
-use crate::tasting::{
-    BlindTest, Counted, DrinkEffect, Factor, Proposal, Sides, Terms, WeighedTasting, effects,
-    learned, verdict_remarks,
-};
-use crate::workbench::{taking_over, today};
+use crate::tasting::{DrinkEffect, Factor, Proposal, WeighedTasting, effects, learned};
+use crate::workbench::{taking_over, today, verdict_of};
 
 /// What to do about the tastings of a book.
 #[derive(Debug, Subcommand)]
@@ -196,38 +193,6 @@ pub(super) fn run(command: &TastingCommand) -> Result<ExitCode, Failure> {
     }
 }
 
-/// What blind tests are read by where nothing else was agreed on: ISO 4120, 10399 and 5495 leave the level to whoever tests.
-const USUAL: (f64, f64, f64) = (0.05, 0.80, 0.95);
-
-/// The terms and the answers of a blind test; `None` of any other tasting, and of one that is not finished.
-fn answered(outcome: TastingOutcome) -> Option<(Terms, Counted)> {
-    let (test, people, right) = match outcome {
-        TastingOutcome::Triangle { people, right } => (BlindTest::Triangle, people, right),
-        TastingOutcome::DuoTrio { people, right } => (BlindTest::DuoTrio, people, right),
-        TastingOutcome::Pair { people, right } => (BlindTest::Pair(Sides::One), people, right),
-        // A verdict counts those who chose the first sample, the book those who chose the second cup.
-        TastingOutcome::PairEitherWay { people, right } => (
-            BlindTest::Pair(Sides::Two),
-            people,
-            people.checked_sub(right)?,
-        ),
-        _ => return None,
-    };
-    let (level, power, confidence) = USUAL;
-    let terms = Terms {
-        test,
-        level,
-        power,
-        confidence,
-    };
-    let counted = Counted {
-        people,
-        right,
-        repeated: 0,
-    };
-    (people > 0 && right <= people).then_some((terms, counted))
-}
-
 fn list(arguments: &ListArguments) -> Result<ExitCode, Failure> {
     let (book, findings) = open(&arguments.book)?;
     let recipe = match &arguments.recipe {
@@ -276,10 +241,8 @@ fn tasting_text(about: Speaker<'_>, tasting: &Tasting) -> String {
         let cup = say!(speaker(), "command-tasting-cup", number: number, cup: cup);
         let _ = write!(text, "\n  {cup}");
     }
-    if let Some((terms, counted)) = answered(tasting.outcome) {
-        for remark in verdict_remarks(&terms, counted, None) {
-            let _ = write!(text, "\n  {}", about.tasting_remark(&remark));
-        }
+    for remark in verdict_of(tasting.outcome) {
+        let _ = write!(text, "\n  {}", about.tasting_remark(&remark));
     }
     for note in &tasting.notes {
         let (person, number) = (excerpt(&note.person, TEXT), note.cup.to_string());
@@ -325,9 +288,7 @@ fn tasting_json(about: Speaker<'_>, tasting: &Tasting) -> Value {
             "note": note.text,
         })
     });
-    let remarks = answered(tasting.outcome).map_or_else(Vec::new, |(terms, counted)| {
-        verdict_remarks(&terms, counted, None)
-    });
+    let remarks = verdict_of(tasting.outcome);
     let remarks = remarks
         .iter()
         .map(|one| facts::remark(one).beside(json!({ "text": about.tasting_remark(one) })));

@@ -43,7 +43,8 @@ impl Area {
     /// The area that a place is in; `None` for what is shown in several of them, and for a question.
     pub(super) fn of(focus: &Focus) -> Option<Self> {
         match focus {
-            Focus::Field(ItemId::Recipe(_), _)
+            Focus::Field(ItemId::Recipe(_) | ItemId::Tasting(_), _)
+            | Focus::Item(ItemId::Tasting(_))
             | Focus::VersionName(..)
             | Focus::AnyRow(_)
             | Focus::Row(..)

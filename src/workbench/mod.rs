@@ -77,6 +77,6 @@ pub use search::{Look, LookState};
 pub use searches::{Review, SwapFound, Variation, VariationKind};
 pub use serving::{CoolingCourse, CoursePoint, NoCooling, RunCourse, STANDING_MINUTES, Serving};
 pub use starter_kit::starter_kit;
-pub use tastings::{EffectOfTaking, WhatTastingsSay, taking_over};
+pub use tastings::{EffectOfTaking, WhatTastingsSay, taking_over, verdict_of};
 pub use theirs::{DiskChange, FileState, Theirs};
 pub use usual_stage::lines_to_usual_stage;

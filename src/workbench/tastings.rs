@@ -3,9 +3,12 @@
 use std::sync::Arc;
 
 use super::derived::{Answers, BookQuestion};
-use crate::book::TastedFigure;
+use crate::book::{TastedFigure, TastingOutcome};
 use crate::edit::{Edit, apply};
-use crate::tasting::{DrinkEffect, Factor, Learned, Proposal, effects, learned};
+use crate::tasting::{
+    BlindTest, Counted, DrinkEffect, Factor, Learned, Proposal, Remark, Sides, Terms, effects,
+    learned, verdict_remarks,
+};
 
 /// What all tastings together say.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -36,6 +39,38 @@ impl BookQuestion for EffectOfTaking {
         let effects = after.map(|after| effects(book, &after, factor));
         Arc::new(effects.unwrap_or_default())
     }
+}
+
+/// The risk of a false alarm by which a tasting is read where nothing else was agreed on (common practice, no source).
+const USUAL_LEVEL: f64 = 0.05;
+
+/// What a blind test shows by itself, and what it does not; nothing of any other tasting, and of one that is not finished.
+pub fn verdict_of(outcome: TastingOutcome) -> Vec<Remark> {
+    let (test, people, right) = match outcome {
+        TastingOutcome::Triangle { people, right } => (BlindTest::Triangle, people, right),
+        TastingOutcome::DuoTrio { people, right } => (BlindTest::DuoTrio, people, right),
+        TastingOutcome::Pair { people, right } => (BlindTest::Pair(Sides::One), people, right),
+        // A verdict counts those who chose the first sample, the book those who chose the second cup.
+        TastingOutcome::PairEitherWay { people, right } if right <= people => {
+            (BlindTest::Pair(Sides::Two), people, people - right)
+        }
+        _ => return Vec::new(),
+    };
+    if people == 0 || right > people {
+        return Vec::new();
+    }
+    let terms = Terms {
+        test,
+        level: USUAL_LEVEL,
+        power: 0.80,
+        confidence: 0.95,
+    };
+    let counted = Counted {
+        people,
+        right,
+        repeated: 0,
+    };
+    verdict_remarks(&terms, counted, None)
 }
 
 /// The edit that takes over what the tastings say of a figure; `None` where they can't be weighed together, and of what the others

@@ -7,6 +7,7 @@
 
 use std::sync::Arc;
 
+use egui::{Key, Modifiers};
 use evensip::balance::{Measurand, balance_version, standard_balance};
 use evensip::book::{
     Amount, Axis, Book, Figure, FindingKind, IngredientId, MeasureId, Nutrient, RecipeId,
@@ -17,8 +18,13 @@ use evensip::book_file::{built_in_book, load, parse, write};
 use evensip::edit::{Edit, EditError, Focus, History, apply, apply_all, apply_soundly};
 use evensip::say::Speaker;
 use evensip::tasting::{Factor, Proposal, SetAside, effects, learned};
+use evensip::ui::Area;
 use serde_json::Value;
 
+use crate::at_the_window::{
+    TALL, Window, book, choose, click, go, press, retype, says, show, type_into, type_on, undo,
+    window_of,
+};
 use crate::commands::{SAMPLE, evensip};
 
 fn ingredient(id: &str) -> IngredientId {
@@ -640,4 +646,62 @@ fn what_can_not_be_entered_is_refused_and_the_book_stays() {
     assert!(add(&["said", "--axis", "chestnutty"]).contains("chestnut"));
     assert!(add(&["said", "--said", "just words"]).contains("PERSON/CUP"));
     assert_eq!(std::fs::read(&path).unwrap(), before);
+}
+
+/// On the sheet of a drink, by names and keys alone: a tasting is entered, what it says is taken over at the counter, and undone.
+#[test]
+fn the_window_keeps_a_tasting_and_leads_to_what_it_says() {
+    let mut window = window_of(TALL);
+    show(&mut window, "hob-and-ember", Some("ketterby-two"));
+    go(&mut window, Area::Recipe);
+    click(&mut window, "Enter a tasting");
+    let kept = |window: &Window| book(window).tastings.iter().next().cloned().unwrap();
+    assert_eq!(kept(&window).cups.len(), 2);
+    type_into(&mut window, "Name or initials of a taster", "AB");
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    type_on(&mut window, "CD");
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    assert_eq!(kept(&window).people, ["AB", "CD"]);
+    choose(&mut window, "What was asked about: sweetness", "chestnut");
+    choose(
+        &mut window,
+        "Kind of outcome: nothing counted",
+        "cup 2 was matched to cup 1",
+    );
+    retype(
+        &mut window,
+        "How many people answered, each counted once",
+        "2",
+    );
+    press(&mut window, Modifiers::NONE, Key::Tab);
+    type_into(
+        &mut window,
+        "What somebody said of a cup",
+        "AB 2: a little rounder",
+    );
+    press(&mut window, Modifiers::NONE, Key::Enter);
+    let entered = kept(&window);
+    assert_eq!(entered.outcome, TastingOutcome::Matched { people: 2 });
+    assert_eq!(
+        (entered.notes[0].person.as_str(), entered.notes[0].cup),
+        ("AB", 2)
+    );
+    assert!(says(&window, "a little rounder"));
+    assert!(says(&window, "times what is stated or assumed"));
+    let leads = "See what it does to the drinks, and take it over for Ketterby chestnut powder";
+    click(&mut window, leads);
+    assert_eq!(window.state().view().area, Area::Counter);
+    assert!(says(&window, "from its standard"));
+    click(&mut window, "Take this over");
+    let figures = |window: &Window| {
+        let book = book(window);
+        let item = book.ingredient(&ingredient("ketterby-chestnut")).unwrap();
+        item.tasted.clone()
+    };
+    assert_eq!(figures(&window)[0].by, "AB, CD");
+    assert!(says(&window, "Taken over on"));
+    let label = window.state().workbench().undo_label().unwrap();
+    assert!(label.contains("take over what tastings show"), "{label}");
+    undo(&mut window);
+    assert!(figures(&window).is_empty());
 }

@@ -50,3 +50,49 @@ tasting-aside-nothing-differs = { $tasting }: Die Becher unterscheiden sich in n
 tasting-effect = { $drink }: { $axis } { $before } → { $after } ({ $change }).
 tasting-effect-standard = { $drink }: { $axis } { $before } → { $after } ({ $change }); Abstand zum Standard { $off_before } → { $off_after } Schritte.
 tasting-effect-none = Kein Getränk enthält sie.
+
+## Die Verkostungen eines Getränks, auf seinem Blatt
+
+tastings = Verkostungen
+# $tasting ist einer der Texte named-tasting…, $outcome einer von tasting-outcome….
+tastings-row = { $tasting }: { $outcome }
+tastings-add = Verkostung eintragen
+tastings-remove = Diese Verkostung löschen
+tastings-people = Verkoster
+tastings-people-named = Name oder Kürzel eines Verkosters
+tastings-people-hint = ein Name, dann Enter
+tastings-people-fewer = Den letzten entfernen
+tastings-date = am
+tastings-date-named = Tag der Verkostung
+tastings-in-future = { $day } liegt nach dem heutigen Tag; den Tag der Verkostung eingeben
+tastings-reason = Grund
+tastings-reason-named = Grund der Verkostung
+tastings-cup = Becher { $number }
+tastings-axis = gefragt nach
+tastings-axis-named = Wonach gefragt wurde
+tastings-no-axis = welcher Becher welcher ist
+tastings-outcome = Ergebnis
+tastings-outcome-named = Art des Ergebnisses
+tastings-outcome-kind = { $kind ->
+    [matched] Becher 2 an Becher 1 angeglichen
+    [passed-as-equal] Becher 2 als gleich angenommen
+    [about] Becher 2 hat etwa ein Vielfaches
+    [pair] Paar: Becher 2 müsste mehr haben
+    [pair-either-way] Paar: jeder kann mehr haben
+    [triangle] Dreieck: welcher weicht ab?
+    [duo-trio] Duo-Trio: welcher gleicht der Referenz?
+   *[said] nichts gezählt
+}
+tastings-counted = Personen
+tastings-counted-named = Wie viele Personen antworteten, jede einmal gezählt
+tastings-right = davon
+tastings-right-named = Wie viele recht hatten oder Becher 2 wählten
+tastings-times = das Vielfache
+tastings-times-named = Das Vielfache, das Becher 2 hat
+tastings-counts = zählt als Beleg für die Zutaten
+tastings-note = gesagt
+tastings-note-named = Was jemand über einen Becher sagte
+tastings-note-hint = AB 2: etwas flach
+tastings-said = Becher { $number }: { $text }
+tastings-said-by = { $person }, Becher { $number }: { $text }
+tastings-take-over = Die Folgen für die Getränke ansehen und für { $ingredient } übernehmen

@@ -50,3 +50,49 @@ tasting-aside-nothing-differs = { $tasting }: the cups differ in nothing that a 
 tasting-effect = { $drink }: { $axis } { $before } → { $after } ({ $change }).
 tasting-effect-standard = { $drink }: { $axis } { $before } → { $after } ({ $change }); from its standard { $off_before } → { $off_after } steps.
 tasting-effect-none = No drink has it in it.
+
+## The tastings of a drink, on its sheet
+
+tastings = Tastings
+# $tasting is one of the texts of named-tasting…, $outcome one of those of tasting-outcome….
+tastings-row = { $tasting }: { $outcome }
+tastings-add = Enter a tasting
+tastings-remove = Delete this tasting
+tastings-people = tasters
+tastings-people-named = Name or initials of a taster
+tastings-people-hint = a name, then Enter
+tastings-people-fewer = Take the last one away
+tastings-date = on
+tastings-date-named = Day of the tasting
+tastings-in-future = { $day } is after today; enter the day of the tasting
+tastings-reason = reason
+tastings-reason-named = Reason for the tasting
+tastings-cup = cup { $number }
+tastings-axis = asked about
+tastings-axis-named = What was asked about
+tastings-no-axis = which cup is which
+tastings-outcome = outcome
+tastings-outcome-named = Kind of outcome
+tastings-outcome-kind = { $kind ->
+    [matched] cup 2 was matched to cup 1
+    [passed-as-equal] cup 2 passed as equal
+    [about] cup 2 has about so many times as much
+    [pair] pair: cup 2 should have more
+    [pair-either-way] pair: either may have more
+    [triangle] triangle: which is odd?
+    [duo-trio] duo–trio: which is like the reference?
+   *[said] nothing counted
+}
+tastings-counted = people
+tastings-counted-named = How many people answered, each counted once
+tastings-right = of them
+tastings-right-named = How many were right or chose cup 2
+tastings-times = times
+tastings-times-named = How many times as much cup 2 has
+tastings-counts = counts as evidence of the ingredients
+tastings-note = said
+tastings-note-named = What somebody said of a cup
+tastings-note-hint = AB 2: a little flat
+tastings-said = cup { $number }: { $text }
+tastings-said-by = { $person }, cup { $number }: { $text }
+tastings-take-over = See what it does to the drinks, and take it over for { $ingredient }

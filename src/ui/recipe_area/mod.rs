@@ -13,6 +13,7 @@ mod lines;
 mod model;
 mod row;
 mod state;
+mod tastings;
 
 pub(super) use self::state::RecipeState;
 
@@ -23,6 +24,8 @@ use super::area_of_work::{AreaOfWork, Desk, Place};
 use super::commands::UiCommand;
 use super::theme::grid;
 use super::view_state::ViewState;
+use crate::book::ItemId;
+use crate::edit::Focus;
 use crate::workbench::{Action, Shown, Workbench};
 
 impl AreaOfWork for RecipeState {
@@ -51,8 +54,14 @@ impl AreaOfWork for RecipeState {
         commands::carry_out(command, drink, &mut self.finder, view, actions)
     }
 
+    fn open(&mut self, focus: &Focus) {
+        if let Focus::Item(ItemId::Tasting(id)) | Focus::Field(ItemId::Tasting(id), _) = focus {
+            self.tasting = Some(id.clone());
+        }
+    }
+
     fn step_back(&mut self, view: &mut ViewState) -> bool {
-        view.line_in_hand.take().is_some()
+        view.line_in_hand.take().is_some() || self.tasting.take().is_some()
     }
 
     fn forget_book(&mut self) {
@@ -74,5 +83,6 @@ fn recipe_area_ui(
     lines::lines_ui(ui, screen, state, view, actions);
     ui.add_space(grid::NEAR);
     history::history_ui(ui, screen, &mut state.approvals, view, actions);
+    tastings::tastings_ui(ui, screen, &mut state.tasting, view, actions);
     ui.add_space(grid::APART);
 }

@@ -1,7 +1,7 @@
 //! What the recipe remembers between frames.
 
 use super::finder::FinderState;
-use crate::book::{LineId, RecipeId};
+use crate::book::{LineId, RecipeId, TastingId};
 use crate::ui::safekeeping::ComparedApprovals;
 
 /// What the recipe remembers between frames.
@@ -15,6 +15,8 @@ pub(in crate::ui) struct RecipeState {
     pub(super) dragged: Option<LineId>,
     /// The two approvals that are compared.
     pub(super) approvals: ComparedApprovals,
+    /// The tasting whose entry is open.
+    pub(super) tasting: Option<TastingId>,
 }
 
 impl RecipeState {
