@@ -1,6 +1,6 @@
 //! The messages of one language, and how it writes lists and decimals.
 
-use std::collections::BTreeMap;
+use std::collections::HashMap;
 use std::str::FromStr as _;
 
 use fluent_bundle::concurrent::FluentBundle;
@@ -18,40 +18,44 @@ use super::Argument;
 /// A language, read from its files.
 pub(super) struct Catalogue {
     bundle: FluentBundle<FluentResource>,
-    /// The messages without arguments, which need no formatting.
-    words: BTreeMap<String, String>,
+    /// The messages that choose nothing, put together without a formatter: a frame says some hundred of them.
+    plain: HashMap<String, Plain>,
     decimals: Option<DecimalFormatter>,
     and: Option<ListFormatter>,
     or: Option<ListFormatter>,
 }
 
 impl Catalogue {
-    pub(super) fn new<'text>(code: &str, texts: impl Iterator<Item = &'text str>) -> Self {
-        let language = LanguageIdentifier::from_str(code).unwrap_or_default();
+    pub(super) fn new<'text>(
+        code_of_folder: &str,
+        texts: impl Iterator<Item = &'text str>,
+    ) -> Self {
+        let language = LanguageIdentifier::from_str(code_of_folder).unwrap_or_default();
         let mut bundle = FluentBundle::new_concurrent(vec![language]);
         // Texts of both directions are marked where they are laid out; here the marks would end up in files and commands.
         bundle.set_use_isolating(false);
-        let mut words = BTreeMap::new();
+        let mut plain = HashMap::new();
         for text in texts {
             // What can't be read is left out, and English stands in; a test keeps every file readable.
             let resource =
                 FluentResource::try_new(text.to_owned()).unwrap_or_else(|(resource, errors)| {
-                    debug_assert!(errors.is_empty(), "{code}: {errors:?}");
+                    debug_assert!(errors.is_empty(), "{code_of_folder}: {errors:?}");
                     resource
                 });
-            words.extend(plain_messages(&resource));
+            plain.extend(plain_messages(&resource));
             let added = bundle.add_resource(resource);
-            debug_assert!(added.is_ok(), "{code}: {added:?}");
+            debug_assert!(added.is_ok(), "{code_of_folder}: {added:?}");
         }
         // Lists differ within a language: "a, b, and c" in one country, "a, b and c" in another.
-        let code = words.get("language-locale").map_or(code, String::as_str);
+        let code = plain.get("language-locale").and_then(Plain::word);
+        let code = code.unwrap_or(code_of_folder);
         let locale = Locale::from_str(code).unwrap_or(Locale::UNKNOWN);
         let lists = ListFormatterOptions::default().with_length(ListLength::Wide);
         let mut decimals = DecimalFormatterOptions::default();
         decimals.grouping_strategy = Some(GroupingStrategy::Never);
         Self {
             bundle,
-            words,
+            plain,
             decimals: DecimalFormatter::try_new((&locale).into(), decimals).ok(),
             and: ListFormatter::try_new_and((&locale).into(), lists).ok(),
             or: ListFormatter::try_new_or((&locale).into(), lists).ok(),
@@ -59,7 +63,7 @@ impl Catalogue {
     }
 
     pub(super) fn word(&self, message: &str) -> Option<&str> {
-        self.words.get(message).map(String::as_str)
+        self.plain.get(message)?.word()
     }
 
     pub(super) fn say(
@@ -67,9 +71,18 @@ impl Catalogue {
         message: &str,
         arguments: &[(&'static str, Argument<'_>)],
     ) -> Option<String> {
-        if let Some(word) = self.word(message) {
-            return Some(word.to_owned());
-        }
+        let plain = self.plain.get(message);
+        plain
+            .and_then(|plain| plain.with(arguments))
+            .or_else(|| self.formatted(message, arguments))
+    }
+
+    /// A message as the formatter of the notation says it.
+    fn formatted(
+        &self,
+        message: &str,
+        arguments: &[(&'static str, Argument<'_>)],
+    ) -> Option<String> {
         let pattern = self.bundle.get_message(message)?.value()?;
         let mut values = FluentArgs::with_capacity(arguments.len());
         for (name, argument) in arguments {
@@ -111,20 +124,97 @@ fn join(formatter: Option<&ListFormatter>, items: &[&str]) -> String {
     }
 }
 
-/// The messages that consist of text alone.
-fn plain_messages(resource: &FluentResource) -> impl Iterator<Item = (String, String)> {
-    use fluent_syntax::ast::{Entry, PatternElement};
+/// A message that chooses nothing: texts, and arguments between them.
+struct Plain(Vec<Piece>);
+
+enum Piece {
+    Text(String),
+    /// The name of an argument.
+    Argument(String),
+}
+
+impl Plain {
+    /// The text, where there is nothing else.
+    fn word(&self) -> Option<&str> {
+        match self.0.as_slice() {
+            [Piece::Text(text)] => Some(text),
+            _ => None,
+        }
+    }
+
+    /// The message with its arguments; `None` where one is missing, or a count, which is for the formatter.
+    fn with(&self, arguments: &[(&'static str, Argument<'_>)]) -> Option<String> {
+        let mut said = String::new();
+        for piece in &self.0 {
+            said.push_str(match piece {
+                Piece::Text(text) => text,
+                Piece::Argument(name) => match arguments.iter().find(|(known, _)| known == name)? {
+                    (_, Argument::Text(text)) => text,
+                    (_, Argument::Count(_)) => return None,
+                },
+            });
+        }
+        Some(said)
+    }
+}
+
+/// The messages that choose nothing.
+fn plain_messages(resource: &FluentResource) -> impl Iterator<Item = (String, Plain)> {
+    use fluent_syntax::ast::{Entry, Expression, InlineExpression, PatternElement};
     resource.entries().filter_map(|entry| {
         let Entry::Message(message) = entry else {
             return None;
         };
-        let elements = message.value.as_ref()?.elements.iter();
-        let text: Option<String> = elements
-            .map(|element| match element {
-                PatternElement::TextElement { value } => Some(*value),
-                PatternElement::Placeable { .. } => None,
-            })
-            .collect();
-        Some((message.id.name.to_owned(), text?))
+        let mut pieces = Vec::new();
+        for element in &message.value.as_ref()?.elements {
+            match element {
+                PatternElement::TextElement { value } => match pieces.last_mut() {
+                    Some(Piece::Text(text)) => text.push_str(value),
+                    _ => pieces.push(Piece::Text((*value).to_owned())),
+                },
+                PatternElement::Placeable {
+                    expression: Expression::Inline(InlineExpression::VariableReference { id }),
+                } => pieces.push(Piece::Argument(id.name.to_owned())),
+                PatternElement::Placeable { .. } => return None,
+            }
+        }
+        Some((message.id.name.to_owned(), Plain(pieces)))
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const TEXT: &str = "
+word = Sugar
+one = { $amount } of { $what }, { $amount }
+lines = First
+    second { $what }
+chosen = { $count ->
+    [one] { $count } cup
+   *[other] { $count } cups
+}
+counted = { $count } of { $what }
+quoted = { \"{\" }{ $what }
+";
+
+    #[test]
+    fn what_chooses_nothing_is_said_as_the_formatter_says_it() {
+        let catalogue = Catalogue::new("en", std::iter::once(TEXT));
+        let text = |text: &'static str| Argument::Text(text.into());
+        let arguments = [
+            ("amount", text("2 g")),
+            ("count", Argument::Count(2.0)),
+            ("what", text("a < b { $amount }")),
+        ];
+        for message in ["word", "one", "lines", "chosen", "counted", "quoted"] {
+            let formatted = catalogue.formatted(message, &arguments);
+            assert!(formatted.is_some(), "{message}");
+            assert_eq!(catalogue.say(message, &arguments), formatted, "{message}");
+        }
+        assert_eq!(catalogue.word("word"), Some("Sugar"));
+        assert_eq!(catalogue.word("one"), None);
+        assert_eq!(catalogue.say("missing", &arguments), None);
+    }
 }
