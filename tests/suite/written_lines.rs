@@ -599,6 +599,15 @@ fn german_speaks_of_every_sentence_too() {
     }
 }
 
+#[test]
+fn a_bracket_that_was_opened_before_the_amount_is_no_part_of_the_name() {
+    assert_eq!(
+        read_line("400-g-Dosen) 75 bis 80 Grad ,\u{a0}water").name,
+        "water"
+    );
+    assert_eq!(read_line("2 g ), honey").name, "honey");
+}
+
 proptest! {
     #![proptest_config(ProptestConfig { cases: 3000, failure_persistence: None, ..ProptestConfig::default() })]
 

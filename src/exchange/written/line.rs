@@ -134,6 +134,8 @@ fn of_each(amount: WrittenAmount, note: &str) -> WrittenAmount {
 
 /// The name ends where something is said of it.
 fn name_and_note(text: &str) -> (String, String) {
+    // A bracket that was opened before the amount is closed here.
+    let text = text.trim_start_matches(|c| is_sign(c) || c == ')');
     let ends = [" (", ", ", "; ", " – ", " - ", "("];
     let end = ends.iter().filter_map(|sign| text.find(sign)).min();
     let (name, note) = text.split_at(end.unwrap_or(text.len()));
