@@ -143,6 +143,16 @@ pub(crate) fn eventually(window: &mut Window, what: &str, mut holds: impl FnMut(
     });
 }
 
+/// Chooses the folder for the files of cards, and waits for it: the field begins with the home folder, and the answer of the dialog
+/// comes from a thread of its own.
+pub(crate) fn choose_folder(window: &mut Window) {
+    let usual = text_of(window, "Folder for the files");
+    click(window, "Choose the folder for the files");
+    eventually(window, "the folder", |window| {
+        text_of(window, "Folder for the files") != usual
+    });
+}
+
 /// Runs frames until nothing moves and nothing is looked for any more.
 pub(crate) fn settle(window: &mut Window) {
     window.run();

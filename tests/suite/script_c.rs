@@ -18,8 +18,8 @@ use evensip::swap::{Question, answer, walk};
 use evensip::ui::Area;
 
 use crate::at_the_window::{
-    Hands, NARROW, TALL, Window, WindowBuilder, book, click, click_on, eventually, go, hands, has,
-    row, rows, says, settle, show, text_of,
+    Hands, NARROW, TALL, Window, WindowBuilder, book, choose_folder, click, click_on, eventually,
+    go, hands, has, row, rows, says, settle, show,
 };
 use crate::played_day::Picks;
 
@@ -197,10 +197,7 @@ fn the_exercise_its_answers_and_the_training_sheets_are_written_with_twelve_pres
     click(&mut window, "Replace Thornby roasted barley powder");
     click(&mut window, "With Aldgrave roasted barley powder");
     click(&mut window, "Exercise on paper…");
-    click(&mut window, "Choose the folder for the files");
-    eventually(&mut window, "the folder", |window| {
-        !text_of(window, "Folder for the files").is_empty()
-    });
+    choose_folder(&mut window);
     write(&mut window, 1, folder.path());
     click_on(
         &mut window,

@@ -2,7 +2,9 @@
 
 use egui::{Key, Modifiers};
 
-use crate::at_the_window::{Window, choose, click, eventually, has, press, says, text_of, type_on};
+use crate::at_the_window::{
+    Window, choose, choose_folder, click, eventually, has, press, says, type_on,
+};
 use crate::played_day::{click_into, enter};
 
 /// Adds a line below the last one.
@@ -105,10 +107,7 @@ pub(super) fn variations(window: &mut Window) {
 /// The card of the iced drink, as it is printed.
 pub(super) fn card(window: &mut Window) {
     press(window, Modifiers::COMMAND, Key::Num8);
-    click(window, "Choose the folder for the files");
-    eventually(window, "the folder", |window| {
-        !text_of(window, "Folder for the files").is_empty()
-    });
+    choose_folder(window);
     click(window, "Write the card");
     eventually(window, "the card", |window| says(window, "Written: "));
 }

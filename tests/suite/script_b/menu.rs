@@ -8,8 +8,8 @@ use evensip::cards::menu_figures;
 
 use super::{VEGAN, recipe};
 use crate::at_the_window::{
-    MIDDLE, Window, book, click, click_on, copied, eventually, press, row, says, settle, text_of,
-    type_on,
+    MIDDLE, Window, book, choose_folder, click, click_on, copied, eventually, press, row, says,
+    settle, type_on,
 };
 use crate::played_day::click_into;
 
@@ -149,11 +149,7 @@ pub(super) fn shopping(window: &mut Window) {
         let item = now.ingredient(&purchase.need.ingredient).unwrap();
         item.name == "black tea, brewed"
     }));
-    let before = text_of(window, "Folder for the files");
-    click(window, "Choose the folder for the files");
-    eventually(window, "the folder", |window| {
-        text_of(window, "Folder for the files") != before
-    });
+    choose_folder(window);
     write(window);
 }
 
