@@ -146,10 +146,11 @@ impl Speaker<'_> {
                 people,
                 level,
                 least,
-            } => {
-                let (people, level) = (people.to_string(), self.probability(level));
-                say!(self, "tasting-cannot-show", people: people, level: level, least: least.unwrap_or(0))
-            }
+            } => self.tasting_remark(&Remark::CannotShow {
+                people,
+                level,
+                least,
+            }),
             RankingRemark::Power {
                 people,
                 power,

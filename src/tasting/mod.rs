@@ -18,7 +18,7 @@ mod serving_order;
 mod similarity;
 
 pub use answers::{Counted, counted};
-pub use blind_test::{BlindTest, Needed, Sides, guessed, needed};
+pub use blind_test::{BlindTest, Needed, Sides, blind_answers, guessed, needed};
 pub use evidence::{ComparedCups, CupIntensity, Evidence, FactorEstimate, TastingResult, evidence};
 pub use learned::{
     DrinkEffect, Factor, Learned, Proposal, SetAside, WeighedTasting, effects, learned,

@@ -14,7 +14,7 @@ use std::f64::consts::{PI, TAU};
 
 use super::blind_test::{BlindTest, Needed, Sides, needed};
 use super::distributions::{at_least, at_most, normal_below};
-use crate::balance::number::crossing;
+use crate::balance::number::{crossing, integral};
 
 /// How different two cups are.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -28,7 +28,7 @@ pub enum Effect {
 /// A `d′` at which every answer is right, to the last digits that a count of people can show.
 const LARGEST_D_PRIME: f64 = 12.0;
 
-/// Steps of the integral of the triangle, by Simpson's rule.
+/// Steps of the integral of the triangle.
 const STEPS: u32 = 64;
 
 /// How far it goes: 30°, within which the odd cup is the one that stands apart.
@@ -68,18 +68,7 @@ fn triangle(d_prime: f64) -> f64 {
         let ahead = TAU.sqrt() * along * across * (2.0 * normal_below(along) - 1.0);
         (2.0 * around + ahead) / TAU
     };
-    let step = WIDEST / f64::from(STEPS);
-    let sum: f64 = (0..=STEPS)
-        .map(|place| {
-            let weight = match place {
-                0 | STEPS => 1.0,
-                odd if odd % 2 == 1 => 4.0,
-                _ => 2.0,
-            };
-            weight * inner(f64::from(place) * step)
-        })
-        .sum();
-    (2.0 * sum * step / 3.0).min(1.0)
+    (2.0 * integral((0.0, WIDEST), STEPS, inner)).min(1.0)
 }
 
 /// The share of people who taste the difference, behind a share of right answers; 0 where guessing gets as many right.

@@ -20,7 +20,7 @@ use std::collections::BTreeMap;
 use super::distributions::{normal_below, normal_density};
 use super::power::Effect;
 use super::serving_order::Sample;
-use crate::balance::number::crossing;
+use crate::balance::number::{crossing, integral};
 
 /// The cups as one person puts them, the most first.
 pub type CupOrder = [Sample; 3];
@@ -169,16 +169,7 @@ impl Spread {
 
     /// The smallest `Σ(R − 2n)²` that is reached with at most this probability, and that probability.
     fn first_within(&self, level: f64) -> Option<(u32, f64)> {
-        let mut tail = 0.0;
-        let mut found = None;
-        for (squares, probability) in self.by_squares().into_iter().rev() {
-            tail += probability;
-            if tail > level {
-                break;
-            }
-            found = Some((squares, tail));
-        }
-        found
+        rarest(level, self.by_squares().into_iter().rev())
     }
 }
 
@@ -218,16 +209,21 @@ pub fn least_rank_difference(people: u32, level: f64) -> Option<u32> {
     let of_one = [1.0, 2.0, 0.0, 2.0, 1.0].map(|ways: f64| ways / 6.0);
     let spread = sums_of(&of_one, people);
     let middle = 2 * people as usize;
-    let mut tail = 0.0;
-    let mut found = None;
-    for far in (1..=middle).rev() {
-        tail += spread[middle + far] + spread[middle - far];
-        if tail > level {
-            break;
-        }
-        found = u32::try_from(far).ok();
-    }
-    found
+    let either_way = (1..=middle).rev().map(|far| {
+        let probability = spread[middle + far] + spread[middle - far];
+        (far, probability)
+    });
+    let (least, _) = rarest(level, either_way)?;
+    u32::try_from(least).ok()
+}
+
+/// The last of some values, of which the rarest comes first, that is reached with at most a probability, and with which.
+fn rarest<T>(level: f64, values: impl Iterator<Item = (T, f64)>) -> Option<(T, f64)> {
+    let tails = values.scan(0.0, |tail, (value, probability)| {
+        *tail += probability;
+        Some((value, *tail))
+    });
+    tails.take_while(|(_, tail)| *tail <= level).last()
 }
 
 /// How the sum of so many independent numbers is distributed, each 0, 1, 2 … with these probabilities.
@@ -261,8 +257,13 @@ const MOST_PAGE: u32 = 14;
 
 /// The probability of an `L` at least as large by guessing alone. It does not depend on the order that was predicted.
 pub fn page_chance(people: u32, page: u32) -> f64 {
+    page_at_least(people, page, GUESSING)
+}
+
+/// The probability of an `L` at least as large when orders have these shares.
+fn page_at_least(people: u32, page: u32, shares: OrderShares) -> f64 {
     let above = page.saturating_sub(LEAST_PAGE * people) as usize;
-    let spread = sums_of(&page_of_one(GUESSING), people);
+    let spread = sums_of(&page_of_one(shares), people);
     spread.iter().skip(above).sum::<f64>().min(1.0)
 }
 
@@ -270,16 +271,8 @@ pub fn page_chance(people: u32, page: u32) -> f64 {
 /// none does.
 pub fn page_needed(people: u32, level: f64) -> Option<(u32, f64)> {
     let spread = sums_of(&page_of_one(GUESSING), people);
-    let mut tail = 0.0;
-    let mut found = None;
-    for (below, probability) in (0_u32..).zip(spread.iter().rev()) {
-        tail += probability;
-        if tail > level {
-            break;
-        }
-        found = Some((MOST_PAGE * people - below, tail));
-    }
-    found
+    let (below, chance) = rarest(level, (0_u32..).zip(spread.into_iter().rev()))?;
+    Some((MOST_PAGE * people - below, chance))
 }
 
 /// How likely each order is when cups are so different: A has the most, C the least, B is halfway between.
@@ -313,22 +306,12 @@ const LARGEST_D_PRIME: f64 = 16.0;
 const FAR: f64 = 8.0;
 const STEPS: u32 = 400;
 
-/// `P(x > y > z)` by Simpson's rule.
+/// `P(x > y > z)`.
 fn between(x: f64, y: f64, z: f64) -> f64 {
-    let step = 2.0 * FAR / f64::from(STEPS);
-    let sum: f64 = (0..=STEPS)
-        .map(|place| {
-            let from_y = f64::from(place).mul_add(step, -FAR);
-            let at = y + from_y;
-            let weight = match place {
-                0 | STEPS => 1.0,
-                odd if odd % 2 == 1 => 4.0,
-                _ => 2.0,
-            };
-            weight * normal_density(from_y) * normal_below(x - at) * normal_below(at - z)
-        })
-        .sum();
-    sum * step / 3.0
+    integral((-FAR, FAR), STEPS, |from_y| {
+        let at = y + from_y;
+        normal_density(from_y) * normal_below(x - at) * normal_below(at - z)
+    })
 }
 
 /// Whether an order was predicted before the tasting.
@@ -360,12 +343,7 @@ pub fn ranking_power(
 }
 
 fn page_power(people: u32, level: f64, shares: OrderShares) -> f64 {
-    let Some((page, _)) = page_needed(people, level) else {
-        return 0.0;
-    };
-    let above = (page - LEAST_PAGE * people) as usize;
-    let spread = sums_of(&page_of_one(shares), people);
-    spread.iter().skip(above).sum::<f64>().min(1.0)
+    page_needed(people, level).map_or(0.0, |(page, _)| page_at_least(people, page, shares))
 }
 
 /// The smallest panel that shows a difference often enough, with that probability; `None` where more than [`MOST_EXACT`] people are

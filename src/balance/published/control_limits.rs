@@ -9,6 +9,8 @@ use std::sync::OnceLock;
 use statrs::distribution::{Continuous as _, ContinuousCDF as _, Normal};
 use statrs::function::gamma::ln_gamma;
 
+use crate::balance::number::integral;
+
 /// How many standard deviations limits lie from the centre.
 pub const LIMITS: f64 = 3.0;
 
@@ -16,7 +18,7 @@ pub const LIMITS: f64 = 3.0;
 const FAR: f64 = 8.0;
 const WIDEST: f64 = 12.0;
 
-/// Steps of each integral by Simpson's rule, even.
+/// Steps of each integral.
 const STEPS: u32 = 120;
 
 /// The range of `n` standard normal values.
@@ -42,8 +44,8 @@ impl RangeConstants {
 
     fn worked_out(values: u32) -> Self {
         let wider = |width: f64| 1.0 - range_within(values, width);
-        let mean = simpson((0.0, WIDEST), wider);
-        let square = simpson((0.0, WIDEST), |width| 2.0 * width * wider(width));
+        let mean = integral((0.0, WIDEST), STEPS, wider);
+        let square = integral((0.0, WIDEST), STEPS, |width| 2.0 * width * wider(width));
         Self {
             mean,
             deviation: (square - mean * mean).max(0.0).sqrt(),
@@ -84,25 +86,10 @@ fn around_one(deviation: f64) -> [f64; 2] {
 fn range_within(values: u32, width: f64) -> f64 {
     let normal = Normal::standard();
     let power = i32::try_from(values - 1).unwrap_or(i32::MAX);
-    let within = simpson((-FAR, FAR), |x| {
+    let within = integral((-FAR, FAR), STEPS, |x| {
         normal.pdf(x) * (normal.cdf(x + width) - normal.cdf(x)).powi(power)
     });
     f64::from(values) * within
-}
-
-fn simpson((from, to): (f64, f64), of: impl Fn(f64) -> f64) -> f64 {
-    let step = (to - from) / f64::from(STEPS);
-    let sum: f64 = (0..=STEPS)
-        .map(|place| {
-            let weight = match place {
-                0 | STEPS => 1.0,
-                odd if odd % 2 == 1 => 4.0,
-                _ => 2.0,
-            };
-            weight * of(f64::from(place).mul_add(step, from))
-        })
-        .sum();
-    sum * step / 3.0
 }
 
 #[cfg(test)]

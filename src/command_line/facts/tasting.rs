@@ -4,7 +4,7 @@ use serde_json::{Value, json};
 
 use super::{Fact, ids};
 use crate::book::TastingOutcome;
-use crate::quantity::Uncertain;
+use crate::command_line::json::uncertain;
 use crate::tasting::{
     BrixCaution, BrixComparison, CupOrder, DrinkEffect, Effect, Proposal, RankingRemark, Remark,
     RuleErrors, Sample, SetAside, ShareLimits, StoppingRule, WeighedTasting,
@@ -200,11 +200,6 @@ pub(in crate::command_line) fn unbalanced(people: u32, multiple: u32) -> Fact {
     )
 }
 
-/// A figure of a refractometer, °Brix or g in 100 g.
-fn solids(solids: Uncertain) -> Value {
-    json!({ "value": solids.value, "u": solids.u })
-}
-
 /// Whether a reading agrees with what was expected.
 pub(in crate::command_line) fn brix_comparison(comparison: &BrixComparison) -> Fact {
     let kind = if comparison.agrees() {
@@ -217,8 +212,8 @@ pub(in crate::command_line) fn brix_comparison(comparison: &BrixComparison) -> F
     Fact::new(
         kind,
         json!({
-            "read": solids(comparison.read),
-            "expected": solids(comparison.expected),
+            "read": uncertain(comparison.read),
+            "expected": uncertain(comparison.expected),
             "apart": comparison.apart,
         }),
     )
@@ -234,7 +229,7 @@ pub(in crate::command_line) fn brix_caution(caution: &BrixCaution) -> Fact {
     match caution {
         BrixCaution::Misled(by) => Fact::new("misled", json!({ "by": by.word() })),
         BrixCaution::TooWeak { solids } => {
-            Fact::new("too-weak", json!({ "brix": self::solids(*solids) }))
+            Fact::new("too-weak", json!({ "brix": uncertain(*solids) }))
         }
         BrixCaution::MoreThanAll => Fact::alone("more-than-all"),
     }
