@@ -45,10 +45,7 @@ pub struct Drift {
 /// the two means has `u² = s²/N₁ + s²/N₂` with N uses weighed on each day. Without a second reading on either day a use is taken
 /// to scatter by 4 % (assumed).
 pub fn drift(measure: &Measure, ingredient: Option<&IngredientId>) -> Option<Drift> {
-    let dates: BTreeSet<&str> = of(measure, ingredient)
-        .filter_map(|reading| reading.date.as_deref())
-        .collect();
-    let mut latest = dates.into_iter().rev();
+    let mut latest = dates(measure, ingredient).into_iter().rev();
     let (now, before) = (latest.next()?, latest.next()?);
     let (now, before) = (
         Day::of(measure, ingredient, now),
@@ -81,10 +78,7 @@ pub fn drift(measure: &Measure, ingredient: Option<&IngredientId>) -> Option<Dri
 /// `n₀ = (N − ΣN_d²/N)/(D − 1)` for D days of `N_d` uses (analysis of variance with one random factor; value from memory). It is 0 where the days
 /// differ by no more than the uses do.
 pub fn between_days(measure: &Measure, ingredient: Option<&IngredientId>) -> Option<f64> {
-    let dates: BTreeSet<&str> = of(measure, ingredient)
-        .filter_map(|reading| reading.date.as_deref())
-        .collect();
-    let days: Vec<Day> = dates
+    let days: Vec<Day> = dates(measure, ingredient)
         .into_iter()
         .map(|date| Day::of(measure, ingredient, date))
         .collect();
@@ -111,8 +105,19 @@ pub fn between_days(measure: &Measure, ingredient: Option<&IngredientId>) -> Opt
     Some(((between - within) / uses_a_day).max(0.0).sqrt() / grams)
 }
 
+/// The days of which there are readings.
+pub(super) fn dates<'measure>(
+    measure: &'measure Measure,
+    ingredient: Option<&IngredientId>,
+) -> BTreeSet<&'measure str> {
+    let readings = of(measure, ingredient);
+    readings
+        .filter_map(|reading| reading.date.as_deref())
+        .collect()
+}
+
 /// Readings that say something, of one ingredient or of water.
-fn of<'measure>(
+pub(super) fn of<'measure>(
     measure: &'measure Measure,
     ingredient: Option<&IngredientId>,
 ) -> impl Iterator<Item = &'measure Reading> {
@@ -122,16 +127,24 @@ fn of<'measure>(
         .filter(move |reading| reading.weighed() == ingredient && reading.is_usable())
 }
 
-struct Day<'date> {
-    date: &'date str,
-    uses: u32,
-    grams: f64,
-    readings: usize,
-    squares: f64,
+/// The readings of a day.
+pub(super) struct Day<'date> {
+    pub(super) date: &'date str,
+    /// Uses that were weighed.
+    pub(super) uses: u32,
+    /// Grams of one use.
+    pub(super) grams: f64,
+    pub(super) readings: usize,
+    /// `Σ(M − n·m)²/n` of the readings `M` of `n` uses around the mean `m` of one use.
+    pub(super) squares: f64,
 }
 
 impl<'date> Day<'date> {
-    fn of(measure: &Measure, ingredient: Option<&IngredientId>, date: &'date str) -> Self {
+    pub(super) fn of(
+        measure: &Measure,
+        ingredient: Option<&IngredientId>,
+        date: &'date str,
+    ) -> Self {
         let readings: Vec<&Reading> = of(measure, ingredient)
             .filter(|reading| reading.date.as_deref() == Some(date))
             .collect();

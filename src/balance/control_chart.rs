@@ -22,8 +22,7 @@
 //! to the next and not within a day (a powder that takes up water) is a signal: it is a change of the dose. A reading of a volume
 //! counts as that of as much water.
 
-use std::collections::BTreeSet;
-
+use super::calibration::{self, dates, of};
 use super::published::control_limits::{LIMITS, RangeConstants, deviation_limits, mean_deviation};
 use crate::book::{IngredientId, Measure, Reading};
 use crate::quantity::Uncertain;
@@ -183,16 +182,12 @@ fn dated(measure: &Measure) -> impl Iterator<Item = &Reading> {
 }
 
 fn chart(measure: &Measure, ingredient: Option<&IngredientId>) -> Result<ControlChart, TooFewDays> {
-    let readings: Vec<&Reading> = dated(measure)
-        .filter(|reading| reading.weighed() == ingredient)
+    let readings: Vec<&Reading> = of(measure, ingredient)
+        .filter(|reading| reading.date.is_some())
         .collect();
-    let dates: BTreeSet<&str> = readings
-        .iter()
-        .filter_map(|reading| reading.date.as_deref())
-        .collect();
-    let days: Vec<Day> = dates
+    let days: Vec<Day> = dates(measure, ingredient)
         .into_iter()
-        .map(|date| Day::of(&readings, date))
+        .map(|date| Day::of(&calibration::Day::of(measure, ingredient, date), &readings))
         .collect();
     let kind = kind_of(&days);
     let fewest = match kind {
@@ -254,16 +249,11 @@ struct Day<'date> {
 }
 
 impl<'date> Day<'date> {
-    fn of(readings: &[&Reading], date: &'date str) -> Self {
+    fn of(day: &calibration::Day<'date>, readings: &[&Reading]) -> Self {
         let readings: Vec<&&Reading> = readings
             .iter()
-            .filter(|reading| reading.date.as_deref() == Some(date))
+            .filter(|reading| reading.date.as_deref() == Some(day.date))
             .collect();
-        let total = readings
-            .iter()
-            .fold(0_u32, |sum, reading| sum.saturating_add(reading.uses));
-        let grams: f64 = readings.iter().map(|reading| reading.grams()).sum();
-        let mean = grams / f64::from(total.max(1));
         let of_one = |reading: &&&Reading| reading.grams() / f64::from(reading.uses);
         let ends = readings
             .iter()
@@ -271,24 +261,16 @@ impl<'date> Day<'date> {
             .fold((f64::MAX, f64::MIN), |(low, high), one| {
                 (low.min(one), high.max(one))
             });
-        let squares: f64 = readings
-            .iter()
-            .map(|reading| {
-                let uses = f64::from(reading.uses);
-                (reading.grams() - uses * mean).powi(2) / uses
-            })
-            .sum();
-        let count = readings.len();
         let uses_of_first = readings.first().map(|reading| reading.uses);
         let is_equal = |reading: &&&Reading| Some(reading.uses) == uses_of_first;
         Self {
-            date,
-            readings: count,
-            uses: total,
+            date: day.date,
+            readings: day.readings,
+            uses: day.uses,
             uses_of_each: uses_of_first.filter(|_| readings.iter().all(is_equal)),
-            mean,
+            mean: day.grams,
             range: ends.1 - ends.0,
-            deviation: (count > 1).then(|| (squares / (count - 1) as f64).sqrt()),
+            deviation: (day.readings > 1).then(|| (day.squares / (day.readings - 1) as f64).sqrt()),
         }
     }
 }
