@@ -181,6 +181,16 @@ impl<N: Number> Mix<N> {
         self.of[component.slot()]
     }
 
+    /// The same with all of its ice as water.
+    #[must_use]
+    pub fn melted(&self) -> Self {
+        let mut melted = *self;
+        let water = self.get(Component::Water) + self.get(Component::Ice);
+        melted.set(Component::Water, water);
+        melted.set(Component::Ice, N::ZERO);
+        melted
+    }
+
     /// Sets the amount of a component.
     pub fn set(&mut self, component: Component, amount: N) {
         self.of[component.slot()] = amount;

@@ -59,7 +59,7 @@ pub use mix::{
 };
 pub use prepare::pack::{pack_grams, usable_grams};
 pub use prepare::per_gram::{PerGram, label_sweetness, per_gram};
-pub use prepare::portion::{Portion, one_weighs, portion};
+pub use prepare::portion::{Portion, one_weighs, portion, scale_uncertainty};
 pub use prepare::setup::temperature_uncertainty;
 pub use prepare::{Kitchen, prepare, prepare_afresh};
 pub use published::serving::{ScaldBound, ScaldTime};

@@ -5,6 +5,7 @@ use std::process::ExitCode;
 
 use serde_json::{Value, json};
 
+use super::json::uncertain;
 use super::{
     CupsArguments, Failure, facts, open, print, print_json, recipe_called, report_errors, speaker,
     version_called,
@@ -90,7 +91,7 @@ fn help(speaker: Speaker<'_>, cups: &Cups, helps: &Helps) -> Value {
     facts::cups_remark(cups, &remark).beside(json!({
         "text": speaker.cups_remark(cups, &remark),
         "within": helps.share,
-        "gain": { "value": helps.gain.value, "u": helps.gain.u },
+        "gain": uncertain(helps.gain),
     }))
 }
 

@@ -8,6 +8,7 @@ use crate::balance::{
     Assumption, Balance, Component, Difference, Layer, LineShare, Measurand, Reported,
 };
 use crate::book::{Axis, Book, Finding, IngredientId, VersionId};
+use crate::quantity::Uncertain;
 use crate::say::Speaker;
 
 /// A quantity: value, standard uncertainty, unit, ingredients that are missing; a reason when there is no value for
@@ -23,6 +24,11 @@ pub(super) fn quantity(reported: &Reported, unit: &str) -> Value {
         map.insert("reason".to_owned(), json!(speaker().no_figure(reason)));
     }
     facts::no_figure(reason).beside(quantity)
+}
+
+/// A figure with its standard uncertainty, whose unit is told by its key or beside it.
+pub(super) fn uncertain(figure: Uncertain) -> Value {
+    json!({ "value": figure.value, "u": figure.u })
 }
 
 /// How many causes of doubt a figure names.

@@ -5,6 +5,7 @@ use std::process::ExitCode;
 
 use serde_json::{Value, json};
 
+use super::json::uncertain;
 use super::{
     Failure, LastSipArguments, facts, open, print, print_json, recipe_called, report_errors,
     speaker, version_called,
@@ -66,7 +67,7 @@ fn document(
         "level_between": course.level_between(),
         "best_after": course.best().map(|sip| sip.minutes),
         "melt_rate": course.melt_rate.map(|rate| json!({
-            "grams_per_minute": figure(rate.grams_per_minute),
+            "grams_per_minute": uncertain(rate.grams_per_minute),
             "stated": rate.is_stated,
         })),
         "sips": course.sips.iter().map(sip).collect::<Vec<_>>(),
@@ -75,17 +76,13 @@ fn document(
     })
 }
 
-fn figure(figure: Uncertain) -> Value {
-    json!({ "value": figure.value, "u": figure.u })
-}
-
 fn sip(sip: &Sip) -> Value {
     json!({
         "minutes": sip.minutes,
-        "temperature": figure(sip.temperature),
-        "ice": figure(sip.ice),
-        "sweetness": sip.sweetness.map(figure),
-        "tea_strength": sip.tea_strength.map(figure),
+        "temperature": uncertain(sip.temperature),
+        "ice": uncertain(sip.ice),
+        "sweetness": sip.sweetness.map(uncertain),
+        "tea_strength": sip.tea_strength.map(uncertain),
         "off_by_steps": sip.steps,
         "distance": sip.distance,
     })

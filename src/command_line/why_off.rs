@@ -4,6 +4,7 @@ use std::process::ExitCode;
 
 use serde_json::{Value, json};
 
+use super::json::uncertain;
 use super::{
     Failure, WhyOffArguments, facts, open, print, print_json, recipe_called, report_errors,
     speaker, version_called,
@@ -98,8 +99,8 @@ fn off_by(off: &OffBy) -> Value {
     json!({
         "measured": measured.word(),
         "unit": measured.measurand().unit(),
-        "read": { "value": off.reading.read.value, "u": off.reading.read.u },
-        "should": off.should.map(|should| json!({ "value": should.value, "u": should.u })),
+        "read": uncertain(off.reading.read),
+        "should": off.should.map(uncertain),
         "apart": off.apart,
     })
 }

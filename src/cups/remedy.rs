@@ -5,13 +5,18 @@ use super::counter::Counter;
 use super::drawn::{DrawnCause, When, when_drawn};
 use crate::balance::{Balance, Cause, LEVEL_STEPS, temperature_uncertainty};
 use crate::book::{
-    Amount, Book, Change, Instruments, Line, LineId, Measure, MeasureId, MeasureKind, Resolved,
-    Stage,
+    Amount, Book, Change, Line, LineId, Measure, MeasureId, MeasureKind, Resolved, Stage,
 };
 use crate::quantity::{RECTANGULAR, Uncertain};
 
 /// What a thermometer at the counter may be off by, K, where the shop states none (assumed: a common probe).
 const THERMOMETER: f64 = 0.5;
+
+/// What a thermometer at the counter may be off by, K.
+pub(super) fn thermometer_limits(book: &Book) -> f64 {
+    let stated = book.settings.instruments.thermometer_kelvin;
+    stated.unwrap_or(THERMOMETER)
+}
 
 /// A scoop of half the size, twice: each use scatters by the same part of what it holds (assumed), so that two of them scatter by the
 /// root of a half of one.
@@ -233,10 +238,7 @@ fn recalibrated(book: &Book, balance: &Balance, held: &Held<'_>) -> Vec<(Measure
 /// What a thermometer leaves of the doubt of a temperature: what it may be off by, K, and the part that is left.
 fn held_by_thermometer(book: &Book, lines: &Resolved, cause: &Cause) -> Option<(f64, f64)> {
     let stated = stated_temperature(book, lines, cause)?;
-    let Instruments {
-        thermometer_kelvin, ..
-    } = book.settings.instruments;
-    let limits = thermometer_kelvin.unwrap_or(THERMOMETER);
+    let limits = thermometer_limits(book);
     let part = limits * RECTANGULAR / temperature_uncertainty(book, stated);
     (part < 1.0).then_some((limits, part))
 }

@@ -12,7 +12,8 @@ use super::aim::is_there;
 use super::fault::{Fault, Makeable, SizedFault};
 use super::gauss::{Covariance, Root};
 use super::normal::NormalDraws;
-use crate::balance::{Balance, Figures, Measurand, balance_version};
+use super::remedy::thermometer_limits;
+use crate::balance::{Balance, Figures, Measurand, balance_version, scale_uncertainty};
 use crate::book::{Book, Recipe, VersionId};
 use crate::quantity::{RECTANGULAR, Uncertain};
 use crate::tasting::{BrixReading, Misleading, USUAL_LIMITS_BRIX, soluble_solids};
@@ -31,11 +32,6 @@ const WORTH: f64 = 0.05;
 
 /// Below this probability of anything as far off, no single fault explains the readings.
 const UNEXPLAINED: f64 = 0.001;
-
-/// Steps of the display of a scale, g, and what a thermometer is off by, K, where the shop states nothing (common practice, no
-/// source).
-const SCALE_STEP: f64 = 1.0;
-const THERMOMETER: f64 = 0.5;
 
 /// Protein, fat or fibre in 100 ml from which a drink blurs a refractometer, g (assumed: water with a tenth of milk holds 0.3 g).
 const MILKY: f64 = 0.3;
@@ -57,7 +53,7 @@ pub enum Measured {
 }
 
 impl Measured {
-    /// All of them, the cheapest first (assumed: scale, thermometer, refractometer, sieve).
+    /// All of them in their order, the cheapest first (assumed: scale, thermometer, refractometer, sieve).
     pub const ALL: [Self; 4] = [Self::Weight, Self::Temperature, Self::Brix, Self::Ice];
 
     /// The figure of the drink that it is.
@@ -83,12 +79,9 @@ impl Measured {
     /// Standard uncertainty of one reading of it in a shop, in the unit of the figure. A refractometer reads what is milky or pulpy
     /// badly.
     fn uncertainty(self, book: &Book, balance: &Balance, value: f64) -> f64 {
-        let instruments = &book.settings.instruments;
         match self {
-            Self::Weight => instruments.scale_grams.unwrap_or(SCALE_STEP) / 2.0 * RECTANGULAR,
-            Self::Temperature => {
-                instruments.thermometer_kelvin.unwrap_or(THERMOMETER) * RECTANGULAR
-            }
+            Self::Weight => scale_uncertainty(book),
+            Self::Temperature => thermometer_limits(book) * RECTANGULAR,
             Self::Brix => soluble_solids(&BrixReading {
                 brix: value,
                 celsius: None,
@@ -333,14 +326,12 @@ impl CupDoctor {
         draws.fill(&mut noise);
         let readings = Measured::ALL
             .into_iter()
-            .enumerate()
-            .filter(|(_, measured)| self.can_compare(*measured))
-            .map(|(at, measured)| CupReading {
-                measured,
-                read: Uncertain {
-                    value: means[at] + self.usual[at] * noise[at],
-                    u: self.usual[at],
-                },
+            .filter(|measured| self.can_compare(*measured))
+            .map(|measured| {
+                let at = measured as usize;
+                let (value, u) = (means[at] + self.usual[at] * noise[at], self.usual[at]);
+                let read = Uncertain { value, u };
+                CupReading { measured, read }
             })
             .collect();
         SimulatedCup {
@@ -505,9 +496,8 @@ impl Posterior {
         const POINTS: f64 = 3.0;
         // A suspect less likely than this changes nothing.
         const LEAST: f64 = 1e-9;
-        let at = Measured::ALL.iter().position(|one| *one == measured);
         let mut of = readings_of(&self.known);
-        of.push((measured, doctor.usual[at.unwrap_or(0)]));
+        of.push((measured, doctor.usual[measured as usize]));
         let root: Root = doctor.covariance(&of).root();
         let suspects: Vec<(usize, f64, f64, f64)> = doctor
             .suspects
@@ -552,9 +542,8 @@ fn readings_of(known: &[CupReading]) -> Vec<(Measured, f64)> {
 }
 
 fn means_for(suspect: &Suspect, of: &[(Measured, f64)]) -> Vec<f64> {
-    let place = |measured: Measured| Measured::ALL.iter().position(|one| *one == measured);
     of.iter()
-        .filter_map(|(measured, _)| Some(suspect.means[place(*measured)?]))
+        .map(|(measured, _)| suspect.means[*measured as usize])
         .collect()
 }
 

@@ -280,9 +280,7 @@ impl Preparation<'_> {
             has_steeped,
         } = batch;
         let grams = made.yield_grams.value;
-        let frozen = sum.get(Component::Ice);
-        sum.set(Component::Ice, 0.0);
-        sum.set(Component::Water, sum.get(Component::Water) + frozen);
+        sum = sum.melted();
         sum.set(Component::Heat, 0.0);
         let went_in = sum.get(Component::Mass);
         let (divisor, water) = if has_steeped {

@@ -565,9 +565,9 @@ fn add_tasted_sweetness(item: &Ingredient, per_gram: &mut PerGram) {
     });
 }
 
-/// How sweet the label of an ingredient makes it, g of sucrose per gram of it, with what is doubtful in the label and in
-/// how sweet its sugars are; `None` where it
-/// does not say what sweetens it, or has no sweetness. High-potency sweeteners are left out: how sweet they are depends on the drink.
+/// How sweet the label of an ingredient makes it, g of sucrose per gram of it, with what is doubtful in the label and in how sweet its
+/// sugars are; `None` where it does not say what sweetens it, or has no sweetness. High-potency sweeteners are left out: how sweet
+/// they are depends on the drink.
 pub fn label_sweetness(item: &Ingredient) -> Option<Uncertain> {
     let item = item.untasted();
     let per_gram = per_gram(&item, &mut Slots::default());

@@ -96,7 +96,7 @@ pub fn one_weighs(book: &Book, item: &Ingredient, amount: &Amount, celsius: f64)
 }
 
 /// Standard uncertainty of one reading of the scale, g: half of its step, as a rectangular distribution.
-fn scale_uncertainty(book: &Book) -> f64 {
+pub fn scale_uncertainty(book: &Book) -> f64 {
     let step = book.settings.instruments.scale_grams.unwrap_or(SCALE_STEP);
     step / 2.0 * RECTANGULAR
 }

@@ -75,20 +75,19 @@ impl LastSip {
 
     /// The sip that is nearest to what the drink is held to.
     pub fn best(&self) -> Option<&Sip> {
-        let known = self.sips.iter().filter(|sip| sip.distance.is_some());
-        known.min_by(|a, b| {
-            let distance = |sip: &Sip| sip.distance.unwrap_or(f64::INFINITY);
-            distance(a).total_cmp(&distance(b))
-        })
+        self.sips.get(self.best_at()?)
+    }
+
+    fn best_at(&self) -> Option<usize> {
+        let distances = self.sips.iter().enumerate();
+        let known = distances.filter_map(|(at, sip)| Some((at, sip.distance?)));
+        let best = known.min_by(|(_, a), (_, b)| a.total_cmp(b));
+        best.map(|(at, _)| at)
     }
 
     /// The first and the last of the sips around the best one that are within a step on every axis; `None` when even the best is not.
     pub fn level_between(&self) -> Option<[f64; 2]> {
-        let best = self.best()?.minutes;
-        let at = self
-            .sips
-            .iter()
-            .position(|sip| sip.minutes.to_bits() == best.to_bits())?;
+        let at = self.best_at()?;
         let is_level = |sip: &&Sip| sip.is_level() == Some(true);
         let before = self.sips[..=at].iter().rev().take_while(is_level).last()?;
         let after = self.sips[at..].iter().take_while(is_level).last()?;
@@ -165,13 +164,10 @@ pub fn last_sip(
         held.aim_on(&Axis::Sweetness),
         held.aim_on(&Axis::TeaStrength),
     ];
-    let mut axes = LastSip::AXES.iter().zip(aims);
-    let mut step = [0.0; 3];
-    for step in &mut step {
-        if let Some((axis, aim)) = axes.next() {
-            *step = noticeable_step(&book.settings, axis, aim.unwrap_or(0.0)).0;
-        }
-    }
+    let step = std::array::from_fn(|at| {
+        let aim = aims[at].unwrap_or(0.0);
+        noticeable_step(&book.settings, &LastSip::AXES[at], aim).0
+    });
     let sips = minutes
         .iter()
         .map(|minutes| course.at(&tasting, minutes.max(0.0)).held_to(aims, step));
@@ -406,20 +402,11 @@ impl Warming {
         } else {
             self.served
         };
-        let liquid = liquid(&self.drink);
+        let liquid = self.drink.melted();
         let capacity = enthalpy(&liquid, from + 0.5) - enthalpy(&liquid, from - 0.5);
         let per_minute =
             rate * HEAT_OF_FUSION_KJ_PER_KG / 1000.0 / capacity.max(1e-9) / self.room.max(1.0);
         let excess = (self.room - from) * (-per_minute * (minutes - gone_after)).exp();
         self.room - excess
     }
-}
-
-/// A drink with all of its ice melted.
-fn liquid(drink: &Mix) -> Mix {
-    let mut liquid = *drink;
-    let ice = drink.get(Component::Ice);
-    liquid.set(Component::Water, drink.get(Component::Water) + ice);
-    liquid.set(Component::Ice, 0.0);
-    liquid
 }

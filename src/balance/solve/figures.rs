@@ -768,16 +768,7 @@ pub(in crate::balance) fn intense_share(
 /// The heat that a line brings to the drink as it is served, kJ: negative when it cools.
 pub(in crate::balance) fn heat_brought(line: &PreparedLine, count: f64, served: f64) -> f64 {
     let mix = line.per_unit.times(count);
-    let all_liquid = {
-        let mut melted = mix;
-        melted.set(
-            Component::Water,
-            mix.get(Component::Water) + mix.get(Component::Ice),
-        );
-        melted.set(Component::Ice, 0.0);
-        enthalpy(&melted, served)
-    };
-    mix.get(Component::Heat) - all_liquid
+    mix.get(Component::Heat) - enthalpy(&mix.melted(), served)
 }
 
 /// The heat that a wall brings, kJ.

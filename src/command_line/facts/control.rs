@@ -5,7 +5,7 @@ use serde_json::{Value, json};
 use super::Fact;
 use crate::balance::{ChartDay, ControlChart, FIRM, Shift, TooFewDays};
 use crate::book::{IngredientId, VersionId};
-use crate::quantity::Uncertain;
+use crate::command_line::json::uncertain;
 use crate::swap::Drifted;
 
 /// The last day with its limits; grams of one use.
@@ -26,7 +26,6 @@ pub(in crate::command_line) fn chart_rough(chart: &ControlChart) -> Fact {
 
 /// Since when a measure has dosed otherwise, or that nothing shows.
 pub(in crate::command_line) fn chart_shift(shift: Option<&Shift>) -> Fact {
-    let grams = |figure: Uncertain| json!({ "value": figure.value, "u": figure.u });
     match shift {
         None => Fact::alone("steady"),
         Some(shift) => Fact::new(
@@ -34,8 +33,8 @@ pub(in crate::command_line) fn chart_shift(shift: Option<&Shift>) -> Fact {
             json!({
                 "since": shift.since,
                 "signal": shift.signal.word(),
-                "before_g": grams(shift.before),
-                "now_g": grams(shift.now),
+                "before_g": uncertain(shift.before),
+                "now_g": uncertain(shift.now),
                 "relative": shift.relative(),
             }),
         ),

@@ -3,6 +3,7 @@
 use serde_json::{Value, json};
 
 use super::{Fact, cause};
+use crate::command_line::json::uncertain;
 use crate::cups::{Fault, LikelyFault, WhyOffRemark};
 
 /// A fact about a cup that is off; probabilities from 0 to 1.
@@ -48,7 +49,7 @@ pub(in crate::command_line) fn likely_fault(likely: &LikelyFault) -> Fact {
         _ => json!({ "line": fault.line().map(AsRef::<str>::as_ref) }),
     };
     if let Some(size) = size {
-        arguments[key] = json!({ "value": size.value, "u": size.u });
+        arguments[key] = uncertain(size);
     }
     Fact::new(fault.word(), arguments)
 }
