@@ -1,9 +1,9 @@
 //! The picture of a drink that cools: curve, uncertainty, thermometer readings, and the lines that it passes.
 
-use egui::{Align2, Color32, RichText, Role, Stroke, Ui, WidgetInfo};
+use egui::{Align2, Color32, RichText, Role, Stroke, Ui, WidgetInfo, vec2};
 use egui_plot::{
-    AxisHints, FilledArea, HLine, Line, LineStyle, MarkerShape, Plot, PlotPoint, PlotPoints,
-    PlotUi, Points, Text,
+    AxisHints, FilledArea, HLine, Line, LineStyle, MarkerShape, PlotPoint, PlotPoints, PlotUi,
+    Points, Text,
 };
 
 use crate::balance::{CoolingLine, CoolingMilestone};
@@ -11,6 +11,7 @@ use crate::quantity::{ShownUnit, show_number};
 use crate::say::{Speaker, say};
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
 use crate::ui::widgets::facts::MOST_WIDTH;
+use crate::ui::widgets::still_plot::{axis_name, still_plot};
 use crate::workbench::{CoolingCourse, CoursePoint, RunCourse};
 
 /// Height of the picture, in points.
@@ -35,29 +36,11 @@ pub(super) fn cooling_plot_ui(
     let width = ui.available_width().min(MOST_WIDTH);
     let minutes = course.points.last().map_or(1.0, |point| point.minutes);
     let (low, high) = range(course, run, &unit);
-    let axis = |words: &str| {
-        RichText::new(words)
-            .font(TypeStyle::Small.font_id())
-            .color(palette.text_quiet)
-    };
+    let axis = |words: &str| axis_name(words, palette);
     let whole =
         |mark: egui_plot::GridMark, _: &std::ops::RangeInclusive<f64>| show_number(mark.value, 0);
-    let response = Plot::new("cooling")
-        .width(width)
-        .height(HEIGHT)
-        .default_x_bounds(-BEFORE * minutes, minutes)
-        .default_y_bounds(low, high)
-        .auto_bounds(false)
-        .reset()
-        .allow_drag(false)
-        .allow_zoom(false)
-        .allow_scroll(false)
-        .allow_boxed_zoom(false)
-        .allow_double_click_reset(false)
-        .show_background(false)
-        .show_grid(false)
-        .sense(egui::Sense::hover())
-        .cursor_color(palette.line)
+    let x = (-BEFORE * minutes, minutes);
+    let response = still_plot("cooling", vec2(width, HEIGHT), x, (low, high), palette)
         .custom_x_axes(vec![
             AxisHints::new_x()
                 .label(axis(speaker.word("serving-head-minutes")))
@@ -66,7 +49,6 @@ pub(super) fn cooling_plot_ui(
         .custom_y_axes(vec![
             AxisHints::new_y().label(axis(unit.symbol)).formatter(whole),
         ])
-        .label_formatter(|_| None)
         .show(ui, |plot| {
             lines_ui(plot, course, palette, minutes, speaker);
             if let Some(run) = run {

@@ -14,6 +14,7 @@ pub mod level;
 pub(super) mod name;
 pub(super) mod pick_list;
 pub mod share_bar;
+pub(super) mod still_plot;
 pub mod why;
 mod word_menu;
 

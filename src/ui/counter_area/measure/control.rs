@@ -2,8 +2,8 @@
 
 use std::sync::Arc;
 
-use egui::{Label, RichText, Role, Ui, WidgetInfo};
-use egui_plot::{AxisHints, Line, LineStyle, MarkerShape, Plot, PlotPoints, PlotUi, Points};
+use egui::{Label, RichText, Role, Ui, WidgetInfo, vec2};
+use egui_plot::{AxisHints, Line, LineStyle, MarkerShape, PlotPoints, PlotUi, Points};
 
 use crate::balance::{
     ChartDay, ControlChart, Limited, Shift, Signal, TooFewDays, control_charts, since_day,
@@ -11,11 +11,12 @@ use crate::balance::{
 use crate::book::{IngredientId, Measure, MeasureId, Reading};
 use crate::quantity::rounded;
 use crate::say::{Speaker, say};
-use crate::swap::{Drifted, moved_by};
+use crate::swap::{Drifted, moved_as_charted};
 use crate::ui::counter_area::item::Counter;
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, Palette, TypeStyle, grid};
 use crate::ui::widgets::form::section_ui;
+use crate::ui::widgets::still_plot::{axis_name, still_plot};
 use crate::ui::words::quiet_ui;
 use crate::workbench::{Answers, BookQuestion};
 
@@ -47,14 +48,8 @@ impl BookQuestion for ChartsOf {
         let charts =
             charts.filter(|chart| chart.as_ref().map_or_else(|few| few.days > 2, |_| true));
         let charted = charts.map(|chart| {
-            let shift = chart.as_ref().ok().and_then(ControlChart::shift);
-            let moved = shift.map_or_else(Vec::new, |shift| {
-                let ingredient = chart
-                    .as_ref()
-                    .ok()
-                    .and_then(|chart| chart.ingredient.as_ref());
-                moved_by(book, &since_day(measure, ingredient, &shift.since))
-            });
+            let of_chart = |chart| moved_as_charted(book, measure, chart);
+            let moved = chart.as_ref().map_or_else(|_| Vec::new(), of_chart);
             (chart, moved)
         });
         Arc::new(charted.collect())
@@ -204,9 +199,7 @@ impl Half {
             return;
         }
         let margin = MARGIN * (high - low).max(f64::EPSILON);
-        let axis = RichText::new(&self.axis)
-            .font(TypeStyle::Small.font_id())
-            .color(palette.text_quiet);
+        let axis = axis_name(&self.axis, palette);
         let days = self.values.len() as f64;
         let dates = self.dates.clone();
         // Days stand in even steps; the month and the day are what tells them apart.
@@ -216,25 +209,11 @@ impl Half {
             let date = marked.map(|(_, date)| date.get(5..).unwrap_or(date).to_owned());
             date.unwrap_or_default()
         };
-        let response = Plot::new(id)
-            .width(ui.available_width())
-            .height(height)
-            .default_x_bounds(0.5, days + 0.5)
-            .default_y_bounds(low - margin, high + margin)
-            .auto_bounds(false)
-            .reset()
-            .allow_drag(false)
-            .allow_zoom(false)
-            .allow_scroll(false)
-            .allow_boxed_zoom(false)
-            .allow_double_click_reset(false)
-            .show_background(false)
-            .show_grid(false)
-            .sense(egui::Sense::hover())
-            .cursor_color(palette.line)
+        let size = vec2(ui.available_width(), height);
+        let (x, y) = ((0.5, days + 0.5), (low - margin, high + margin));
+        let response = still_plot(id, size, x, y, palette)
             .custom_x_axes(vec![AxisHints::new_x().formatter(date)])
             .custom_y_axes(vec![AxisHints::new_y().label(axis)])
-            .label_formatter(|_| None)
             .show(ui, |plot| self.draw(plot, palette))
             .response;
         response.widget_info(|| WidgetInfo::labeled(Role::Image, true, picture));
