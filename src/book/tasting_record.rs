@@ -113,6 +113,33 @@ pub struct Tasting {
 }
 
 impl TastingOutcome {
+    /// One of each kind, in which nobody has been counted yet, in the order in which they are offered.
+    pub const KINDS: [Self; 8] = [
+        Self::Said,
+        Self::Matched { people: 0 },
+        Self::PassedAsEqual { people: 0 },
+        Self::About {
+            people: 0,
+            times: 1.0,
+        },
+        Self::Pair {
+            people: 0,
+            right: 0,
+        },
+        Self::PairEitherWay {
+            people: 0,
+            right: 0,
+        },
+        Self::Triangle {
+            people: 0,
+            right: 0,
+        },
+        Self::DuoTrio {
+            people: 0,
+            right: 0,
+        },
+    ];
+
     /// Its key in reports and in the names of messages.
     pub const fn word(self) -> &'static str {
         match self {
@@ -150,6 +177,25 @@ impl TastingOutcome {
             | Self::PairEitherWay { right, .. } => Some(right),
             _ => None,
         }
+    }
+
+    /// The same kind of outcome with other counts, as far as it has them.
+    #[must_use]
+    pub const fn counting(mut self, count_people: u32, count_right: u32) -> Self {
+        match &mut self {
+            Self::Said => {}
+            Self::Triangle { people, right }
+            | Self::DuoTrio { people, right }
+            | Self::Pair { people, right }
+            | Self::PairEitherWay { people, right } => {
+                *people = count_people;
+                *right = count_right;
+            }
+            Self::Matched { people }
+            | Self::PassedAsEqual { people }
+            | Self::About { people, .. } => *people = count_people,
+        }
+        self
     }
 }
 

@@ -7,12 +7,10 @@ use clap::Args;
 use serde_json::{Value, json};
 
 use super::{Failure, facts, open, print, print_json, report_errors, unknown};
-use crate::balance::{
-    ChartDay, ChartKind, ControlChart, Signal, TooFewDays, control_charts, since_day,
-};
+use crate::balance::{ChartDay, ChartKind, ControlChart, Signal, TooFewDays, control_charts};
 use crate::book::{Book, IngredientId, Measure, MeasureId};
 use crate::say::Speaker;
-use crate::swap::{Drifted, moved_by};
+use crate::swap::{Drifted, moved_as_charted};
 
 /// Arguments of `control`.
 #[derive(Debug, Args)]
@@ -89,10 +87,7 @@ fn too_few_text(speaker: &Speaker<'_>, measure: &Measure, few: &TooFewDays) -> S
 
 impl<'book> Charted<'book> {
     fn new(book: &Book, measure: &'book Measure, chart: ControlChart) -> Self {
-        let moved = chart.shift().map_or_else(Vec::new, |shift| {
-            let now = since_day(measure, chart.ingredient.as_ref(), &shift.since);
-            moved_by(book, &now)
-        });
+        let moved = moved_as_charted(book, measure, &chart);
         Self {
             measure,
             chart,

@@ -337,54 +337,52 @@ fn add(arguments: &AddArguments) -> Result<ExitCode, Failure> {
     write(
         &loaded,
         &arguments.book,
-        Edit::PutTasting(tasting),
+        after(book, Edit::PutTasting(tasting))?.as_ref(),
         arguments.drop_comments,
         &said,
     )
 }
 
+impl OutcomeArgument {
+    /// An outcome of this kind in which nobody is counted yet.
+    fn kind(self) -> TastingOutcome {
+        let (people, right) = (0, 0);
+        match self {
+            Self::Said => TastingOutcome::Said,
+            Self::Triangle => TastingOutcome::Triangle { people, right },
+            Self::DuoTrio => TastingOutcome::DuoTrio { people, right },
+            Self::Pair => TastingOutcome::Pair { people, right },
+            Self::PairEitherWay => TastingOutcome::PairEitherWay { people, right },
+            Self::Matched => TastingOutcome::Matched { people },
+            Self::PassedAsEqual => TastingOutcome::PassedAsEqual { people },
+            Self::About => TastingOutcome::About { people, times: 1.0 },
+        }
+    }
+}
+
 fn outcome(arguments: &AddArguments) -> Result<TastingOutcome, Failure> {
-    let needs = |given: Option<u32>, what: &'static str| {
-        given
-            .ok_or_else(|| Failure::Usage(say!(speaker(), "command-tasting-needs", argument: what)))
-    };
-    let people = || needs(arguments.people, "--people");
-    let right = || {
-        let (people, right) = (people()?, needs(arguments.right, "--right")?);
-        if right > people {
-            let (people, right) = (people.to_string(), right.to_string());
-            let words =
-                say!(speaker(), "command-more-right-than-people", people: people, right: right);
-            return Err(Failure::Usage(words));
+    fn needed<T: Default>(given: Option<T>, is_needed: bool, what: &str) -> Result<T, Failure> {
+        let needs = || Failure::Usage(say!(speaker(), "command-tasting-needs", argument: what));
+        if is_needed {
+            given.ok_or_else(needs)
+        } else {
+            Ok(T::default())
         }
-        Ok((people, right))
-    };
-    Ok(match arguments.outcome {
-        OutcomeArgument::Said => TastingOutcome::Said,
-        OutcomeArgument::Triangle => {
-            let (people, right) = right()?;
-            TastingOutcome::Triangle { people, right }
-        }
-        OutcomeArgument::DuoTrio => {
-            let (people, right) = right()?;
-            TastingOutcome::DuoTrio { people, right }
-        }
-        OutcomeArgument::Pair => {
-            let (people, right) = right()?;
-            TastingOutcome::Pair { people, right }
-        }
-        OutcomeArgument::PairEitherWay => {
-            let (people, right) = right()?;
-            TastingOutcome::PairEitherWay { people, right }
-        }
-        OutcomeArgument::Matched => TastingOutcome::Matched { people: people()? },
-        OutcomeArgument::PassedAsEqual => TastingOutcome::PassedAsEqual { people: people()? },
-        OutcomeArgument::About => TastingOutcome::About {
-            people: people()?,
-            times: arguments.times.ok_or_else(|| {
-                Failure::Usage(say!(speaker(), "command-tasting-needs", argument: "--times"))
-            })?,
+    }
+    let kind = arguments.outcome.kind();
+    let people = needed(arguments.people, kind.people().is_some(), "--people")?;
+    let right = needed(arguments.right, kind.right().is_some(), "--right")?;
+    if right > people {
+        let (people, right) = (people.to_string(), right.to_string());
+        let words = say!(speaker(), "command-more-right-than-people", people: people, right: right);
+        return Err(Failure::Usage(words));
+    }
+    Ok(match kind.counting(people, right) {
+        TastingOutcome::About { people, .. } => TastingOutcome::About {
+            people,
+            times: needed(arguments.times, true, "--times")?,
         },
+        counted => counted,
     })
 }
 
@@ -475,7 +473,7 @@ fn remove(arguments: &RemoveArguments) -> Result<ExitCode, Failure> {
     write(
         &loaded,
         &arguments.book,
-        edit,
+        after(book, edit)?.as_ref(),
         arguments.drop_comments,
         &said,
     )
@@ -584,14 +582,14 @@ fn take_over(arguments: &TakeOverArguments) -> Result<ExitCode, Failure> {
     };
     let about = Speaker::new(book);
     let mut said = about.tasting_proposal(proposal);
-    let then = after(book, edit.clone())?;
+    let then = after(book, edit)?;
     for effect in effects(book, &then, &factor) {
         let _ = write!(said, "\n  {}", about.drink_effect(&effect));
     }
     write(
         &loaded,
         &arguments.book,
-        edit,
+        &then,
         arguments.factor.drop_comments,
         &said,
     )
@@ -623,7 +621,7 @@ fn give_up(arguments: &GiveUpArguments) -> Result<ExitCode, Failure> {
     write(
         &loaded,
         &arguments.book,
-        edit,
+        after(book, edit)?.as_ref(),
         arguments.factor.drop_comments,
         &said,
     )
@@ -633,16 +631,15 @@ fn load(path: &std::path::Path) -> Result<book_file::Loaded, Failure> {
     book_file::load(path).map_err(|error| Failure::Book(speaker().load_error(&error)))
 }
 
-/// Writes the book with an edit carried out, then tells what was done: nobody may be listening.
+/// Writes the book as it is after an edit, then tells what was done: nobody may be listening.
 fn write(
     loaded: &book_file::Loaded,
     path: &std::path::Path,
-    edit: Edit,
+    after: &Book,
     drop_comments: bool,
     said: &str,
 ) -> Result<ExitCode, Failure> {
-    let after = after(&loaded.book, edit)?;
-    let end = bring_in::accept(loaded, &after, path, drop_comments)?;
+    let end = bring_in::accept(loaded, after, path, drop_comments)?;
     print(&format!("{said}\n{end}"))?;
-    Ok(report_errors(&after, &crate::book::findings(&after)))
+    Ok(report_errors(after, &crate::book::findings(after)))
 }

@@ -1,6 +1,6 @@
 //! Approved drinks that no longer taste as they were approved, because a product, a tool or the shop has changed since.
 
-use crate::balance::{Difference, VersionBalances, difference};
+use crate::balance::{ControlChart, Difference, VersionBalances, difference, since_day};
 use crate::book::{Book, IngredientId, ItemId, Measure, RecipeId, State, VersionId};
 use crate::edit::{Edit, apply};
 
@@ -95,6 +95,14 @@ fn drifted_by(book: &Book, watch: &Watch, is_wanted: impl Fn(&[ItemId]) -> bool)
         }
     }
     found
+}
+
+/// The approved drinks that move with a measure that has changed as its chart shows; none where it shows nothing.
+pub fn moved_as_charted(book: &Book, measure: &Measure, chart: &ControlChart) -> Vec<Drifted> {
+    chart.shift().map_or_else(Vec::new, |shift| {
+        let ingredient = chart.ingredient.as_ref();
+        moved_by(book, &since_day(measure, ingredient, &shift.since))
+    })
 }
 
 /// The approved drinks that would be more than a step from what was approved if a measure were as it is here, and that this measure

@@ -42,7 +42,7 @@ pub use answer::{answer, answer_watched, answer_with};
 pub use bring_level::bring_level;
 pub use changes::LineMove;
 pub use demands::{Demands, LineLimit};
-pub use drifted::{Drifted, drifted, drifted_watched, moved_by};
+pub use drifted::{Drifted, drifted, drifted_watched, moved_as_charted, moved_by};
 pub use everywhere::{
     ReviewItem, all_brought_back, everywhere, everywhere_watched, everywhere_with,
 };

@@ -6,6 +6,7 @@
 //! One answer a person: who answers again is no further person (see [`super::answers`]).
 
 use super::distributions::{at_least, first};
+use crate::book::TastingOutcome;
 
 /// Whether the answer that is counted was agreed on before the tasting.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -34,6 +35,20 @@ pub struct Needed {
     pub answers: u32,
     /// The probability of that many or more by guessing alone: at most the level that was asked for, and often well below it.
     pub chance: f64,
+}
+
+/// The blind test of a kept tasting, the people who answered, and those who were right; in a pair, who chose the second cup. `None`
+/// where nobody had to choose, and of an entry that is not finished: nobody in it, or more right answers than people.
+pub fn blind_answers(outcome: TastingOutcome) -> Option<(BlindTest, u32, u32)> {
+    let test = match outcome {
+        TastingOutcome::Triangle { .. } => BlindTest::Triangle,
+        TastingOutcome::DuoTrio { .. } => BlindTest::DuoTrio,
+        TastingOutcome::Pair { .. } => BlindTest::Pair(Sides::One),
+        TastingOutcome::PairEitherWay { .. } => BlindTest::Pair(Sides::Two),
+        _ => return None,
+    };
+    let (people, right) = (outcome.people()?, outcome.right()?);
+    (people > 0 && right <= people).then_some((test, people, right))
 }
 
 impl BlindTest {

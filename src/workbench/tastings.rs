@@ -6,8 +6,8 @@ use super::derived::{Answers, BookQuestion};
 use crate::book::{TastedFigure, TastingOutcome};
 use crate::edit::{Edit, apply};
 use crate::tasting::{
-    BlindTest, Counted, DrinkEffect, Factor, Learned, Proposal, Remark, Sides, Terms, effects,
-    learned, verdict_remarks,
+    BlindTest, Counted, DrinkEffect, Factor, Learned, Proposal, Remark, Sides, Terms,
+    blind_answers, effects, learned, verdict_remarks,
 };
 
 /// What all tastings together say.
@@ -46,19 +46,14 @@ const USUAL_LEVEL: f64 = 0.05;
 
 /// What a blind test shows by itself, and what it does not; nothing of any other tasting, and of one that is not finished.
 pub fn verdict_of(outcome: TastingOutcome) -> Vec<Remark> {
-    let (test, people, right) = match outcome {
-        TastingOutcome::Triangle { people, right } => (BlindTest::Triangle, people, right),
-        TastingOutcome::DuoTrio { people, right } => (BlindTest::DuoTrio, people, right),
-        TastingOutcome::Pair { people, right } => (BlindTest::Pair(Sides::One), people, right),
-        // A verdict counts those who chose the first sample, the book those who chose the second cup.
-        TastingOutcome::PairEitherWay { people, right } if right <= people => {
-            (BlindTest::Pair(Sides::Two), people, people - right)
-        }
-        _ => return Vec::new(),
-    };
-    if people == 0 || right > people {
+    let Some((test, people, chosen)) = blind_answers(outcome) else {
         return Vec::new();
-    }
+    };
+    // A verdict counts those who chose the first sample, the book those who chose the second cup.
+    let right = match test {
+        BlindTest::Pair(Sides::Two) => people - chosen,
+        _ => chosen,
+    };
     let terms = Terms {
         test,
         level: USUAL_LEVEL,

@@ -203,6 +203,7 @@ macro_rules! file_group {
 macro_rules! in_file {
     ($(#[$attribute:meta])* struct $name:ident $(named by $label:ident)? {
         $($(#[$of_field:meta])* $field:ident: $kind:ty $(= $absent:ident)?,)+
+        $(; $($more:tt)+)?
     }) => {
         file_group! {
             $(#[$attribute])*
@@ -212,6 +213,8 @@ macro_rules! in_file {
         }
 
         impl Stored<crate::book::$name> for $name {
+            $($($more)+)?
+
             fn from_book(value: &crate::book::$name) -> Self {
                 let crate::book::$name { $($field),+ } = value;
                 Self {

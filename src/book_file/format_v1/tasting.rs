@@ -21,50 +21,15 @@ in_file! {
     }
 }
 
-/// A cup: the drink that it was, and its lines as they were.
-#[derive(serde::Deserialize, PartialEq, serde::Serialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct TastedCup {
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    recipe: Option<String>,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    version: Option<String>,
-    lines: Resolved,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    tasted_with: Option<TastedWith>,
-}
-
-impl Stored<crate::book::TastedCup> for TastedCup {
-    const MOST: usize = MOST_CUPS;
-
-    fn from_book(value: &crate::book::TastedCup) -> Self {
-        let crate::book::TastedCup {
-            recipe,
-            version,
-            lines,
-            tasted_with,
-        } = value;
-        Self {
-            recipe: Stored::from_book(recipe),
-            version: Stored::from_book(version),
-            lines: Stored::from_book(lines),
-            tasted_with: Stored::from_book(tasted_with),
-        }
-    }
-
-    fn into_book(self, checker: &mut Checker<'_>) -> crate::book::TastedCup {
-        let Self {
-            recipe,
-            version,
-            lines,
-            tasted_with,
-        } = self;
-        crate::book::TastedCup {
-            recipe: checker.within("recipe", |checker| recipe.into_book(checker)),
-            version: checker.within("version", |checker| version.into_book(checker)),
-            lines: checker.within("lines", |checker| lines.into_book(checker)),
-            tasted_with: checker.within("tasted_with", |checker| tasted_with.into_book(checker)),
-        }
+in_file! {
+    /// A cup: the drink that it was, and its lines as they were.
+    struct TastedCup {
+        recipe: Option<String> = nothing,
+        version: Option<String> = nothing,
+        lines: Resolved,
+        tasted_with: Option<TastedWith> = nothing,
+        ;
+        const MOST: usize = MOST_CUPS;
     }
 }
 

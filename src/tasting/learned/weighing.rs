@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use super::super::blind_test::{BlindTest, Sides};
+use super::super::blind_test::blind_answers;
 use super::super::evidence::{ComparedCups, CupIntensity, TastingResult, evidence};
 use super::cups::{CupTaste, stated_uncertainty, taste};
 use crate::book::{Axis, Book, IngredientId, TastedFactor, Tasting, TastingId, TastingOutcome};
@@ -247,31 +247,27 @@ fn hold(book: &Book, tasting: &Tasting) -> Result<Held, SetAside> {
 fn result(tasting: &Tasting) -> Result<TastingResult, SetAside> {
     let outcome = tasting.outcome;
     let people = outcome.people().ok_or(SetAside::NothingCounted)?;
-    let right = outcome.right().unwrap_or(0);
-    if people == 0 || right > people {
+    if people == 0 {
         return Err(SetAside::Unfinished);
     }
-    let blind = |test| TastingResult::Blind {
-        test,
-        people,
-        right,
-    };
     let alike = |within_steps| TastingResult::Alike {
         people,
         within_steps,
     };
     Ok(match outcome {
-        TastingOutcome::Said => return Err(SetAside::NothingCounted),
-        TastingOutcome::Triangle { .. } => blind(BlindTest::Triangle),
-        TastingOutcome::DuoTrio { .. } => blind(BlindTest::DuoTrio),
-        TastingOutcome::Pair { .. } => blind(BlindTest::Pair(Sides::One)),
-        TastingOutcome::PairEitherWay { .. } => blind(BlindTest::Pair(Sides::Two)),
         TastingOutcome::Matched { .. } => alike(MATCHED_WITHIN),
         TastingOutcome::PassedAsEqual { .. } => alike(PASSED_WITHIN),
         TastingOutcome::About { times, .. } if times > 0.0 && times.is_finite() => {
             TastingResult::About { people, times }
         }
-        TastingOutcome::About { .. } => return Err(SetAside::Unfinished),
+        _ => {
+            let (test, people, right) = blind_answers(outcome).ok_or(SetAside::Unfinished)?;
+            TastingResult::Blind {
+                test,
+                people,
+                right,
+            }
+        }
     })
 }
 

@@ -19,18 +19,6 @@ use crate::ui::widgets::form::{Entry, Sheet, read_date, wrapped_link_ui};
 use crate::ui::words::{capitalised, paragraph_ui, quiet_ui, small_heading_ui};
 use crate::workbench::{Action, WhatTastingsSay, today, verdict_of};
 
-/// The kinds of outcome, in the order in which they are offered.
-const OUTCOMES: [&str; 8] = [
-    "said",
-    "matched",
-    "passed-as-equal",
-    "about",
-    "pair",
-    "pair-either-way",
-    "triangle",
-    "duo-trio",
-];
-
 /// The tastings of the recipe in hand, the newest first; `open` is the one whose entry is open.
 pub(super) fn tastings_ui(
     ui: &mut Ui,
@@ -187,20 +175,12 @@ fn cups_ui(ui: &mut Ui, screen: &Screen<'_>, sheet: &mut Sheet<'_, Tasting>, bef
     });
 }
 
-/// The outcome of a kind with what was counted before, as far as it goes with it.
+/// An outcome of a kind with what was counted before, as far as it goes with it.
 fn outcome_of(kind: &str, before: TastingOutcome) -> TastingOutcome {
-    let people = before.people().unwrap_or(1);
-    let right = before.right().unwrap_or(0);
-    match kind {
-        "matched" => TastingOutcome::Matched { people },
-        "passed-as-equal" => TastingOutcome::PassedAsEqual { people },
-        "about" => TastingOutcome::About { people, times: 1.0 },
-        "pair" => TastingOutcome::Pair { people, right },
-        "pair-either-way" => TastingOutcome::PairEitherWay { people, right },
-        "triangle" => TastingOutcome::Triangle { people, right },
-        "duo-trio" => TastingOutcome::DuoTrio { people, right },
-        _ => TastingOutcome::Said,
-    }
+    let mut kinds = TastingOutcome::KINDS.into_iter();
+    let found = kinds.find(|one| one.word() == kind);
+    let (people, right) = (before.people().unwrap_or(1), before.right().unwrap_or(0));
+    found.unwrap_or_default().counting(people, right)
 }
 
 fn outcome_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Tasting>, before: &Tasting) {
@@ -208,7 +188,8 @@ fn outcome_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Tasting>,
     sheet.row(ui, speaker.word("tastings-outcome"), |sheet, ui| {
         let spot = Entry::wide("outcome", speaker.word("tastings-outcome-named"));
         let word = |kind: &&str| say!(speaker, "tastings-outcome-kind", kind: *kind);
-        sheet.choice(ui, &spot, &outcome.word(), &OUTCOMES, word, |item, kind| {
+        let kinds = TastingOutcome::KINDS.map(TastingOutcome::word);
+        sheet.choice(ui, &spot, &outcome.word(), &kinds, word, |item, kind| {
             item.outcome = outcome_of(kind, outcome);
         });
     });
@@ -216,7 +197,8 @@ fn outcome_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Tasting>,
         sheet.row(ui, speaker.word("tastings-counted"), |sheet, ui| {
             let spot = Entry::number("people", speaker.word("tastings-counted-named"));
             let put = |item: &mut Tasting, number: f64| {
-                item.outcome = counting(item.outcome, count(number), None);
+                let right = item.outcome.right().unwrap_or(0);
+                item.outcome = item.outcome.counting(count(number), right);
             };
             sheet.required(ui, &spot, f64::from(people), put);
         });
@@ -226,7 +208,7 @@ fn outcome_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Tasting>,
             let spot = Entry::number("right", speaker.word("tastings-right-named"));
             let put = |item: &mut Tasting, number: f64| {
                 let people = item.outcome.people().unwrap_or(0);
-                item.outcome = counting(item.outcome, people, Some(count(number)));
+                item.outcome = item.outcome.counting(people, count(number));
             };
             sheet.required(ui, &spot, f64::from(right), put);
         });
@@ -254,21 +236,6 @@ fn outcome_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Tasting>,
 )]
 fn count(number: f64) -> u32 {
     number.round().clamp(0.0, 100_000.0) as u32
-}
-
-/// The same outcome of other numbers.
-fn counting(outcome: TastingOutcome, people: u32, right: Option<u32>) -> TastingOutcome {
-    let right = right.or(outcome.right()).unwrap_or(0);
-    match outcome {
-        TastingOutcome::Said => TastingOutcome::Said,
-        TastingOutcome::Triangle { .. } => TastingOutcome::Triangle { people, right },
-        TastingOutcome::DuoTrio { .. } => TastingOutcome::DuoTrio { people, right },
-        TastingOutcome::Pair { .. } => TastingOutcome::Pair { people, right },
-        TastingOutcome::PairEitherWay { .. } => TastingOutcome::PairEitherWay { people, right },
-        TastingOutcome::Matched { .. } => TastingOutcome::Matched { people },
-        TastingOutcome::PassedAsEqual { .. } => TastingOutcome::PassedAsEqual { people },
-        TastingOutcome::About { times, .. } => TastingOutcome::About { people, times },
-    }
 }
 
 fn notes_ui(ui: &mut Ui, speaker: Speaker<'_>, sheet: &mut Sheet<'_, Tasting>, before: &Tasting) {
@@ -373,7 +340,7 @@ mod tests {
             people: 6,
             right: 5,
         };
-        for kind in OUTCOMES {
+        for kind in TastingOutcome::KINDS.map(TastingOutcome::word) {
             let outcome = outcome_of(kind, before);
             assert_eq!(outcome.word(), kind);
             assert!(outcome.people().is_none_or(|people| people == 6));
