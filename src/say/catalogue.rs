@@ -1,6 +1,5 @@
 //! The messages of one language, and how it writes lists and decimals.
 
-use std::collections::HashMap;
 use std::str::FromStr as _;
 
 use fluent_bundle::concurrent::FluentBundle;
@@ -11,6 +10,7 @@ use icu_decimal::options::{DecimalFormatterOptions, GroupingStrategy};
 use icu_list::ListFormatter;
 use icu_list::options::{ListFormatterOptions, ListLength};
 use icu_locale_core::Locale;
+use rustc_hash::FxHashMap;
 use unic_langid::LanguageIdentifier;
 
 use super::Argument;
@@ -19,7 +19,7 @@ use super::Argument;
 pub(super) struct Catalogue {
     bundle: FluentBundle<FluentResource>,
     /// The messages that choose nothing, put together without a formatter: a frame says some hundred of them.
-    plain: HashMap<String, Plain>,
+    plain: FxHashMap<String, Plain>,
     decimals: Option<DecimalFormatter>,
     and: Option<ListFormatter>,
     or: Option<ListFormatter>,
@@ -34,7 +34,7 @@ impl Catalogue {
         let mut bundle = FluentBundle::new_concurrent(vec![language]);
         // Texts of both directions are marked where they are laid out; here the marks would end up in files and commands.
         bundle.set_use_isolating(false);
-        let mut plain = HashMap::new();
+        let mut plain = FxHashMap::default();
         for text in texts {
             // What can't be read is left out, and English stands in; a test keeps every file readable.
             let resource =

@@ -1,6 +1,5 @@
 //! The languages that Evensip speaks: the folders of `assets/languages`.
 
-use std::collections::BTreeMap;
 use std::fmt;
 use std::sync::{LazyLock, OnceLock};
 
@@ -11,12 +10,13 @@ use crate::book::LanguageId;
 
 static FOLDERS: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/assets/languages");
 
-/// A catalogue is read when its language is first spoken.
-static CATALOGUES: LazyLock<BTreeMap<&'static str, OnceLock<Catalogue>>> = LazyLock::new(|| {
+/// A catalogue is read when its language is first spoken; in the order of the codes.
+static CATALOGUES: LazyLock<Vec<(&'static str, OnceLock<Catalogue>)>> = LazyLock::new(|| {
     let folders = FOLDERS.dirs();
-    folders
-        .filter_map(|folder| Some((folder.path().to_str()?, OnceLock::new())))
-        .collect()
+    let codes = folders.filter_map(|folder| folder.path().to_str());
+    let mut catalogues: Vec<_> = codes.map(|code| (code, OnceLock::new())).collect();
+    catalogues.sort_unstable_by_key(|(code, _)| *code);
+    catalogues
 });
 
 /// A language that there is a catalogue of.
@@ -32,7 +32,7 @@ impl Language {
 
     /// All of them, by code.
     pub fn all() -> impl Iterator<Item = Self> {
-        CATALOGUES.keys().map(|code| Self(code))
+        CATALOGUES.iter().map(|(code, _)| Self(code))
     }
 
     /// The language of a code as BCP 47 writes it, in any case: "en", "zh-Hant".
@@ -85,7 +85,8 @@ impl Language {
     }
 
     pub(super) fn catalogue(self) -> &'static Catalogue {
-        let place = CATALOGUES.get(self.0).or_else(|| CATALOGUES.get("en"));
+        let of = |wanted: &str| CATALOGUES.iter().find(|(code, _)| *code == wanted);
+        let place = of(self.0).or_else(|| of("en")).map(|(_, place)| place);
         // The folder of English is part of the program; without it there would be nothing to say.
         let place = place.unwrap_or_else(|| {
             static NONE: OnceLock<Catalogue> = OnceLock::new();
