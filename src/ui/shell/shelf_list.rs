@@ -138,8 +138,8 @@ fn recipe_ui(
         quiet: false,
     };
     let (name, state) = (name_as_shown(&recipe.name), speaker.state(recipe.state));
-    let said = say!(speaker, "shell-recipe-row", recipe: &*name, state: state);
-    let response = row.show(ui, speaker, &said);
+    let said = || say!(speaker, "shell-recipe-row", recipe: &*name, state: state);
+    let response = row.show(ui, speaker, said);
     let version_in_hand = shown.filter(|_| in_hand).and_then(|shown| shown.version);
     if response.clicked() {
         // Pressed again, the drink in hand folds its versions away and shows them again.
@@ -164,8 +164,8 @@ fn recipe_ui(
         selected: in_hand && version_in_hand.is_none(),
         quiet: true,
     };
-    let said = say!(speaker, "shell-original-row", recipe: name);
-    if own.show(ui, speaker, &said).clicked() {
+    let said = || say!(speaker, "shell-original-row", recipe: &*name);
+    if own.show(ui, speaker, said).clicked() {
         view.show(Shown {
             recipe: recipe.id.clone(),
             version: None,
@@ -212,8 +212,8 @@ fn version_ui(
         quiet: true,
     };
     let (name, state) = (name_as_shown(&version.name), speaker.state(version.state));
-    let said = say!(speaker, "shell-version-row", version: name, state: state);
-    let response = row.show(ui, speaker, &said);
+    let said = || say!(speaker, "shell-version-row", version: &*name, state: state);
+    let response = row.show(ui, speaker, said);
     if response.clicked() {
         view.show(Shown {
             recipe: recipe.id.clone(),
@@ -417,7 +417,12 @@ struct ListRow<'row> {
 }
 
 impl ListRow<'_> {
-    fn show(&self, ui: &mut Ui, speaker: Speaker<'_>, accessible_name: &str) -> egui::Response {
+    fn show(
+        &self,
+        ui: &mut Ui,
+        speaker: Speaker<'_>,
+        accessible_name: impl Fn() -> String,
+    ) -> egui::Response {
         let palette = theme::palette(ui.visuals());
         let width = ui.available_width();
         let left = grid::NEAR + self.depth * grid::EASY;
@@ -446,7 +451,7 @@ impl ListRow<'_> {
         let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::click());
         let (selected, enabled) = (self.selected, ui.is_enabled());
         response.widget_info(|| {
-            egui::WidgetInfo::selected(egui::Role::Button, enabled, selected, accessible_name)
+            egui::WidgetInfo::selected(egui::Role::Button, enabled, selected, accessible_name())
         });
         if ui.is_rect_visible(rect) {
             self.paint_ground(ui, rect, &response);

@@ -26,12 +26,22 @@ pub(in crate::ui) fn elided(
     colour: Color32,
     room: f32,
 ) -> Arc<Galley> {
+    cut_to(ui, whole(ui, text, font, colour), font, colour, room)
+}
+
+/// A text in one line, however long.
+fn whole(ui: &Ui, text: &str, font: &FontId, colour: Color32) -> Arc<Galley> {
     let text = text.replace('\n', " ");
-    let laid = |text: &str| {
-        let text = text.to_owned();
-        ui.painter().layout_no_wrap(text, font.clone(), colour)
-    };
-    let shown = cut_in_the_middle(&text, |text| laid(text).size().x <= room);
+    ui.painter().layout_no_wrap(text, font.clone(), colour)
+}
+
+/// What is left of a line where there is so much room.
+fn cut_to(ui: &Ui, line: Arc<Galley>, font: &FontId, colour: Color32, room: f32) -> Arc<Galley> {
+    if line.size().x <= room {
+        return line;
+    }
+    let laid = |text: &str| whole(ui, text, font, colour);
+    let shown = cut_in_the_middle(line.text(), |text| laid(text).size().x <= room);
     laid(&shown)
 }
 
@@ -96,12 +106,13 @@ pub(in crate::ui) fn name_button_ui(
 ) -> Response {
     let name = name_as_shown(name);
     let around = 2.0 * ui.spacing().button_padding.x;
-    let needed = width_of(ui, &name, &style.font_id()) + around;
-    if ui.layout().main_wrap && needed > ui.available_size_before_wrap().x {
+    let font = style.font_id();
+    let line = whole(ui, &name, &font, colour);
+    if ui.layout().main_wrap && line.size().x + around > ui.available_size_before_wrap().x {
         ui.end_row();
     }
     let room = ui.available_size_before_wrap().x - around;
-    let galley = elided(ui, &name, &style.font_id(), colour, room);
+    let galley = cut_to(ui, line, &font, colour, room);
     let is_cut = galley.text() != name;
     let button = Button::new(galley).frame_when_inactive(has_frame);
     let response = ui.add(button).accessible_name(&*name);

@@ -49,7 +49,7 @@ pub fn level_with_ui(
     labels: LevelWords,
     speaker: Speaker<'_>,
 ) -> Response {
-    let words = level_words(difference, standard_words, speaker);
+    let words = || level_words(difference, standard_words, speaker);
     show(
         ui,
         difference,
@@ -88,12 +88,14 @@ pub fn level_moved_ui(
     labels: LevelWords,
     speaker: Speaker<'_>,
 ) -> Response {
-    let level = level_words(difference, standard_words, speaker);
-    let moved = moved_words(before, difference, speaker).join("; ");
-    let words = if moved.is_empty() {
-        say!(speaker, "widget-level-nothing-moves", level: level)
-    } else {
-        say!(speaker, "widget-level-moved", level: level, moved: moved)
+    let words = || {
+        let level = level_words(difference, standard_words, speaker);
+        let moved = moved_words(before, difference, speaker).join("; ");
+        if moved.is_empty() {
+            say!(speaker, "widget-level-nothing-moves", level: level)
+        } else {
+            say!(speaker, "widget-level-moved", level: level, moved: moved)
+        }
     };
     let marks_before = marks_of(before);
     show(
@@ -121,7 +123,7 @@ pub fn level_moved_ui(
 fn show(
     ui: &mut Ui,
     difference: &Difference,
-    (standard_words, words, labels): (&str, &str, LevelWords),
+    (standard_words, read_aloud, labels): (&str, &dyn Fn() -> String, LevelWords),
     speaker: Speaker<'_>,
     drawn: impl Fn(&Ui, &LevelMark) -> Drawn,
 ) -> Response {
@@ -138,7 +140,7 @@ fn show(
         speaker,
     );
     let (rect, response) = ui.allocate_exact_size(vec2(width, drawing.height()), Sense::hover());
-    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, words));
+    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, read_aloud()));
     if ui.is_rect_visible(rect) {
         drawing.paint(ui.painter(), rect, theme::palette(ui.visuals()), &drawn);
     }
@@ -170,8 +172,9 @@ pub fn level_strip_ui(
     speaker: Speaker<'_>,
 ) -> Response {
     let (rect, response) = ui.allocate_exact_size(STRIP, Sense::hover());
-    let words = level_words(difference, standard_words, speaker);
-    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, &words));
+    // The words are read aloud and nowhere drawn.
+    let words = || level_words(difference, standard_words, speaker);
+    response.widget_info(|| WidgetInfo::labeled(Role::Image, true, words()));
     if ui.is_rect_visible(rect) {
         paint_strip(
             ui.painter(),
