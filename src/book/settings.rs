@@ -1,6 +1,8 @@
 //! What holds for the whole shop.
 
-use super::{Allergen, AllergenList, EarlierStates, LanguageId, Temperature, Translation};
+use super::{
+    Allergen, AllergenList, EarlierStates, LanguageId, RescaledDoubt, Temperature, Translation,
+};
 
 /// One dimension of taste that is compared with the standard.
 ///
@@ -235,6 +237,8 @@ pub struct Settings {
     pub sales_tax_percent: Option<f64>,
     /// How well the shop measures.
     pub instruments: Instruments,
+    /// Doubts that were re-scaled from the record of readings.
+    pub doubts: Vec<RescaledDoubt>,
     /// The shop's own noticeable steps.
     pub steps: Vec<StepSetting>,
     /// Yardsticks that the shop wants to see.
@@ -359,6 +363,7 @@ impl Default for Settings {
             ice_left: None,
             sales_tax_percent: None,
             instruments: Instruments::default(),
+            doubts: Vec::new(),
             steps: Vec::new(),
             yardsticks: Vec::new(),
             sugar_levels: Vec::new(),

@@ -29,6 +29,7 @@ mod perform;
 mod picker;
 mod published;
 mod questions;
+mod record;
 mod recovery;
 mod redirect;
 mod save_outcome;
@@ -73,6 +74,7 @@ pub use questions::{
     GramOf, HouseBrewOf, OneUseOf, ServingOf, Snapshot, Standard, StandardOf, SugarsOfBatches,
     WhyOffOf,
 };
+pub use record::{RecordOfBook, rescaling, rescaling_given_up};
 pub use search::{Look, LookState};
 pub use searches::{Review, SwapFound, Variation, VariationKind};
 pub use serving::{CoolingCourse, CoursePoint, NoCooling, RunCourse, STANDING_MINUTES, Serving};

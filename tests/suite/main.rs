@@ -99,6 +99,7 @@ mod prices;
 mod published_cases;
 mod rankings;
 mod read_aloud;
+mod record;
 mod safekeeping;
 mod sample;
 mod sample_drinks;

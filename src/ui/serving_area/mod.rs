@@ -12,6 +12,7 @@ mod melting;
 mod nutrition;
 mod one_cup;
 mod readings;
+mod record;
 mod sheet;
 mod teas;
 mod typed;
