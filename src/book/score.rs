@@ -127,20 +127,3 @@ pub struct FiledReading {
     /// What the doubts of the class were multiplied with at that time.
     pub times: f64,
 }
-
-impl super::Settings {
-    /// What the doubts of a class are multiplied with: what was accepted last, else 1.
-    pub fn doubt_times(&self, class: DoubtClass) -> f64 {
-        let accepted = self.doubts.iter().rev().find(|one| one.class == class);
-        accepted.map_or(1.0, |one| one.times)
-    }
-
-    /// The same settings with the doubts of a class re-scaled, or as they are without a record.
-    #[must_use]
-    pub fn rescaled(&self, class: DoubtClass, by: Option<RescaledDoubt>) -> Self {
-        let mut settings = self.clone();
-        settings.doubts.retain(|known| known.class != class);
-        settings.doubts.extend(by);
-        settings
-    }
-}

@@ -382,16 +382,7 @@ fn carry_out(book: &mut Book, edit: &Edit) -> Result<(), EditError> {
                 set_state(recipe, version.as_ref(), State::Approved)
             })?;
         }
-        Edit::FileReading { recipe, reading } => change_recipe(book, recipe, |recipe| {
-            recipe.readings.push(reading.clone());
-            Ok(())
-        })?,
-        Edit::RemoveReading { recipe, place } => change_recipe(book, recipe, |recipe| {
-            if *place < recipe.readings.len() {
-                recipe.readings.remove(*place);
-            }
-            Ok(())
-        })?,
+        Edit::FileReading { .. } | Edit::RemoveReading { .. } => change_record(book, edit)?,
         Edit::PutRecipe(item) => put(book, item.clone()),
         Edit::RemoveRecipe(id) => removed(book.recipes.remove(id), IdKind::Recipe, id)?,
         Edit::PutIngredient(item) => put(book, item.clone()),
@@ -538,6 +529,23 @@ fn change_recipe(
     change(&mut recipe)?;
     put(book, recipe);
     Ok(())
+}
+
+/// Files a reading of a cup, or takes one out.
+fn change_record(book: &mut Book, edit: &Edit) -> Result<(), EditError> {
+    match edit {
+        Edit::FileReading { recipe, reading } => change_recipe(book, recipe, |recipe| {
+            recipe.readings.push(reading.clone());
+            Ok(())
+        }),
+        Edit::RemoveReading { recipe, place } => change_recipe(book, recipe, |recipe| {
+            if *place < recipe.readings.len() {
+                recipe.readings.remove(*place);
+            }
+            Ok(())
+        }),
+        _ => Ok(()),
+    }
 }
 
 fn version_of<'recipe>(

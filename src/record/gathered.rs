@@ -154,8 +154,8 @@ enum Foretelling {
     },
     Tasted {
         /// How likely what came out was, at each factor that was tried.
-        likely: LogLikelihood,
-        log_probability: LogLikelihood,
+        likely: Box<LogLikelihood>,
+        log_probability: Box<LogLikelihood>,
     },
 }
 
@@ -186,8 +186,8 @@ pub fn record(book: &Book) -> Record {
             source: Source::Tasting(tasting.tasting),
             date: date.unwrap_or_default(),
             by: Foretelling::Tasted {
-                likely: drawn_out(&likely, TASTED_STEP),
-                log_probability: drawn_out(&logs, TASTED_STEP),
+                likely: Box::new(drawn_out(&likely, TASTED_STEP)),
+                log_probability: Box::new(drawn_out(&logs, TASTED_STEP)),
             },
         });
     }
@@ -288,7 +288,7 @@ fn of_class(book: &Book, class: DoubtClass, mut found: Vec<Found>) -> ClassRecor
             }
             Foretelling::Tasted {
                 log_probability, ..
-            } => likelihoods.push(*log_probability),
+            } => likelihoods.push(**log_probability),
         }
     }
     likelihoods.extend(groups.values().map(|group| of_group(group)));

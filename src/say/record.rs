@@ -46,15 +46,32 @@ impl Speaker<'_> {
 
     /// What was accepted of a record, when and by whom.
     pub fn rescaled_doubt(&self, doubt: &RescaledDoubt) -> String {
+        let (class, times) = (
+            self.doubt_class(doubt.class),
+            self.in_unit(doubt.times, "", 2),
+        );
+        let (day, by) = (name_as_shown(&doubt.date), name_as_shown(&doubt.by));
+        let (inside, count) = (doubt.inside.to_string(), doubt.readings.to_string());
+        if by.trim().is_empty() {
+            return say!(
+                self,
+                "record-accepted",
+                class: class,
+                times: times,
+                day: day,
+                inside: inside,
+                count: count,
+            );
+        }
         say!(
             self,
-            "record-accepted",
-            class: self.doubt_class(doubt.class),
-            times: self.in_unit(doubt.times, "", 2),
-            day: name_as_shown(&doubt.date),
-            by: name_as_shown(&doubt.by),
-            inside: u64::from(doubt.inside),
-            count: u64::from(doubt.readings),
+            "record-accepted-by",
+            class: class,
+            times: times,
+            day: day,
+            by: by,
+            inside: inside,
+            count: count,
         )
     }
 

@@ -21,33 +21,37 @@ fn normal(dice: &mut Dice) -> f64 {
     (-2.0 * one.ln()).sqrt() * (std::f64::consts::TAU * other).cos()
 }
 
+/// Drinks of a simulated shop.
+const DRINKS: usize = 5;
+
 /// Drinks of which something is foretold.
 fn drinks(book: &Book, what: CupQuantity) -> Vec<RecipeId> {
     let recipes = book.recipes.iter().filter(|recipe| {
         let balance = balance_version(book, recipe, None).unwrap();
         recipe.cup.is_some() && foretold(&balance, what).is_some()
     });
-    recipes.map(|recipe| recipe.id.clone()).collect()
+    recipes
+        .map(|recipe| recipe.id.clone())
+        .take(DRINKS)
+        .collect()
 }
 
-/// A reading by an instrument of a shop whose doubts of the class are truly so many times what is assumed.
-fn read(
-    book: &Book,
-    id: &RecipeId,
-    what: CupQuantity,
-    truly: f64,
-    dice: &mut Dice,
-) -> FiledReading {
+/// What is foretold of a drink, as it is filed; what was read is what was foretold.
+fn filed(book: &Book, id: &RecipeId, what: CupQuantity) -> FiledReading {
     let recipe = book.recipe(id).unwrap();
     let balance = balance_version(book, recipe, None).unwrap();
     let value = foretold(&balance, what).unwrap().value;
-    let filed = filed_reading(book, &balance, None, (what, value), ("2026-06-01", "AB")).unwrap();
+    filed_reading(book, &balance, None, (what, value), ("2026-06-01", "AB")).unwrap()
+}
+
+/// A reading by an instrument of a shop whose doubts of the class are truly so many times what is assumed.
+fn read(filed: &FiledReading, truly: f64, dice: &mut Dice) -> FiledReading {
     let of_class = filed.of_class / filed.times;
     let rest = (filed.foretold_u.powi(2) - filed.of_class.powi(2)).max(0.0);
     let off = truly * of_class * normal(dice) + rest.sqrt() * normal(dice) + filed.u * normal(dice);
     FiledReading {
-        value: value + off,
-        ..filed
+        value: filed.value + off,
+        ..filed.clone()
     }
 }
 
@@ -60,37 +64,39 @@ fn doubts_that_are_three_times_off_hold_after_thirty_readings() {
     const SHOPS: u64 = 12;
     const LATER: usize = 40;
     println!("true doubts  what         30 readings  later readings inside two ±, before → after");
+    let sample = book();
     for what in [CupQuantity::Temperature, CupQuantity::Weight] {
+        let drinks = drinks(&sample, what);
+        assert!(drinks.len() >= 3, "{}", drinks.len());
+        let filed_of = |book: &Book| -> Vec<FiledReading> {
+            drinks.iter().map(|id| filed(book, id, what)).collect()
+        };
+        let as_assumed = filed_of(&sample);
         for truly in [1.0 / 3.0, 1.0, 3.0] {
             let (mut before, mut after, mut filed_inside) = (0, 0, 0);
             for shop in 0..SHOPS {
                 let mut dice = Dice(1000 * shop + what as u64);
-                let mut shop = book();
-                let drinks = drinks(&shop, what);
-                assert!(drinks.len() >= 3, "{}", drinks.len());
+                let mut shop = sample.clone();
                 for number in 0..30 {
-                    let id = &drinks[number % drinks.len()];
-                    let reading = read(&shop, id, what, truly, &mut dice);
+                    let reading = read(&as_assumed[number % drinks.len()], truly, &mut dice);
                     filed_inside += usize::from(is_inside(&reading));
-                    let recipe = id.clone();
+                    let recipe = drinks[number % drinks.len()].clone();
                     shop = apply(&shop, &Edit::FileReading { recipe, reading }).unwrap();
                 }
                 let found = record(&shop);
                 let found = found.class(what.class()).unwrap();
                 let accepted = rescaling(&shop, found, "2026-06-30", "AB", "the record");
                 let then = accepted.map_or(shop.clone(), |edit| apply(&shop, &edit).unwrap());
+                let rescaled = filed_of(&then);
                 for number in 0..LATER {
-                    let id = &drinks[number % drinks.len()];
-                    let reading = read(&then, id, what, truly, &mut dice);
+                    let at = number % drinks.len();
+                    let reading = read(&rescaled[at], truly, &mut dice);
                     after += usize::from(is_inside(&reading));
-                    let unscaled = FiledReading {
-                        foretold_u: ((reading.foretold_u.powi(2) - reading.of_class.powi(2))
-                            .max(0.0)
-                            + (reading.of_class / reading.times).powi(2))
-                        .sqrt(),
+                    let foretold_u = as_assumed[at].foretold_u;
+                    before += usize::from(is_inside(&FiledReading {
+                        foretold_u,
                         ..reading
-                    };
-                    before += usize::from(is_inside(&unscaled));
+                    }));
                 }
             }
             let all = SHOPS as usize * LATER;
@@ -114,7 +120,7 @@ fn what_is_accepted_scales_the_doubts_and_moves_no_figure_and_is_given_up_again(
     let drinks = drinks(&shop, what);
     for number in 0..30 {
         let recipe = drinks[number % drinks.len()].clone();
-        let reading = read(&shop, &recipe, what, 3.0, &mut dice);
+        let reading = read(&filed(&shop, &recipe, what), 3.0, &mut dice);
         shop = apply(&shop, &Edit::FileReading { recipe, reading }).unwrap();
     }
     let found = record(&shop);
@@ -145,13 +151,7 @@ fn a_few_readings_that_agree_make_no_doubt_smaller() {
     let drinks = drinks(&shop, what);
     for number in 0..9 {
         let recipe = drinks[number % drinks.len()].clone();
-        let reading = FiledReading {
-            ..read(&shop, &recipe, what, 1e-9, &mut Dice(1))
-        };
-        let reading = FiledReading {
-            value: reading.foretold,
-            ..reading
-        };
+        let reading = filed(&shop, &recipe, what);
         shop = apply(&shop, &Edit::FileReading { recipe, reading }).unwrap();
     }
     let found = record(&shop);

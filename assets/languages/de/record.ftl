@@ -20,15 +20,13 @@ record-count = { $count ->
 }
 # $times, $low, $high, $accepted sind Faktoren auf die Unsicherheiten.
 record-verdict = { $verdict ->
-    [too-few] Zu wenige, um es zu sagen: Die Unsicherheiten bleiben, wie sie sind (das { $low }- bis { $high }-Fache würde passen).
+    [too-few] Zu wenige, um es zu sagen, kleiner werden Unsicherheiten erst ab { $wanted }: Sie bleiben, wie sie sind (das { $low }- bis { $high }-Fache würde passen).
     [fits] Die Unsicherheiten passen: das { $low }- bis { $high }-Fache des Angenommenen; im Buch steht das { $accepted }-Fache.
     [too-small] Die Unsicherheiten sind zu klein: Das { $times }-Fache des Angenommenen ({ $low } bis { $high }) passt zu den Messwerten; im Buch steht das { $accepted }-Fache. Dann lägen { $inside } von { $count } innerhalb.
    *[too-large] Die Unsicherheiten sind zu groß: Das { $times }-Fache des Angenommenen ({ $low } bis { $high }) passt zu den Messwerten; im Buch steht das { $accepted }-Fache. Dann lägen { $inside } von { $count } innerhalb.
 }
-record-accepted = { $by ->
-    [""] { $class }: seit { $day } mal { $times }, bei { $inside } von { $count } innerhalb.
-   *[other] { $class }: seit { $day } mal { $times }, übernommen von { $by } bei { $inside } von { $count } innerhalb.
-}
+record-accepted = { $class }: seit { $day } mal { $times }, bei { $inside } von { $count } innerhalb.
+record-accepted-by = { $class }: seit { $day } mal { $times }, übernommen von { $by } bei { $inside } von { $count } innerhalb.
 record-of-cup = { $drink }, { $what }
 record-reading = { $inside ->
     [yes] { $day }: { $what }: { $read }, vorhergesagt { $foretold }

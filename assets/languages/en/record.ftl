@@ -20,15 +20,13 @@ record-count = { $count ->
 }
 # $times, $low, $high, $accepted are factors on the doubts.
 record-verdict = { $verdict ->
-    [too-few] Too few to tell: the doubts stay as they are ({ $low } to { $high } times as large would fit).
+    [too-few] Too few to tell, it takes { $wanted } to make doubts smaller: they stay as they are ({ $low } to { $high } times as large would fit).
     [fits] The doubts fit: { $low } to { $high } times what is assumed; the book has { $accepted }.
     [too-small] The doubts are too small: { $times } times what is assumed ({ $low } to { $high }) fits the readings; the book has { $accepted }. Then { $inside } of { $count } would be inside.
    *[too-large] The doubts are too large: { $times } times what is assumed ({ $low } to { $high }) fits the readings; the book has { $accepted }. Then { $inside } of { $count } would be inside.
 }
-record-accepted = { $by ->
-    [""] { $class }: multiplied by { $times } since { $day }, on a record of { $inside } of { $count } inside.
-   *[other] { $class }: multiplied by { $times } since { $day }, accepted by { $by } on a record of { $inside } of { $count } inside.
-}
+record-accepted = { $class }: multiplied by { $times } since { $day }, on a record of { $inside } of { $count } inside.
+record-accepted-by = { $class }: multiplied by { $times } since { $day }, accepted by { $by } on a record of { $inside } of { $count } inside.
 record-of-cup = { $drink }, { $what }
 record-reading = { $inside ->
     [yes] { $day }: { $what }: { $read }, foretold { $foretold }
