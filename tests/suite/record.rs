@@ -60,8 +60,12 @@ fn is_inside(reading: &FiledReading) -> bool {
 }
 
 #[test]
+#[allow(
+    clippy::print_stdout,
+    reason = "the table of shops is read with --nocapture"
+)]
 fn doubts_that_are_three_times_off_hold_after_thirty_readings() {
-    const SHOPS: u64 = 12;
+    const SHOPS: usize = 12;
     const LATER: usize = 40;
     println!("true doubts  what         30 readings  later readings inside two ±, before → after");
     let sample = book();
@@ -75,7 +79,7 @@ fn doubts_that_are_three_times_off_hold_after_thirty_readings() {
         for truly in [1.0 / 3.0, 1.0, 3.0] {
             let (mut before, mut after, mut filed_inside) = (0, 0, 0);
             for shop in 0..SHOPS {
-                let mut dice = Dice(1000 * shop + what as u64);
+                let mut dice = Dice(1000 * shop as u64 + what as u64);
                 let mut shop = sample.clone();
                 for number in 0..30 {
                     let reading = read(&as_assumed[number % drinks.len()], truly, &mut dice);
@@ -99,13 +103,13 @@ fn doubts_that_are_three_times_off_hold_after_thirty_readings() {
                     }));
                 }
             }
-            let all = SHOPS as usize * LATER;
+            let all = SHOPS * LATER;
             let percent = |count: usize, all: usize| 100.0 * count as f64 / all as f64;
             let (before, after) = (percent(before, all), percent(after, all));
             println!(
                 "{truly:>11.2}  {:<11}  {:>9.1} %  {before:>5.1} % → {after:.1} %",
                 what.word(),
-                percent(filed_inside, 30 * SHOPS as usize)
+                percent(filed_inside, 30 * SHOPS)
             );
             assert!((90.0..=98.0).contains(&after), "{what:?} {truly}: {after}");
         }
