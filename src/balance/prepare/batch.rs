@@ -4,11 +4,11 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::rc::Rc;
 
 use super::larder::Taken;
-use super::unit::{steeped, with_doubt_of_composition};
 use super::pack::{OF_PACKS, poured, usable_grams};
 use super::per_gram::{PerGram, Sensitivity, per_gram};
 use super::preparation::{Preparation, unknown_mix};
 use super::setup;
+use super::unit::{steeped, with_doubt_of_composition};
 use crate::balance::assumption::Assumption;
 use crate::balance::cause::Cause;
 use crate::balance::mix::{COMPONENTS, Component, Mix};
@@ -16,8 +16,8 @@ use crate::balance::slots::Slots;
 use crate::balance::solve::figures::{Off, solved_sums};
 use crate::balance::solve::prepared::{Fill, LineSensitivity, Prepared, Scaling};
 use crate::book::{
-    Book, Figure, Finding, FindingKind, HouseMade, Ingredient, IngredientId, Place, Recipe, Resolved,
-    Stage, YieldLimit, resolve,
+    Book, Figure, Finding, FindingKind, HouseMade, Ingredient, IngredientId, Place, Recipe,
+    Resolved, Stage, YieldLimit, resolve,
 };
 use crate::quantity::{PackUnit, Uncertain};
 

@@ -36,23 +36,29 @@ thread_local! {
 /// The ingredients under some settings.
 pub(super) struct Larder {
     settings: Settings,
-    stocks: RefCell<BTreeMap<IngredientId, Vec<(Arc<Ingredient>, Rc<Stock>)>>>,
+    stocks: RefCell<BTreeMap<IngredientId, Vec<State>>>,
+}
+
+/// An ingredient as it is or was, and what there is of it.
+struct State {
+    item: Arc<Ingredient>,
+    stock: Rc<Stock>,
 }
 
 impl Larder {
     /// The larder under these settings, the one that was asked for last in front.
     pub(super) fn of(settings: &Settings) -> Rc<Self> {
         KEPT.with_borrow_mut(|kept| {
-            match kept.iter().position(|larder| larder.settings == *settings) {
-                Some(at) => kept[..=at].rotate_right(1),
-                None => {
-                    kept.truncate(LARDERS - 1);
-                    let new = Self {
-                        settings: settings.clone(),
-                        stocks: RefCell::new(BTreeMap::new()),
-                    };
-                    kept.insert(0, Rc::new(new));
-                }
+            let known = kept.iter().position(|larder| larder.settings == *settings);
+            if let Some(at) = known {
+                kept[..=at].rotate_right(1);
+            } else {
+                kept.truncate(LARDERS - 1);
+                let new = Self {
+                    settings: settings.clone(),
+                    stocks: RefCell::new(BTreeMap::new()),
+                };
+                kept.insert(0, Rc::new(new));
             }
             kept[0].clone()
         })
@@ -63,8 +69,8 @@ impl Larder {
         let is_it = |kept: &Arc<Ingredient>| std::ptr::eq(kept.as_ref(), item) || **kept == *item;
         let stocks = self.stocks.borrow();
         let mut states = stocks.get(&item.id).into_iter().flatten();
-        if let Some((_, stock)) = states.find(|(kept, _)| is_it(kept)) {
-            return Some(stock.clone());
+        if let Some(state) = states.find(|state| is_it(&state.item)) {
+            return Some(state.stock.clone());
         }
         drop(stocks);
         let mut slots = Slots::default();
@@ -79,7 +85,11 @@ impl Larder {
         }
         let states = stocks.entry(item.id.clone()).or_default();
         states.truncate(STATES - 1);
-        states.insert(0, (item, stock.clone()));
+        let new = State {
+            item,
+            stock: stock.clone(),
+        };
+        states.insert(0, new);
         Some(stock)
     }
 }
@@ -169,11 +179,10 @@ impl UnitKey {
 
     fn is(&self, other: &Self) -> bool {
         let is_same_measure = match (&self.measured, &other.measured) {
-            (Measured::Grams, Measured::Grams)
-            | (Measured::Millilitres, Measured::Millilitres) => true,
-            (Measured::Uses(one), Measured::Uses(other)) => {
-                Arc::ptr_eq(one, other) || one == other
+            (Measured::Grams, Measured::Grams) | (Measured::Millilitres, Measured::Millilitres) => {
+                true
             }
+            (Measured::Uses(one), Measured::Uses(other)) => Arc::ptr_eq(one, other) || one == other,
             _ => false,
         };
         is_same_measure && self.bits == other.bits && self.flags == other.flags

@@ -48,6 +48,7 @@ impl Preparation<'_> {
         slots: &mut Slots,
     ) -> Prepared {
         let mut prepared = Prepared::new(setup);
+        prepared.lines.reserve(resolved.lines().count());
         for line in resolved.lines() {
             let steeps_in = (line.stage == Stage::Steeped).then(|| steeps_in(resolved, line));
             self.add(
@@ -268,7 +269,7 @@ impl OfLine<'_> {
     ) {
         let unit = self.unit;
         let in_drink = |mix: &Mix| self.places.map_or(*mix, |places| places.moved_mix(mix));
-        entry.per_unit = in_drink(&unit.per_unit);
+        entry.per_unit = in_drink(&unit.mix);
         entry.grams_per_unit = unit.portion.grams;
         // Beside those of the unit that of the temperature, and at most three of the amount.
         entry.sensitivities.reserve_exact(unit.changes.len() + 4);

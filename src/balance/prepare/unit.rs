@@ -46,7 +46,7 @@ pub(super) struct Unit {
     /// What a unit weighs. The offset of its whole amount is left out of it.
     pub(super) portion: Portion,
     /// All of the unit.
-    pub(super) per_unit: Mix,
+    pub(super) mix: Mix,
     /// What is uncertain in what it is made of.
     pub(super) changes: Vec<Sensitivity>,
     /// What it brings more when it comes warmer by the standard uncertainty of its temperature.
@@ -93,7 +93,7 @@ impl Unit {
         Some(Self {
             changes: changes.collect(),
             warmer,
-            per_unit: gram.times(portion.grams),
+            mix: gram.times(portion.grams),
             gram,
             portion,
         })
