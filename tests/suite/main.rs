@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, reason = "a test may panic")]
 
 mod any_text;
+mod approval_states;
 mod arbitrary_book;
 mod arbitrary_document;
 mod at_the_window;

@@ -7,7 +7,7 @@ use super::counter::PRICES;
 use super::ranges::{DRINKING_TEMPERATURE, FOOD_TEMPERATURE, LEVEL};
 use crate::book::{
     Amount, Book, Change, Entry, FigureName, FigureRange, FindingKind, Form, IdKind, Line, LineId,
-    Place, Recipe, Resolved, Stage, State, Version, VersionId, resolve,
+    Place, Recipe, Resolved, Stage, Standing, State, Version, VersionId, resolve,
 };
 
 /// Largest amount of one line, in g, ml or uses: ten litres are more than any cup of a counter holds.
@@ -111,9 +111,26 @@ fn resolved(
     for id in vessels.into_iter().flatten() {
         list.dangling(whole(), IdKind::Vessel, &book.vessels, id);
     }
+    match item.standing(version.map(|version| &version.id), resolved) {
+        Standing::MarkedOnly => list.warning(state_of(item, version), FindingKind::MarkedOnly),
+        Standing::ChangedSince(approval) => {
+            let date = approval.date.clone();
+            let kind = FindingKind::ChangedSinceApproval { date };
+            list.warning(state_of(item, version), kind);
+        }
+        _ => {}
+    }
     let state = version.map_or(item.state, |version| version.state);
     if state != State::Retired {
         no_longer_sold(book, resolved, whole, list);
+    }
+}
+
+/// Where the state of a recipe or version stands.
+fn state_of(item: &Recipe, version: Option<&Version>) -> Place {
+    match version {
+        None => Place::Recipe(item.id.clone(), "state"),
+        Some(version) => Place::Version(item.id.clone(), version.id.clone()),
     }
 }
 

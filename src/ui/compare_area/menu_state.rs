@@ -5,7 +5,7 @@ use std::hash::{Hash, Hasher};
 use std::sync::Arc;
 
 use crate::balance::{Reported, Verdict};
-use crate::book::{Allergen, Recipe, State, WantedWords};
+use crate::book::{Allergen, ApprovalMark, Recipe, State, WantedWords};
 use crate::cards::MenuRow;
 use crate::ui::drink_menu::WordsOfDrinks;
 use crate::ui::sorted_list::{Column, Sort, numbers, words};
@@ -65,7 +65,7 @@ impl Shows {
 
     fn has(self, row: &MenuRow) -> bool {
         match self {
-            Self::Approved => row.is_approved,
+            Self::Approved => row.is_approved(),
             Self::OnTrial => row.state == State::OnTrial,
             Self::Drafts => row.state == State::Draft,
             Self::All => true,
@@ -251,7 +251,12 @@ impl Known {
 pub(super) fn known(row: &MenuRow, column: usize) -> Known {
     match column {
         STATE => {
-            Known::Whole(f64::from(row.state as u8) + if row.is_approved { -10.0 } else { 0.0 })
+            let mark = match row.mark {
+                Some(ApprovalMark::AsApproved) => -10.0,
+                Some(ApprovalMark::ChangedSince) | None => 0.0,
+                Some(ApprovalMark::Nothing) => 0.5,
+            };
+            Known::Whole(f64::from(row.state as u8) + mark)
         }
         COST => Known::reported(&row.cost),
         PRICE => Known::stated(row.menu_price),
