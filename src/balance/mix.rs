@@ -238,6 +238,14 @@ impl<N: Number> Mix<N> {
         }
     }
 
+    /// Puts plain amounts in place of its own, as others that do not move.
+    pub(in crate::balance) fn put_plain(&mut self, plain: &Mix) {
+        for (own, plain) in self.of.iter_mut().zip(&plain.of) {
+            *own = N::from(*plain);
+        }
+        self.unknown = plain.unknown;
+    }
+
     /// Adds so many of a mix of plain amounts, as many as that count comes to.
     pub(in crate::balance) fn add_plain(&mut self, plain: &Mix, count: N) {
         for (sum, amount) in self.of.iter_mut().zip(&plain.of) {

@@ -26,7 +26,7 @@ const ICE_TOLERANCE: f64 = 1e-9;
 const FROZEN_THROUGH_KJ: f64 = 1e-6;
 
 /// The masses that hold heat and take room, g; ice apart.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 struct Substances<N> {
     water: N,
     sugar: N,
@@ -38,6 +38,17 @@ struct Substances<N> {
 }
 
 impl<N: Number> Substances<N> {
+    /// Nothing, which nothing moves.
+    const NONE: Self = Self {
+        water: N::ZERO,
+        sugar: N::ZERO,
+        carbohydrate: N::ZERO,
+        protein: N::ZERO,
+        fat: N::ZERO,
+        fibre: N::ZERO,
+        mineral: N::ZERO,
+    };
+
     /// Reads the masses of a mix; `melted` grams of its ice count as water.
     fn of(mix: &Mix<N>, melted: N) -> Self {
         let sugar = mix.get(Component::Sugars) + mix.get(Component::Polyols);
@@ -93,6 +104,9 @@ impl<N: Number> Substances<N> {
 
     /// Volume at a temperature, ml: sugar with all the water by the sugar-solution relation, the rest beside it.
     fn volume(&self, celsius: N) -> N {
+        if *self == Self::NONE {
+            return N::ZERO;
+        }
         let solution = self.water + self.sugar;
         let foods = self.foods().iter().fold(N::ZERO, |sum, (food, grams)| {
             sum + *grams / food.density_kg_per_m3(celsius)

@@ -53,13 +53,17 @@ fn each_cause<const DRINKS: usize>(
     let count = prepared.causes.len();
     let mut effects = vec![[[0.0; MEASURANDS]; DRINKS]; count];
     let solved = Solved::of(prepared);
+    // One place for all of them: it is large.
+    let mut sums = Sums::lifted(&solved.others);
     for first in (0..count).step_by(AT_ONCE) {
         let setup = moving_setup(prepared, first);
-        let sums = solved.sums(&setup, first);
+        solved.put_sums(&mut sums, &setup, first);
         let drinks = slopes(&sums, &setup);
         for (cause, effect) in effects.iter_mut().enumerate().skip(first).take(AT_ONCE) {
             for (of_drink, figures) in effect.iter_mut().zip(&drinks) {
-                *of_drink = figures.of.map(|figure| figure.by[cause - first]);
+                for (effect, figure) in of_drink.iter_mut().zip(&figures.of) {
+                    *effect = figure.by[cause - first];
+                }
             }
             if effect.iter().flatten().all(|slope| slope.is_finite()) {
                 continue;
@@ -142,24 +146,23 @@ impl<'prepared> Solved<'prepared> {
         }
     }
 
-    /// The sums and how they move with the causes from one on.
-    fn sums(&self, setup: &Setup<Moving>, first: usize) -> Sums<Moving> {
-        let mut sums = Sums::lifted(&self.others);
+    /// Puts in the sums and how they move with the causes from one on.
+    fn put_sums(&self, sums: &mut Sums<Moving>, setup: &Setup<Moving>, first: usize) {
+        sums.put_plain(&self.others);
         for line in self
             .prepared
             .lines
             .iter()
             .filter(|line| line.fill.is_none())
         {
-            add_slopes(&mut sums, line, line.count, first, true);
+            add_slopes(sums, line, line.count, first, true);
         }
         let Some((at, Some(filling))) = self.filling else {
-            return sums;
+            return;
         };
         let line = &self.prepared.lines[at];
-        let units = filled_units(&sums, setup, line, filling, first);
-        add_units(&mut sums, line, units, first, true);
-        sums
+        let units = filled_units(sums, setup, line, filling, first);
+        add_units(sums, line, units, first, true);
     }
 }
 
