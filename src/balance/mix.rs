@@ -281,7 +281,10 @@ impl<N: Number> Mix<N> {
 
 impl<N: Number> AddAssign<&Self> for Mix<N> {
     fn add_assign(&mut self, other: &Self) {
-        self.add_times(other, 1.0);
+        for (sum, amount) in self.of.iter_mut().zip(&other.of) {
+            *sum += *amount;
+        }
+        self.unknown |= other.unknown;
     }
 }
 

@@ -59,10 +59,14 @@ pub trait Number:
         self.max(Self::ZERO) - if self.value() > 0.0 { self } else { Self::ZERO }
     }
 
-    /// The root of an equation, once its value is known: what the equation leaves over there, and its slope by the unknown, say
+    /// The root of an equation, once its value is known: what the equation leaves over there, and its slope by the unknown there, say
     /// how the root moves (implicit function theorem).
     #[must_use]
-    fn root(value: f64, left_over: impl FnOnce(Self) -> Self, slope: f64) -> Self;
+    fn root(
+        value: f64,
+        left_over: impl FnOnce(Self) -> Self,
+        slope: impl FnOnce(f64) -> f64,
+    ) -> Self;
 
     /// A smooth function of it, and the slope of that.
     #[must_use]
@@ -101,7 +105,7 @@ impl Number for f64 {
         0.0
     }
 
-    fn root(value: f64, _: impl FnOnce(Self) -> Self, _: f64) -> Self {
+    fn root(value: f64, _: impl FnOnce(Self) -> Self, _: impl FnOnce(f64) -> f64) -> Self {
         value
     }
 
@@ -308,8 +312,12 @@ impl<const CAUSES: usize> Number for Slopes<CAUSES> {
         self.max(Self::from(least)).min(Self::from(most))
     }
 
-    fn root(value: f64, left_over: impl FnOnce(Self) -> Self, slope: f64) -> Self {
-        left_over(Self::from(value)).scaled(value, -slope.recip())
+    fn root(
+        value: f64,
+        left_over: impl FnOnce(Self) -> Self,
+        slope: impl FnOnce(f64) -> f64,
+    ) -> Self {
+        left_over(Self::from(value)).scaled(value, -slope(value).recip())
     }
 
     fn through(self, function: impl FnOnce(f64) -> f64, slope: impl FnOnce(f64) -> f64) -> Self {
@@ -389,7 +397,7 @@ mod tests {
     fn a_root_moves_by_the_implicit_function_theorem() {
         // t² = x at x = 9: t = 3, dt/dx = 1/6.
         let x = Two::cause(0) + 9.0;
-        let root = Two::root(3.0, |t| t * t - x, 6.0);
+        let root = Two::root(3.0, |t| t * t - x, |t| 2.0 * t);
         close(root.value, 3.0);
         close(root.by[0], 1.0 / 6.0);
     }
@@ -404,7 +412,7 @@ mod tests {
         assert_eq!(far.min(Two::ZERO), Two::ZERO);
         assert_eq!(far.clamp(0.0, 10.0), far);
         assert!(far.clamp(0.0, 4.0).by[0].is_nan());
-        assert_eq!(far.clamp(0.0, 1.0), Two::from(1.0));
+        assert_eq!(far.clamp(0.0, 0.5), Two::from(0.5));
         assert_eq!(far.bend_at_zero(), Two::ZERO);
         assert!(near.bend_at_zero().by[0].is_nan());
         assert!((-near).bend_at_zero().by[0].is_nan());

@@ -568,7 +568,7 @@ fn ice_bed<N: Number>(poured: &Poured<N>, setup: &Setup<N>) -> N {
 }
 
 /// The figures of a sum.
-pub(super) fn evaluate<N: Number>(sums: &Sums<N>, setup: &Setup<N>) -> Figures<N> {
+pub(in crate::balance) fn evaluate<N: Number>(sums: &Sums<N>, setup: &Setup<N>) -> Figures<N> {
     let poured = pour(sums, setup);
     let mut whole = poured.drink;
     whole += &sums.toppings;

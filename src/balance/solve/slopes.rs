@@ -191,7 +191,7 @@ fn filled_units(
         reached(&sums, &pour(&sums, setup), setup, line, filling.fill)
     };
     if filling.count > 0.0 {
-        return Moving::root(filling.count, reached_with, filling.reaches).max(Moving::ZERO);
+        return Moving::root(filling.count, reached_with, |_| filling.reaches).max(Moving::ZERO);
     }
     // The others fill it up already, unless they are a little less.
     let mark = filling.fill.mark(setup).unwrap_or(0.0);
