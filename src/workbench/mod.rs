@@ -70,7 +70,7 @@ pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
 pub use published::published_ingredients;
 pub use questions::{
     BalanceOf, ChangesSince, ConflictsWith, CostOfGram, DifferenceFrom, FindingsOfBook, Gram,
-    GramOf, HouseBrewOf, OneUseOf, ServingOf, Snapshot, Standard, StandardOf, SugarsOfBatches,
+    GramOf, HouseBrewOf, LAST_SIP_MINUTES, LastSipOf, Standings, OneUseOf, ServingOf, Snapshot, Standard, StandardOf, SugarsOfBatches,
     WhyOffOf,
 };
 pub use search::{Look, LookState};
