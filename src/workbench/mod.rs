@@ -41,6 +41,7 @@ mod tastings;
 mod theirs;
 mod usual_stage;
 mod variations;
+mod whole_menu;
 
 pub use crate::book_file::EarlierCopy;
 pub use action::{Action, Command, Home, Intent, Message, Sample, Shown, Unfiled};
@@ -80,3 +81,4 @@ pub use starter_kit::starter_kit;
 pub use tastings::{EffectOfTaking, WhatTastingsSay, taking_over, verdict_of};
 pub use theirs::{DiskChange, FileState, Theirs};
 pub use usual_stage::lines_to_usual_stage;
+pub use whole_menu::WholeMenu;
