@@ -4,7 +4,8 @@ use evensip::ui::Area;
 use evensip::workbench::LAST_SIP_MINUTES;
 
 use crate::at_the_window::{
-    NARROW, TALL, WIDE, Window, copied, retype, rows, says, settle, show, speak, type_into, window_on,
+    NARROW, TALL, WIDE, Window, copied, retype, rows, says, settle, show, speak, type_into,
+    window_on,
 };
 
 #[test]

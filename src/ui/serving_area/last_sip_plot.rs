@@ -171,10 +171,23 @@ pub(super) fn strips_ui(
 ) {
     let known: Vec<Strip> = STRIPS
         .into_iter()
-        .filter(|strip| standings.course.sips.iter().any(|sip| (strip.figure)(sip).is_some()))
+        .filter(|strip| {
+            standings
+                .course
+                .sips
+                .iter()
+                .any(|sip| (strip.figure)(sip).is_some())
+        })
         .collect();
     for (at, strip) in known.iter().enumerate() {
-        strip_ui(ui, speaker, *strip, standings, on_the_way, at + 1 == known.len());
+        strip_ui(
+            ui,
+            speaker,
+            *strip,
+            standings,
+            on_the_way,
+            at + 1 == known.len(),
+        );
     }
 }
 
@@ -304,10 +317,18 @@ fn curves_ui(
     let known: Vec<(f64, f64, f64)> = known.collect();
     let minutes: Vec<f64> = known.iter().map(|(minutes, ..)| *minutes).collect();
     let edges = [-1.0, 1.0].map(|side| {
-        let edge = known.iter().map(|(_, value, half)| unit.value(value + side * half));
+        let edge = known
+            .iter()
+            .map(|(_, value, half)| unit.value(value + side * half));
         edge.collect()
     });
-    area(plot, "haze", &minutes, edges, palette.accent.gamma_multiply(HAZE_PART));
+    area(
+        plot,
+        "haze",
+        &minutes,
+        edges,
+        palette.accent.gamma_multiply(HAZE_PART),
+    );
     for (at, (_, other)) in standings.others.iter().enumerate() {
         let line = Line::new(
             format!("other-{at}"),
