@@ -111,7 +111,8 @@ fn resolved(
     for id in vessels.into_iter().flatten() {
         list.dangling(whole(), IdKind::Vessel, &book.vessels, id);
     }
-    match item.standing(version.map(|version| &version.id), resolved) {
+    let state = version.map_or(item.state, |version| version.state);
+    match item.standing_in(state, version.map(|version| &version.id), resolved) {
         Standing::MarkedOnly => list.warning(state_of(item, version), FindingKind::MarkedOnly),
         Standing::ChangedSince(approval) => {
             let date = approval.date.clone();
@@ -120,7 +121,6 @@ fn resolved(
         }
         _ => {}
     }
-    let state = version.map_or(item.state, |version| version.state);
     if state != State::Retired {
         no_longer_sold(book, resolved, whole, list);
     }
