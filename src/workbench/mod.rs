@@ -71,8 +71,8 @@ pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
 pub use published::published_ingredients;
 pub use questions::{
     BalanceOf, ChangesSince, ConflictsWith, CostOfGram, DifferenceFrom, FindingsOfBook, Gram,
-    GramOf, HouseBrewOf, OneUseOf, ServingOf, Snapshot, Standard, StandardOf, SugarsOfBatches,
-    WhyOffOf,
+    GramOf, HouseBrewOf, LAST_SIP_MINUTES, LastSipOf, OneUseOf, ServingOf, Snapshot, Standard,
+    StandardOf, Standings, SugarsOfBatches, WhyOffOf,
 };
 pub use search::{Look, LookState};
 pub use searches::{Review, SwapFound, Variation, VariationKind};

@@ -72,6 +72,7 @@ mod kept_work;
 mod labels;
 mod ladder_screen;
 mod last_sip;
+mod last_sip_screen;
 mod limits;
 mod list_laws;
 mod listed_suggestions;
