@@ -238,6 +238,14 @@ impl<N: Number> Mix<N> {
         }
     }
 
+    /// Puts plain amounts in place of its own, as others that do not move.
+    pub(in crate::balance) fn put_plain(&mut self, plain: &Mix) {
+        for (own, plain) in self.of.iter_mut().zip(&plain.of) {
+            *own = N::from(*plain);
+        }
+        self.unknown = plain.unknown;
+    }
+
     /// Adds so many of a mix of plain amounts, as many as that count comes to.
     pub(in crate::balance) fn add_plain(&mut self, plain: &Mix, count: N) {
         for (sum, amount) in self.of.iter_mut().zip(&plain.of) {
@@ -273,7 +281,10 @@ impl<N: Number> Mix<N> {
 
 impl<N: Number> AddAssign<&Self> for Mix<N> {
     fn add_assign(&mut self, other: &Self) {
-        self.add_times(other, 1.0);
+        for (sum, amount) in self.of.iter_mut().zip(&other.of) {
+            *sum += *amount;
+        }
+        self.unknown |= other.unknown;
     }
 }
 

@@ -41,6 +41,7 @@ mod resolved;
 mod score;
 mod settings;
 mod shelf;
+mod standing;
 mod stated_temperature;
 mod tasted_cup;
 mod tasted_figure;
@@ -100,6 +101,7 @@ pub use settings::{
     TemperatureWindow, UsualIce, Yardstick,
 };
 pub use shelf::{Item, Shelf};
+pub use standing::{ApprovalMark, Standing};
 pub use tasted_figure::{TastedFactor, TastedFigure};
 pub use tasting_record::{MOST_CUPS, TasteNote, TastedCup, Tasting, TastingOutcome};
 pub use texts::TextKind;

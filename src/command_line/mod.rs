@@ -283,6 +283,9 @@ pub struct LastSipArguments {
     /// Minutes until the last sip
     #[arg(long, default_value_t = 60, value_parser = clap::value_parser!(u16).range(1..=240))]
     minutes: u16,
+    /// Minutes that it is on the way to its guest
+    #[arg(long, value_name = "MINUTES", value_parser = clap::value_parser!(u16).range(0..=240))]
+    on_the_way: Option<u16>,
     /// Print one JSON document
     #[arg(long)]
     json: bool,

@@ -254,6 +254,10 @@ impl Speaker<'_> {
             FindingKind::FillOutOfReach => self.word("finding-fill-out-of-reach").to_owned(),
             FindingKind::NotALeaf => self.word("finding-not-a-leaf").to_owned(),
             FindingKind::NoCup => self.word("finding-no-cup").to_owned(),
+            FindingKind::MarkedOnly => self.word("finding-marked-only").to_owned(),
+            FindingKind::ChangedSinceApproval { date } => {
+                say!(self, "finding-changed-since-approval", day: excerpt(date, NAME))
+            }
         }
     }
 

@@ -42,6 +42,7 @@ mod tastings;
 mod theirs;
 mod usual_stage;
 mod variations;
+mod whole_menu;
 
 pub use crate::book_file::EarlierCopy;
 pub use action::{Action, Command, Home, Intent, Message, Sample, Shown, Unfiled};
@@ -71,8 +72,8 @@ pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
 pub use published::published_ingredients;
 pub use questions::{
     BalanceOf, ChangesSince, ConflictsWith, CostOfGram, DifferenceFrom, FindingsOfBook, Gram,
-    GramOf, HouseBrewOf, OneUseOf, ServingOf, Snapshot, Standard, StandardOf, SugarsOfBatches,
-    WhyOffOf,
+    GramOf, HouseBrewOf, LAST_SIP_MINUTES, LastSipOf, OneUseOf, ServingOf, Snapshot, Standard,
+    StandardOf, Standings, SugarsOfBatches, WhyOffOf,
 };
 pub use record::{RecordOfBook, rescaling, rescaling_given_up};
 pub use search::{Look, LookState};
@@ -82,3 +83,4 @@ pub use starter_kit::starter_kit;
 pub use tastings::{EffectOfTaking, WhatTastingsSay, taking_over, verdict_of};
 pub use theirs::{DiskChange, FileState, Theirs};
 pub use usual_stage::lines_to_usual_stage;
+pub use whole_menu::WholeMenu;

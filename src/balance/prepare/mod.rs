@@ -5,6 +5,7 @@ mod densities;
 mod kept;
 pub(super) mod kind;
 mod label;
+mod larder;
 mod line;
 pub(super) mod pack;
 pub(super) mod per_gram;
@@ -13,6 +14,7 @@ mod preparation;
 pub(super) mod rescale;
 pub(super) mod setup;
 mod sugar_profile;
+mod unit;
 
 use super::mix::{HIGH_POTENCY_SLOTS, Mix};
 use super::slots::Slots;
@@ -31,7 +33,7 @@ pub fn prepare(book: &Book, resolved: &Resolved, slots: &mut Slots, place: &Plac
     prepared(&mut Preparation::of(book), resolved, slots, place)
 }
 
-/// The same, with every brew and batch worked out anew: what those that are kept are held to.
+/// The same, with every ingredient, brew and batch worked out anew: what those that are kept are held to.
 pub fn prepare_afresh(
     book: &Book,
     resolved: &Resolved,

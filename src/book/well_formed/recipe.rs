@@ -7,7 +7,7 @@ use super::counter::PRICES;
 use super::ranges::{DOUBT_TIMES, DRINKING_TEMPERATURE, FOOD_TEMPERATURE, LEVEL};
 use crate::book::{
     Amount, Book, Change, Entry, FigureName, FigureRange, FindingKind, Form, IdKind, Line, LineId,
-    Place, Recipe, Resolved, Stage, State, Version, VersionId, resolve,
+    Place, Recipe, Resolved, Stage, Standing, State, Version, VersionId, resolve,
 };
 
 /// Largest amount of one line, in g, ml or uses: ten litres are more than any cup of a counter holds.
@@ -113,8 +113,25 @@ fn resolved(
         list.dangling(whole(), IdKind::Vessel, &book.vessels, id);
     }
     let state = version.map_or(item.state, |version| version.state);
+    match item.standing_in(state, version.map(|version| &version.id), resolved) {
+        Standing::MarkedOnly => list.warning(state_of(item, version), FindingKind::MarkedOnly),
+        Standing::ChangedSince(approval) => {
+            let date = approval.date.clone();
+            let kind = FindingKind::ChangedSinceApproval { date };
+            list.warning(state_of(item, version), kind);
+        }
+        _ => {}
+    }
     if state != State::Retired {
         no_longer_sold(book, resolved, whole, list);
+    }
+}
+
+/// Where the state of a recipe or version stands.
+fn state_of(item: &Recipe, version: Option<&Version>) -> Place {
+    match version {
+        None => Place::Recipe(item.id.clone(), "state"),
+        Some(version) => Place::Version(item.id.clone(), version.id.clone()),
     }
 }
 

@@ -155,13 +155,15 @@ pub(in crate::command_line) fn finding(kind: &FindingKind) -> Fact {
         FindingKind::MoreAnswersThanPeople { answers, named } => {
             json!({ "answers": answers, "named": named })
         }
+        FindingKind::ChangedSinceApproval { date } => json!({ "date": date }),
         FindingKind::MoreFindings { listed } => json!({ "listed": listed }),
         FindingKind::NeverCalibrated
         | FindingKind::SeveralFillAmounts
         | FindingKind::TooManyToCheck
         | FindingKind::FillOutOfReach
         | FindingKind::NotALeaf
-        | FindingKind::NoCup => json!({}),
+        | FindingKind::NoCup
+        | FindingKind::MarkedOnly => json!({}),
     };
     Fact::new(kind.key(), arguments)
 }
