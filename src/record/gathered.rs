@@ -13,6 +13,9 @@ use crate::tasting::foretold_tastings;
 /// Readings that a class must have before its doubts are made smaller (assumed).
 pub const FROM_READINGS: usize = 10;
 
+/// Readings that it takes to make them larger: one or two may be slips of whoever read or typed (assumed).
+const WIDENED_FROM: usize = 3;
+
 /// A tasting is likely enough to count as foretold by this: two standard uncertainties leave as much outside.
 const INSIDE: f64 = 0.0455;
 
@@ -297,7 +300,7 @@ fn of_class(book: &Book, class: DoubtClass, mut found: Vec<Found>) -> ClassRecor
         .into_iter()
         .map(|one| one.scored(scale.times, accepted))
         .collect();
-    let verdict = if scale.low > accepted {
+    let verdict = if scale.low > accepted && readings.len() >= WIDENED_FROM {
         RecordVerdict::TooSmall
     } else if scale.high < accepted && readings.len() >= FROM_READINGS {
         RecordVerdict::TooLarge

@@ -203,7 +203,7 @@ fn a_reading_is_filed_and_taken_out_where_the_drink_is_served() {
     click(&mut window, "File in the record");
     settle(&mut window);
     assert!(says(&window, "1 reading of this drink is in the record."));
-    assert!(says(&window, "doses and weights:"));
+    assert!(says(&window, "Doses and weights:"));
     click(&mut window, "Take the last one out");
     settle(&mut window);
     assert!(!says(&window, "of this drink is in the record."));

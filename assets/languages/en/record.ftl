@@ -3,11 +3,11 @@
 record-title = How often the ± held
 record-about = File what you read of a cup. The program keeps it beside what it had said that day, and counts how often it was right.
 record-class = { $class ->
-    [dose] doses and weights
-    [temperature] serving temperature
-    [composition] what is in it
-    [sweetness] sweetness
-   *[flavour] flavours
+    [dose] Doses and weights
+    [temperature] Serving temperature
+    [composition] What is in it
+    [sweetness] Sweetness
+   *[flavour] Flavours
 }
 record-quantity = { $what ->
     [temperature] temperature
