@@ -38,6 +38,7 @@ mod recipe;
 mod references;
 mod resolve;
 mod resolved;
+mod score;
 mod settings;
 mod shelf;
 mod standing;
@@ -94,6 +95,7 @@ pub use price_change::{PriceInTime, dearer_by, is_same_content, is_same_figure};
 pub use recipe::{Approval, MOST_LINES, Recipe, State, Version};
 pub use resolve::resolve;
 pub use resolved::Resolved;
+pub use score::{CupQuantity, DoubtClass, FiledReading, RescaledDoubt};
 pub use settings::{
     Axis, Confirmation, Instruments, Level, LevelName, NamedLevel, Settings, StepSetting,
     TemperatureWindow, UsualIce, Yardstick,

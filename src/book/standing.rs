@@ -60,6 +60,16 @@ impl Recipe {
     /// How a version, which comes to these lines, stands to its own approvals.
     pub fn standing(&self, version: Option<&VersionId>, now: &Resolved) -> Standing<'_> {
         let state = self.state_of(version).unwrap_or_default();
+        self.standing_in(state, version, now)
+    }
+
+    /// The same of a version whose state is at hand, without looking for it among the others.
+    pub(super) fn standing_in(
+        &self,
+        state: State,
+        version: Option<&VersionId>,
+        now: &Resolved,
+    ) -> Standing<'_> {
         match (state, self.own_approval(version)) {
             (State::Approved, Some(approval)) if approval.resolved == *now => {
                 Standing::Approved(approval)

@@ -1,4 +1,4 @@
-//! Commands that need no display: check, balance, swap, cups, why-off, last-sip, supply, ladder, card, bring-in, blind, tasting, brix, control.
+//! Commands that need no display: check, balance, swap, cups, why-off, last-sip, supply, ladder, card, bring-in, blind, tasting, brix, control, record.
 //!
 //! They print for people by default and one JSON document with `--json`. Exit code 0 on success, 1 when the book has
 //! errors, 2 on wrong usage; messages go to standard error.
@@ -19,6 +19,7 @@ mod json;
 mod ladder;
 mod last_sip;
 mod out_file;
+mod record;
 mod serving_json;
 mod supply;
 mod swap;
@@ -103,6 +104,9 @@ pub enum Command {
     /// Tell from dated readings whether measures still dose as they did, and which approved drinks move with them
     #[command(after_help = exit_codes())]
     Control(control::ControlArguments),
+    /// Tell how often the ± held for what was read, and re-scale doubts by it
+    #[command(subcommand, after_help = exit_codes())]
+    Record(record::RecordCommand),
 }
 
 /// Arguments of `check`.
@@ -606,6 +610,7 @@ pub fn run(command: Command) -> ExitCode {
         Command::Tasting(command) => tasting::run(&command),
         Command::Brix(arguments) => brix::run(&arguments),
         Command::Control(arguments) => control::run(&arguments),
+        Command::Record(command) => record::run(&command),
     };
     match result {
         Ok(code) => code,

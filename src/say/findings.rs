@@ -430,6 +430,7 @@ impl Speaker<'_> {
             FigureName::Tasters => "book-figure-tasters",
             FigureName::TimesAsMuch => "book-figure-times-as-much",
             FigureName::TastedTimes => "book-figure-tasted-times",
+            FigureName::DoubtTimes => "book-figure-doubt-times",
             FigureName::ScaleStep => "book-figure-scale-step",
             FigureName::ThermometerError => "book-figure-thermometer-error",
             FigureName::MarkError => "book-figure-mark-error",

@@ -29,6 +29,7 @@ mod perform;
 mod picker;
 mod published;
 mod questions;
+mod record;
 mod recovery;
 mod redirect;
 mod save_outcome;
@@ -74,6 +75,7 @@ pub use questions::{
     GramOf, HouseBrewOf, LAST_SIP_MINUTES, LastSipOf, OneUseOf, ServingOf, Snapshot, Standard,
     StandardOf, Standings, SugarsOfBatches, WhyOffOf,
 };
+pub use record::{RecordOfBook, rescaling, rescaling_given_up};
 pub use search::{Look, LookState};
 pub use searches::{Review, SwapFound, Variation, VariationKind};
 pub use serving::{CoolingCourse, CoursePoint, NoCooling, RunCourse, STANDING_MINUTES, Serving};

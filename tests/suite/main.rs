@@ -101,6 +101,7 @@ mod prices;
 mod published_cases;
 mod rankings;
 mod read_aloud;
+mod record;
 mod safekeeping;
 mod sample;
 mod sample_drinks;

@@ -214,6 +214,7 @@ book-figure-free-sugar-fraction = der freie Anteil des Zuckers
 book-figure-sugar-fraction = ein Zuckeranteil
 book-figure-dextrose-equivalent = das Dextroseäquivalent
 book-figure-tasters = die Zahl der Verkoster
+book-figure-doubt-times = das Vielfache von Unsicherheiten
 book-figure-tasted-times = das Vielfache aus Verkostungen
 book-figure-times-as-much = das Vielfache, das der zweite Becher hat,
 book-figure-density = die Dichte

@@ -233,6 +233,8 @@ command-enter-cup = “{ $text }” is no part of a cup; enter INGREDIENT=AMOUNT
 command-enter-note = “{ $text }” is no note; enter PERSON/CUP=TEXT or PERSON/CUP/AXIS=TEXT, such as AB/2/sweetness=a little flat
 command-no-axis = there is no axis or flavour “{ $id }”; { $advice }
 command-no-tasting = the book has no tasting `{ $id }`; { $advice }
+command-no-reading = the recipe has no reading `{ $id }`; { $advice }
+command-nothing-to-rescale = the record calls for no other doubts of this kind: { $class }
 command-nothing-tasted = no tasting says anything of { $ingredient } ({ $what }) that could be taken over or given up
 
 # Suppliers.

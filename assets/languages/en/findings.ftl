@@ -153,6 +153,7 @@ book-figure-free-sugar-fraction = the free part of the sugars
 book-figure-sugar-fraction = a sugar fraction
 book-figure-dextrose-equivalent = the dextrose equivalent
 book-figure-tasters = the number of people who tasted
+book-figure-doubt-times = what doubts are multiplied by
 book-figure-tasted-times = what tastings multiply a figure by
 book-figure-times-as-much = how many times as much the second cup has
 book-figure-density = the density

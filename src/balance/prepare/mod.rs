@@ -11,6 +11,7 @@ pub(super) mod pack;
 pub(super) mod per_gram;
 pub(super) mod portion;
 mod preparation;
+pub(super) mod rescale;
 pub(super) mod setup;
 mod sugar_profile;
 mod unit;
@@ -93,6 +94,7 @@ fn prepared(
     setup::add_causes(book, resolved, &mut prepared);
     prepared.findings.append(&mut preparation.findings);
     add_slot_findings(book, resolved, place, &mut prepared.findings);
+    rescale::rescale(book, &mut prepared);
     prepared
 }
 

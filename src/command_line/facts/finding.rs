@@ -271,6 +271,7 @@ fn figure_name(name: &FigureName) -> &'static str {
         FigureName::Tasters => "tasters",
         FigureName::TimesAsMuch => "times-as-much",
         FigureName::TastedTimes => "tasted-times",
+        FigureName::DoubtTimes => "doubt-times",
         FigureName::ScaleStep => "scale-step",
         FigureName::ThermometerError => "thermometer-error",
         FigureName::MarkError => "mark-error",

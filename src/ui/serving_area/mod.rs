@@ -14,6 +14,7 @@ mod melting;
 mod nutrition;
 mod one_cup;
 mod readings;
+mod record;
 mod sheet;
 mod teas;
 mod typed;

@@ -28,6 +28,8 @@ const ROOM: f32 = 13.0;
 
 /// The same for a version.
 const QUIET_ROOM: f32 = 9.0;
+/// The least that the name of a version has beside its state, in points.
+const LEAST_NAME: f32 = 24.0 * grid::STEP;
 
 /// Of more versions of a drink only those in sight are drawn.
 const ALL_DRAWN: usize = 200;
@@ -441,7 +443,11 @@ impl ListRow<'_> {
         } else {
             palette.text_normal
         };
-        let room = (width - left - state_width - 2.0 * grid::NEAR).max(grid::FAR);
+        let whole = (width - left - 2.0 * grid::NEAR).max(grid::FAR);
+        let beside = (whole - state_width).max(grid::FAR);
+        // Where a long word would be broken beside it, the state stands below the name.
+        let is_below = self.quiet && state.is_some() && beside < LEAST_NAME;
+        let room = if is_below { whole } else { beside };
         let name = ui.painter().layout(
             excerpt(self.name, NAME),
             self.style().font_id(),
@@ -455,6 +461,10 @@ impl ListRow<'_> {
             ui.painter().layout(words, strong, colour, room).size().y
         });
         let text = strong.unwrap_or_default().max(name.size().y);
+        let last_row = name.rows.last().map_or(0.0, |row| row.rect().width());
+        let needs_row = is_below && last_row + grid::NEAR + state_width > whole;
+        let foot = state.as_ref().map_or(0.0, |state| state.size().y);
+        let text = text + if needs_row { foot } else { 0.0 };
         let height = text + if self.quiet { QUIET_ROOM } else { ROOM };
         let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::click());
         let (selected, enabled) = (self.selected, ui.is_enabled());
@@ -463,10 +473,16 @@ impl ListRow<'_> {
         });
         if ui.is_rect_visible(rect) {
             self.paint_ground(ui, rect, &response);
-            let top = rect.center().y - name.size().y / 2.0;
+            let tall = if is_below { text } else { name.size().y };
+            let top = rect.center().y - tall / 2.0;
             ui.painter()
                 .galley(pos2(rect.left() + left, top), name, colour);
-            paint_state(ui, rect, state);
+            let of_state = if is_below {
+                rect.with_min_y(rect.bottom() - foot - QUIET_ROOM)
+            } else {
+                rect
+            };
+            paint_state(ui, of_state, state);
         }
         response
     }
