@@ -1,4 +1,4 @@
-//! Commands that need no display: check, balance, swap, cups, why-off, last-sip, ladder, card, bring-in, blind, tasting, brix, control, record.
+//! Commands that need no display: check, balance, swap, cups, why-off, last-sip, supply, ladder, card, bring-in, blind, tasting, brix, control, record.
 //!
 //! They print for people by default and one JSON document with `--json`. Exit code 0 on success, 1 when the book has
 //! errors, 2 on wrong usage; messages go to standard error.
@@ -21,6 +21,7 @@ mod last_sip;
 mod out_file;
 mod record;
 mod serving_json;
+mod supply;
 mod swap;
 mod tasting;
 mod text;
@@ -79,6 +80,9 @@ pub enum Command {
     /// Tell how warm, sweet and strong a drink is from the counter to the last sip, and when it is at its best
     #[command(after_help = exit_codes())]
     LastSip(LastSipArguments),
+    /// Compare suppliers over the whole menu: every combination of what is offered, with cost, distance and what changes
+    #[command(after_help = exit_codes())]
+    Supply(SupplyArguments),
     /// Print the sugar ladder of a recipe or version, with the floor that its powders carry
     #[command(after_help = exit_codes())]
     Ladder(LadderArguments),
@@ -264,6 +268,25 @@ pub struct WhyOffArguments {
     /// The ice in the cup, fished out and weighed, g
     #[arg(long, value_parser = amount, value_name = "GRAMS")]
     ice: Option<f64>,
+    /// Print one JSON document
+    #[arg(long)]
+    json: bool,
+}
+
+/// Arguments of `supply`.
+#[derive(Debug, Args)]
+pub struct SupplyArguments {
+    /// The book
+    book: PathBuf,
+    /// An ingredient that is decided about: ID with all that is sold of its kind, or ID=ID,ID with what is offered for it
+    #[arg(long, required = true, value_name = "OFFER")]
+    offer: Vec<String>,
+    /// Cups of a drink that are sold in a week: RECIPE=CUPS or RECIPE/VERSION=CUPS
+    #[arg(long, value_name = "DRINK=CUPS")]
+    sold: Vec<String>,
+    /// The same from a CSV file with headings: drinks in the first column, cups a week in the second
+    #[arg(long, value_name = "FILE")]
+    cups: Option<PathBuf>,
     /// Print one JSON document
     #[arg(long)]
     json: bool,
@@ -579,6 +602,7 @@ pub fn run(command: Command) -> ExitCode {
         Command::Cups(arguments) => cups::run(&arguments),
         Command::WhyOff(arguments) => why_off::run(&arguments),
         Command::LastSip(arguments) => last_sip::run(&arguments),
+        Command::Supply(arguments) => supply::run(&arguments),
         Command::Ladder(arguments) => ladder::run(&arguments),
         Command::Card(arguments) => card::run(&arguments),
         Command::BringIn(arguments) => bring_in::run(&arguments),

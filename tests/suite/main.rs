@@ -120,6 +120,7 @@ mod side_by_side;
 mod signs;
 mod slopes;
 mod supplier_list;
+mod supply;
 mod swap_proofs;
 mod swap_screen;
 mod swap_steps;
