@@ -12,6 +12,7 @@
 //! | [`swap`] | question → search → edits | `balance`, `optimiser`, `edit`, `book`, `quantity` |
 //! | [`tasting`] | blind tests, serving orders, refractometer readings, and what they show | `balance`, `book`, `quantity` |
 //! | [`cups`] | a hundred cups as the counter makes them, and why one is off | `tasting`, `balance`, `book`, `quantity` |
+//! | [`record`] | what was read beside what was foretold, and what that says of the doubts | `cups`, `tasting`, `balance`, `book`, `quantity` |
 //! | [`book_file`] | reads and writes books | `book`, `quantity` |
 //! | [`exchange`] | what comes in, as edits for review | `swap`, `balance`, `edit`, `book`, `quantity` |
 //! | [`say`] | the only place with sentences | all above but `optimiser` |
@@ -34,6 +35,7 @@ pub mod edit;
 pub mod exchange;
 pub mod optimiser;
 pub mod quantity;
+pub mod record;
 pub mod say;
 pub mod swap;
 pub mod tasting;

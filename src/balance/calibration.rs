@@ -4,7 +4,7 @@
 use std::collections::BTreeSet;
 
 use super::prepare::portion::{ASSUMED_SCATTER, ONE_READING_UNCERTAINTY};
-use crate::book::{Evidence, Figure, IngredientId, Measure, Reading, WATER_DENSITY};
+use crate::book::{Evidence, Figure, IngredientId, Measure, Nominal, Reading, WATER_DENSITY};
 use crate::quantity::Uncertain;
 
 /// A difference counts as drift beyond this many standard uncertainties: a chance of about one in twenty that it is none.
@@ -177,6 +177,92 @@ impl<'date> Day<'date> {
             uses: self.uses,
         }
     }
+}
+
+/// Readings of a measure from which the spread of its uses is known well enough to foretell by: with fewer the factor below has no
+/// meaning.
+const FORETELLS_FROM: usize = 4;
+
+/// A day of weighing a measure, beside what had been foretold of it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ForetoldWeighing {
+    /// The day; empty where none is stated.
+    pub date: String,
+    /// What was weighed; water for none.
+    pub ingredient: Option<IngredientId>,
+    /// Uses that were weighed.
+    pub uses: u32,
+    /// Grams of one use, as it was weighed.
+    pub grams: f64,
+    /// Grams of one use, as it was foretold of the mean of so many uses.
+    pub foretold: Uncertain,
+}
+
+/// What was foretold of each day on which a measure was weighed: by the readings of the days before or, on the first one, by what the
+/// measure is called to hold. Days between the two, with fewer than four readings before them, are left out.
+///
+/// The mean of N uses is foretold with `u² = u(m)² + s²/N`. With few readings `s` is not known well itself: for k of them u is
+/// √((k − 1)/(k − 3)) times as large (JCGM 101:2008, 6.4.9.4).
+pub fn measure_foretold(measure: &Measure) -> Vec<ForetoldWeighing> {
+    let weighed: BTreeSet<Option<&IngredientId>> = measure
+        .readings
+        .iter()
+        .filter(|reading| reading.is_usable())
+        .map(Reading::weighed)
+        .collect();
+    let mut found = Vec::new();
+    for ingredient in weighed {
+        for date in dates(measure, ingredient) {
+            let day = Day::of(measure, ingredient, date);
+            let Some(foretold) = foretold_of(measure, ingredient, &day) else {
+                continue;
+            };
+            found.push(ForetoldWeighing {
+                date: date.to_owned(),
+                ingredient: ingredient.cloned(),
+                uses: day.uses,
+                grams: day.grams,
+                foretold,
+            });
+        }
+    }
+    found
+}
+
+fn foretold_of(
+    measure: &Measure,
+    ingredient: Option<&IngredientId>,
+    day: &Day<'_>,
+) -> Option<Uncertain> {
+    let is_before = |reading: &&Reading| reading.date.as_deref().is_none_or(|date| date < day.date);
+    let before = Measure {
+        readings: measure.readings.iter().filter(is_before).cloned().collect(),
+        ..measure.clone()
+    };
+    let uses = f64::from(day.uses.max(1));
+    let Some(known) = before.calibration(ingredient) else {
+        let value = match (measure.nominal?, ingredient) {
+            (Nominal::Volume(millilitres), None) => millilitres * WATER_DENSITY,
+            (Nominal::Mass(grams), Some(_)) => grams,
+            _ => return None,
+        };
+        let of_measure = measure.assumed_relative_uncertainty() * value;
+        let of_uses = ASSUMED_SCATTER * value / uses.sqrt();
+        return (value > 0.0).then(|| Uncertain {
+            value,
+            u: of_measure.hypot(of_uses),
+        });
+    };
+    if known.readings < FORETELLS_FROM {
+        return None;
+    }
+    let (mean, scatter) = (known.u_mean?, known.scatter?);
+    let count = known.readings as f64;
+    let u = mean.hypot(scatter / uses.sqrt()) * ((count - 1.0) / (count - 3.0)).sqrt();
+    (u > 0.0).then_some(Uncertain {
+        value: known.grams,
+        u,
+    })
 }
 
 /// What more weighing would bring.

@@ -31,7 +31,7 @@ impl Sweet {
 }
 
 /// A physical cause of uncertainty. Equal causes in two drinks are the same cause, unless [`Cause::is_own`].
-#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Cause {
     /// A figure of an ingredient's composition.
     Composition(IngredientId, Nutrient),

@@ -176,6 +176,12 @@ impl<N: Number> Mix<N> {
         unknown: 0,
     };
 
+    /// A mix of which nothing is known.
+    pub(super) const UNKNOWN: Self = Self {
+        of: [N::ZERO; COMPONENTS],
+        unknown: (1 << COMPONENTS) - 1,
+    };
+
     /// The amount of a component (its known part).
     pub fn get(&self, component: Component) -> N {
         self.of[component.slot()]
@@ -238,6 +244,14 @@ impl<N: Number> Mix<N> {
         }
     }
 
+    /// Puts plain amounts in place of its own, as others that do not move.
+    pub(in crate::balance) fn put_plain(&mut self, plain: &Mix) {
+        for (own, plain) in self.of.iter_mut().zip(&plain.of) {
+            *own = N::from(*plain);
+        }
+        self.unknown = plain.unknown;
+    }
+
     /// Adds so many of a mix of plain amounts, as many as that count comes to.
     pub(in crate::balance) fn add_plain(&mut self, plain: &Mix, count: N) {
         for (sum, amount) in self.of.iter_mut().zip(&plain.of) {
@@ -273,7 +287,10 @@ impl<N: Number> Mix<N> {
 
 impl<N: Number> AddAssign<&Self> for Mix<N> {
     fn add_assign(&mut self, other: &Self) {
-        self.add_times(other, 1.0);
+        for (sum, amount) in self.of.iter_mut().zip(&other.of) {
+            *sum += *amount;
+        }
+        self.unknown |= other.unknown;
     }
 }
 

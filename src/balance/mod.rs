@@ -39,8 +39,8 @@ pub use brewing::{
     in_batches,
 };
 pub use calibration::{
-    DayCalibration, Drift, MoreWeighing, between_days, bulk_density_from, drift,
-    grams_from_bulk_density, more_weighing, volume_of_use,
+    DayCalibration, Drift, ForetoldWeighing, MoreWeighing, between_days, bulk_density_from, drift,
+    grams_from_bulk_density, measure_foretold, more_weighing, volume_of_use,
 };
 pub use cause::{Cause, Sweet};
 pub use control_chart::{
@@ -60,6 +60,7 @@ pub use mix::{
 pub use prepare::pack::{pack_grams, usable_grams};
 pub use prepare::per_gram::{PerGram, label_sweetness, per_gram};
 pub use prepare::portion::{Portion, one_weighs, portion, scale_uncertainty};
+pub use prepare::rescale::doubt_class;
 pub use prepare::setup::temperature_uncertainty;
 pub use prepare::{Kitchen, prepare, prepare_afresh};
 pub use published::serving::{ScaldBound, ScaldTime};

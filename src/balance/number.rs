@@ -59,14 +59,27 @@ pub trait Number:
         self.max(Self::ZERO) - if self.value() > 0.0 { self } else { Self::ZERO }
     }
 
-    /// The root of an equation, once its value is known: what the equation leaves over there, and its slope by the unknown, say
+    /// The root of an equation, once its value is known: what the equation leaves over there, and its slope by the unknown there, say
     /// how the root moves (implicit function theorem).
     #[must_use]
-    fn root(value: f64, left_over: impl FnOnce(Self) -> Self, slope: f64) -> Self;
+    fn root(
+        value: f64,
+        left_over: impl FnOnce(Self) -> Self,
+        slope: impl FnOnce(f64) -> f64,
+    ) -> Self;
 
     /// A smooth function of it, and the slope of that.
     #[must_use]
     fn through(self, function: impl FnOnce(f64) -> f64, slope: impl FnOnce(f64) -> f64) -> Self;
+
+    /// A smooth function of two, and its slopes by each.
+    #[must_use]
+    fn of_two(
+        one: Self,
+        other: Self,
+        function: impl FnOnce(f64, f64) -> f64,
+        slopes: impl FnOnce(f64, f64) -> [f64; 2],
+    ) -> Self;
 }
 
 impl Number for f64 {
@@ -92,12 +105,21 @@ impl Number for f64 {
         0.0
     }
 
-    fn root(value: f64, _: impl FnOnce(Self) -> Self, _: f64) -> Self {
+    fn root(value: f64, _: impl FnOnce(Self) -> Self, _: impl FnOnce(f64) -> f64) -> Self {
         value
     }
 
     fn through(self, function: impl FnOnce(f64) -> f64, _: impl FnOnce(f64) -> f64) -> Self {
         function(self)
+    }
+
+    fn of_two(
+        one: Self,
+        other: Self,
+        function: impl FnOnce(f64, f64) -> f64,
+        _: impl FnOnce(f64, f64) -> [f64; 2],
+    ) -> Self {
+        function(one, other)
     }
 }
 
@@ -255,6 +277,16 @@ impl<const CAUSES: usize> Number for Slopes<CAUSES> {
     fn max(self, other: Self) -> Self {
         let apart = self.value - other.value;
         let own_is_larger = apart > 0.0;
+        // Nearly everywhere no cause comes near the bend, and one of them is taken whole.
+        let is_far = |far, (own, others): (&f64, &f64)| {
+            let closing = (own - others).abs();
+            far & ((closing <= NO_SLOPE) | (closing < apart.abs()))
+        };
+        if self.by.iter().zip(&other.by).fold(true, is_far) {
+            let by = if own_is_larger { self.by } else { other.by };
+            let value = self.value.max(other.value);
+            return Self { value, by };
+        }
         self.each(other, self.value.max(other.value), |own, others| {
             let closing = (own - others).abs();
             // What has no slope may reach any bend.
@@ -268,12 +300,39 @@ impl<const CAUSES: usize> Number for Slopes<CAUSES> {
         })
     }
 
-    fn root(value: f64, left_over: impl FnOnce(Self) -> Self, slope: f64) -> Self {
-        left_over(Self::from(value)).scaled(value, -slope.recip())
+    fn clamp(self, least: f64, most: f64) -> Self {
+        let room = (self.value - least).min(most - self.value);
+        if self
+            .by
+            .iter()
+            .fold(true, |far, slope| far & (slope.abs() < room))
+        {
+            return self;
+        }
+        self.max(Self::from(least)).min(Self::from(most))
+    }
+
+    fn root(
+        value: f64,
+        left_over: impl FnOnce(Self) -> Self,
+        slope: impl FnOnce(f64) -> f64,
+    ) -> Self {
+        left_over(Self::from(value)).scaled(value, -slope(value).recip())
     }
 
     fn through(self, function: impl FnOnce(f64) -> f64, slope: impl FnOnce(f64) -> f64) -> Self {
         self.scaled(function(self.value), slope(self.value))
+    }
+
+    fn of_two(
+        one: Self,
+        other: Self,
+        function: impl FnOnce(f64, f64) -> f64,
+        slopes: impl FnOnce(f64, f64) -> [f64; 2],
+    ) -> Self {
+        let [by_one, by_other] = slopes(one.value, other.value);
+        let value = function(one.value, other.value);
+        one.each(other, value, |one, other| one * by_one + other * by_other)
     }
 }
 
@@ -330,13 +389,15 @@ mod tests {
         let sum = -(x - y) * 2.0 / 4.0 + 1.0;
         assert_eq!((sum.value, sum.by), (2.0, [-0.5, 1.0]));
         close(x.through(|x| x.powi(3), |x| 3.0 * x * x).by[0], 27.0);
+        let both = Two::of_two(x, y, |x, y| x * x * y, |x, y| [2.0 * x * y, x * x]);
+        assert_eq!((both.value, both.by), (45.0, [30.0, 18.0]));
     }
 
     #[test]
     fn a_root_moves_by_the_implicit_function_theorem() {
         // t² = x at x = 9: t = 3, dt/dx = 1/6.
         let x = Two::cause(0) + 9.0;
-        let root = Two::root(3.0, |t| t * t - x, 6.0);
+        let root = Two::root(3.0, |t| t * t - x, |t| 2.0 * t);
         close(root.value, 3.0);
         close(root.by[0], 1.0 / 6.0);
     }
@@ -350,6 +411,8 @@ mod tests {
         assert_eq!(far.max(Two::ZERO), far);
         assert_eq!(far.min(Two::ZERO), Two::ZERO);
         assert_eq!(far.clamp(0.0, 10.0), far);
+        assert!(far.clamp(0.0, 4.0).by[0].is_nan());
+        assert_eq!(far.clamp(0.0, 0.5), Two::from(0.5));
         assert_eq!(far.bend_at_zero(), Two::ZERO);
         assert!(near.bend_at_zero().by[0].is_nan());
         assert!((-near).bend_at_zero().by[0].is_nan());

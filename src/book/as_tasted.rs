@@ -114,6 +114,7 @@ tasted!(Settings by |book, settings| book.settings = settings, without {
     ice_melt_rate: None,
     ice_left: None,
     sales_tax_percent: None,
+    doubts: Vec::new(),
     steps: Vec::new(),
     yardsticks: Vec::new(),
     sugar_levels: Vec::new(),

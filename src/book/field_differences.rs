@@ -98,6 +98,7 @@ fields!(Settings {
     [ice_left],
     [sales_tax_percent],
     [instruments],
+    [doubts],
     [steps],
     [yardsticks],
     [sugar_levels],
@@ -176,6 +177,7 @@ fields!(Recipe {
         state,
         approvals
     ],
+    [readings],
     [note],
     [earlier],
     [translations],
@@ -309,6 +311,7 @@ pub(super) fn recipe(one: &Recipe, other: &Recipe) -> Vec<ItemDetail> {
         sugar_level: _,
         versions,
         approvals,
+        readings,
         note,
         earlier,
         translations,
@@ -363,6 +366,9 @@ pub(super) fn recipe(one: &Recipe, other: &Recipe) -> Vec<ItemDetail> {
             before: approvals.len(),
             after: other.approvals.len(),
         });
+    }
+    if *readings != other.readings {
+        details.push(ItemDetail::Field("readings"));
     }
     if *note != other.note {
         details.push(ItemDetail::Field("note"));

@@ -105,6 +105,8 @@ pub enum FigureName {
     TimesAsMuch,
     /// How many times what is stated an ingredient was tasted to have.
     TastedTimes,
+    /// What doubts are multiplied by.
+    DoubtTimes,
     /// The smallest step of the scale.
     ScaleStep,
     /// What a thermometer may be off.

@@ -348,6 +348,13 @@ pub enum FindingKind {
     NotALeaf,
     /// A drink without a cup.
     NoCup,
+    /// Marked approved, though no approval of it is kept.
+    MarkedOnly,
+    /// Marked approved, though it is no longer what was approved.
+    ChangedSinceApproval {
+        /// Day of the approval.
+        date: String,
+    },
 }
 
 /// One thing that is wrong, and where.
@@ -414,6 +421,8 @@ impl FindingKind {
             Self::FillOutOfReach => "fill-out-of-reach",
             Self::NotALeaf => "not-a-leaf",
             Self::NoCup => "no-cup",
+            Self::MarkedOnly => "marked-only",
+            Self::ChangedSinceApproval { .. } => "changed-since-approval",
         }
     }
 }

@@ -38,8 +38,10 @@ mod recipe;
 mod references;
 mod resolve;
 mod resolved;
+mod score;
 mod settings;
 mod shelf;
+mod standing;
 mod stated_temperature;
 mod tasted_cup;
 mod tasted_figure;
@@ -93,11 +95,13 @@ pub use price_change::{PriceInTime, dearer_by, is_same_content, is_same_figure};
 pub use recipe::{Approval, MOST_LINES, Recipe, State, Version};
 pub use resolve::resolve;
 pub use resolved::Resolved;
+pub use score::{CupQuantity, DoubtClass, FiledReading, RescaledDoubt};
 pub use settings::{
     Axis, Confirmation, Instruments, Level, LevelName, NamedLevel, Settings, StepSetting,
     TemperatureWindow, UsualIce, Yardstick,
 };
 pub use shelf::{Item, Shelf};
+pub use standing::{ApprovalMark, Standing};
 pub use tasted_figure::{TastedFactor, TastedFigure};
 pub use tasting_record::{MOST_CUPS, TasteNote, TastedCup, Tasting, TastingOutcome};
 pub use texts::TextKind;

@@ -3,7 +3,8 @@
 use super::change::Change;
 use super::line::Entry;
 use super::{
-    EarlierStates, Item, LineId, RecipeId, Resolved, TastedWith, Translation, VersionId, VesselId,
+    EarlierStates, FiledReading, Item, LineId, RecipeId, Resolved, TastedWith, Translation,
+    VersionId, VesselId,
 };
 
 /// Most lines and instructions of a recipe, and most changes of a version: far more than any drink has, and few enough that the
@@ -102,6 +103,8 @@ pub struct Recipe {
     pub versions: Vec<Version>,
     /// Approvals, the oldest first.
     pub approvals: Vec<Approval>,
+    /// What was read of its cups, the oldest first.
+    pub readings: Vec<FiledReading>,
     /// A note.
     pub note: String,
     /// The lines that it had before, as far as it is a batch and a drink was approved with that.
@@ -133,6 +136,7 @@ impl Recipe {
             sugar_level: None,
             versions: Vec::new(),
             approvals: Vec::new(),
+            readings: Vec::new(),
             note: String::new(),
             earlier: EarlierStates::default(),
             translations: Vec::new(),

@@ -1,6 +1,9 @@
 //! What holds for the whole shop.
 
-use super::{Allergen, AllergenList, EarlierStates, LanguageId, Temperature, Translation};
+use super::{
+    Allergen, AllergenList, DoubtClass, EarlierStates, LanguageId, RescaledDoubt, Temperature,
+    Translation,
+};
 
 /// One dimension of taste that is compared with the standard.
 ///
@@ -235,6 +238,8 @@ pub struct Settings {
     pub sales_tax_percent: Option<f64>,
     /// How well the shop measures.
     pub instruments: Instruments,
+    /// Doubts that were re-scaled from the record of readings.
+    pub doubts: Vec<RescaledDoubt>,
     /// The shop's own noticeable steps.
     pub steps: Vec<StepSetting>,
     /// Yardsticks that the shop wants to see.
@@ -263,6 +268,21 @@ impl Settings {
     pub fn ice_left_in(&self, capacity: f64) -> f64 {
         let percent = self.ice_left.unwrap_or(USUAL_ICE_LEFT);
         percent / 100.0 * capacity * self.ice_bulk_density
+    }
+
+    /// What the doubts of a class are multiplied with: what was accepted last, else 1.
+    pub fn doubt_times(&self, class: DoubtClass) -> f64 {
+        let accepted = self.doubts.iter().rev().find(|one| one.class == class);
+        accepted.map_or(1.0, |one| one.times)
+    }
+
+    /// The same settings with the doubts of a class re-scaled, or as they are without a record.
+    #[must_use]
+    pub fn rescaled(&self, class: DoubtClass, by: Option<RescaledDoubt>) -> Self {
+        let mut settings = self.clone();
+        settings.doubts.retain(|known| known.class != class);
+        settings.doubts.extend(by);
+        settings
     }
 
     /// The lists of allergens that the shop goes by.
@@ -359,6 +379,7 @@ impl Default for Settings {
             ice_left: None,
             sales_tax_percent: None,
             instruments: Instruments::default(),
+            doubts: Vec::new(),
             steps: Vec::new(),
             yardsticks: Vec::new(),
             sugar_levels: Vec::new(),

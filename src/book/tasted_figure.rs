@@ -1,6 +1,6 @@
 //! What tastings have shown of an ingredient, beside what its pack says.
 
-use super::{Axis, TastingId};
+use super::{Axis, DoubtClass, TastingId};
 
 /// What of an ingredient a tasting can tell better than its pack.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -26,6 +26,14 @@ impl TastedFactor {
             Axis::Sweetness => Some(Self::Sweetness),
             Axis::Flavour(name) => Some(Self::Flavour(name.clone())),
             _ => None,
+        }
+    }
+
+    /// The doubts that a tasting of it tells of.
+    pub const fn doubts(&self) -> DoubtClass {
+        match self {
+            Self::Sweetness => DoubtClass::Sweetness,
+            Self::Flavour(_) => DoubtClass::Flavour,
         }
     }
 

@@ -1,6 +1,6 @@
 //! Which state of a recipe a card shows: its version, and whether that is what was approved.
 
-use crate::book::{Recipe, Resolved, State, VersionId};
+use crate::book::{Recipe, Resolved, Standing, State, VersionId};
 use crate::say::{Speaker, say};
 
 /// The name of a version; "original" for the recipe itself.
@@ -16,15 +16,6 @@ pub(super) fn version_name<'text>(
         })
 }
 
-/// Whether a version is what was approved: as it stands, or by a state that was set by hand, without a copy of the lines.
-pub(super) fn is_approved(recipe: &Recipe, version: Option<&VersionId>, now: &Resolved) -> bool {
-    let mut approvals = recipe.approvals.iter().rev();
-    match approvals.find(|approval| approval.version.as_ref() == version) {
-        Some(approval) => approval.resolved == *now,
-        None => recipe.state_of(version) == Some(State::Approved),
-    }
-}
-
 /// "iced: approved 2026-05-04 by Ada", "original: changed since the approval of 2026-05-04", "vegan: draft, not approved".
 pub(super) fn revision(
     speaker: &Speaker<'_>,
@@ -33,31 +24,40 @@ pub(super) fn revision(
     now: &Resolved,
 ) -> String {
     let name = version_name(speaker, recipe, version);
-    let mut approvals = recipe.approvals.iter().rev();
-    match approvals.find(|approval| approval.version.as_ref() == version) {
-        Some(approval) if approval.resolved == *now && approval.by.is_empty() => {
+    match recipe.standing(version, now) {
+        Standing::Approved(approval) if approval.by.is_empty() => {
             say!(speaker, "revision-approved", version: name, day: &approval.date)
         }
-        Some(approval) if approval.resolved == *now => say!(
+        Standing::Approved(approval) => say!(
             speaker,
             "revision-approved-by",
             version: name,
             day: &approval.date,
             person: &approval.by,
         ),
-        Some(approval) => {
+        Standing::ChangedSince(approval) => {
             say!(speaker, "revision-changed", version: name, day: &approval.date)
         }
-        // The state was set by hand, without a copy of the lines.
-        None => {
-            let state = recipe.state_of(version).unwrap_or(State::Draft);
-            let state = match state {
-                State::Draft => "draft",
-                State::OnTrial => "trial",
-                State::Approved => "approved",
-                State::Retired => "retired",
-            };
-            say!(speaker, "revision-never-approved", version: name, state: state)
+        Standing::MarkedOnly => say!(speaker, "revision-marked-only", version: name),
+        Standing::TakenBack(state, approval) => say!(
+            speaker,
+            "revision-taken-back",
+            version: name,
+            state: key(state),
+            day: &approval.date,
+        ),
+        Standing::Never(state) => {
+            say!(speaker, "revision-never-approved", version: name, state: key(state))
         }
+    }
+}
+
+/// The key by which the word of a state is chosen.
+fn key(state: State) -> &'static str {
+    match state {
+        State::Draft => "draft",
+        State::OnTrial => "trial",
+        State::Approved => "approved",
+        State::Retired => "retired",
     }
 }

@@ -1,12 +1,11 @@
 //! The figures of everything on the menu, a row for each drink: what it costs and what it leaves, its sugar and energy, its
 //! allergens, and how far it is from its standard.
 
-use super::approval_words::is_approved;
 use super::request::{Drink, drinks_of_menu};
 use crate::balance::{
     AllergenSummary, Balance, Margin, Measurand, Reported, VersionBalances, difference, margin,
 };
-use crate::book::{Book, Recipe, State};
+use crate::book::{ApprovalMark, Book, Recipe, State};
 use crate::swap::Watch;
 
 /// A drink of the menu with its figures.
@@ -16,8 +15,8 @@ pub struct MenuRow {
     pub drink: Drink,
     /// How far it is.
     pub state: State,
-    /// Whether it is what was approved.
-    pub is_approved: bool,
+    /// What stands behind its mark, where it is marked approved.
+    pub mark: Option<ApprovalMark>,
     /// What it costs with cup and closure, in the book's currency.
     pub cost: Reported,
     /// What is left of its menu price; `None` without one, or while nothing is known of its cost.
@@ -39,6 +38,11 @@ pub struct MenuRow {
 }
 
 impl MenuRow {
+    /// Whether it is what was approved.
+    pub fn is_approved(&self) -> bool {
+        self.mark == Some(ApprovalMark::AsApproved)
+    }
+
     /// The row of a drink, whose balance is known, beside its standard.
     pub(super) fn new(
         book: &Book,
@@ -52,7 +56,7 @@ impl MenuRow {
         Self {
             drink: drink.clone(),
             state: recipe.state_of(version).unwrap_or_default(),
-            is_approved: is_approved(recipe, version, &balance.resolved),
+            mark: recipe.standing(version, &balance.resolved).mark(),
             cost: balance.reported(Measurand::Cost),
             margin: margin(book, balance),
             menu_price: balance.resolved.menu_price,

@@ -106,7 +106,9 @@ impl<'book> Made<'book> {
     /// Whether it is what was approved.
     pub(super) fn is_approved(&self) -> bool {
         let version = self.drink.version.as_ref();
-        super::approval_words::is_approved(self.recipe, version, &self.balance.resolved)
+        self.recipe
+            .standing(version, &self.balance.resolved)
+            .is_approved()
     }
 
     pub(super) fn words(&self, measurand: Measurand) -> String {

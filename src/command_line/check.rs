@@ -6,6 +6,7 @@ use std::process::ExitCode;
 
 use serde_json::{Value, json};
 
+use super::record::wrong_doubts;
 use super::{
     CheckArguments, Failure, complain, facts, json, print, print_json, recipe_called, speaker,
 };
@@ -151,6 +152,15 @@ fn checked(loaded: &Loaded, history: Option<&str>) -> Checked {
         let drinks: Vec<Value> = drifted.iter().map(drifted_json).collect();
         object.insert("drifted".to_owned(), json!(drinks));
     }
+    let wrong = wrong_doubts(book);
+    if let (false, Some(object)) = (wrong.is_empty(), document.as_object_mut()) {
+        let about = Speaker::new(book);
+        let doubts = wrong.iter().map(|one| {
+            facts::record_verdict(one)
+                .beside(json!({ "class": one.class.word(), "text": about.record_verdict(one) }))
+        });
+        object.insert("doubts".to_owned(), json!(doubts.collect::<Vec<_>>()));
+    }
     if let (true, Some(object)) = (history.is_some(), document.as_object_mut()) {
         let history = recipes.iter().map(|recipe| history_json(book, recipe));
         // A book without the recipe has no history of it, which is not an empty one.
@@ -175,6 +185,15 @@ fn checked(loaded: &Loaded, history: Option<&str>) -> Checked {
     }
     for drink in &drifted {
         let _ = writeln!(text, "{}", drifted_text(book, drink));
+    }
+    for one in &wrong {
+        let about = Speaker::new(book);
+        let (count, verdict) = (about.record_count(one), about.record_verdict(one));
+        let _ = writeln!(
+            text,
+            "{}: {count} {verdict}",
+            speaker().severity(Severity::Warning)
+        );
     }
     text.push_str(&summary(book, errors, warnings));
     text.extend(recipes.iter().map(|recipe| history_text(book, recipe)));

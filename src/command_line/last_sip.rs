@@ -30,23 +30,26 @@ pub(super) fn run(arguments: &LastSipArguments) -> Result<ExitCode, Failure> {
     let minutes: Vec<f64> = (0..=arguments.minutes).map(f64::from).collect();
     let course = last_sip(&book, &balance, standard.as_ref(), &minutes).ok_or_else(no_drink)?;
     let others = other_ways(&book, &balance, standard.as_ref(), &minutes);
+    let mut remarks = course.remarks();
+    let on_the_way = arguments.on_the_way.map(f64::from);
+    remarks.extend(on_the_way.and_then(|minutes| course.arrival(minutes)));
     if arguments.json {
-        print_json(&document(&book, recipe, version.as_ref(), &course, &others))?;
+        let drink = (recipe, version.as_ref());
+        print_json(&document(&book, drink, &course, &remarks, &others))?;
     } else {
-        print(&sheet(&book, &course, &others))?;
+        print(&sheet(&book, &course, &remarks, &others))?;
     }
     Ok(report_errors(&book, &findings))
 }
 
 fn document(
     book: &Book,
-    recipe: &Recipe,
-    version: Option<&VersionId>,
+    (recipe, version): (&Recipe, Option<&VersionId>),
     course: &LastSip,
+    remarks: &[LastSipRemark],
     others: &[(OtherWay, LastSip)],
 ) -> Value {
     let speaker = Speaker::new(book);
-    let remarks = course.remarks();
     let said = |remark: &LastSipRemark| {
         let text = speaker.last_sip_remark(remark);
         facts::last_sip_remark(remark).beside(json!({ "text": text }))
@@ -88,11 +91,16 @@ fn sip(sip: &Sip) -> Value {
     })
 }
 
-fn sheet(book: &Book, course: &LastSip, others: &[(OtherWay, LastSip)]) -> String {
+fn sheet(
+    book: &Book,
+    course: &LastSip,
+    remarks: &[LastSipRemark],
+    others: &[(OtherWay, LastSip)],
+) -> String {
     let speaker = Speaker::new(book);
     let mut sheet = String::new();
-    for remark in course.remarks() {
-        let _ = writeln!(sheet, "{}", speaker.last_sip_remark(&remark));
+    for remark in remarks {
+        let _ = writeln!(sheet, "{}", speaker.last_sip_remark(remark));
     }
     for (way, course) in others {
         if let Some(said) = speaker.last_sip_otherwise(way, course) {

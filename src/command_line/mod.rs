@@ -1,4 +1,4 @@
-//! Commands that need no display: check, balance, swap, cups, why-off, last-sip, ladder, card, bring-in, blind, tasting, brix, control.
+//! Commands that need no display: check, balance, swap, cups, why-off, last-sip, supply, ladder, card, bring-in, blind, tasting, brix, control, record.
 //!
 //! They print for people by default and one JSON document with `--json`. Exit code 0 on success, 1 when the book has
 //! errors, 2 on wrong usage; messages go to standard error.
@@ -19,7 +19,9 @@ mod json;
 mod ladder;
 mod last_sip;
 mod out_file;
+mod record;
 mod serving_json;
+mod supply;
 mod swap;
 mod tasting;
 mod text;
@@ -78,6 +80,9 @@ pub enum Command {
     /// Tell how warm, sweet and strong a drink is from the counter to the last sip, and when it is at its best
     #[command(after_help = exit_codes())]
     LastSip(LastSipArguments),
+    /// Compare suppliers over the whole menu: every combination of what is offered, with cost, distance and what changes
+    #[command(after_help = exit_codes())]
+    Supply(SupplyArguments),
     /// Print the sugar ladder of a recipe or version, with the floor that its powders carry
     #[command(after_help = exit_codes())]
     Ladder(LadderArguments),
@@ -99,6 +104,9 @@ pub enum Command {
     /// Tell from dated readings whether measures still dose as they did, and which approved drinks move with them
     #[command(after_help = exit_codes())]
     Control(control::ControlArguments),
+    /// Tell how often the ± held for what was read, and re-scale doubts by it
+    #[command(subcommand, after_help = exit_codes())]
+    Record(record::RecordCommand),
 }
 
 /// Arguments of `check`.
@@ -265,6 +273,25 @@ pub struct WhyOffArguments {
     json: bool,
 }
 
+/// Arguments of `supply`.
+#[derive(Debug, Args)]
+pub struct SupplyArguments {
+    /// The book
+    book: PathBuf,
+    /// An ingredient that is decided about: ID with all that is sold of its kind, or ID=ID,ID with what is offered for it
+    #[arg(long, required = true, value_name = "OFFER")]
+    offer: Vec<String>,
+    /// Cups of a drink that are sold in a week: RECIPE=CUPS or RECIPE/VERSION=CUPS
+    #[arg(long, value_name = "DRINK=CUPS")]
+    sold: Vec<String>,
+    /// The same from a CSV file with headings: drinks in the first column, cups a week in the second
+    #[arg(long, value_name = "FILE")]
+    cups: Option<PathBuf>,
+    /// Print one JSON document
+    #[arg(long)]
+    json: bool,
+}
+
 /// Arguments of `last-sip`.
 #[derive(Debug, Args)]
 pub struct LastSipArguments {
@@ -279,6 +306,9 @@ pub struct LastSipArguments {
     /// Minutes until the last sip
     #[arg(long, default_value_t = 60, value_parser = clap::value_parser!(u16).range(1..=240))]
     minutes: u16,
+    /// Minutes that it is on the way to its guest
+    #[arg(long, value_name = "MINUTES", value_parser = clap::value_parser!(u16).range(0..=240))]
+    on_the_way: Option<u16>,
     /// Print one JSON document
     #[arg(long)]
     json: bool,
@@ -572,6 +602,7 @@ pub fn run(command: Command) -> ExitCode {
         Command::Cups(arguments) => cups::run(&arguments),
         Command::WhyOff(arguments) => why_off::run(&arguments),
         Command::LastSip(arguments) => last_sip::run(&arguments),
+        Command::Supply(arguments) => supply::run(&arguments),
         Command::Ladder(arguments) => ladder::run(&arguments),
         Command::Card(arguments) => card::run(&arguments),
         Command::BringIn(arguments) => bring_in::run(&arguments),
@@ -579,6 +610,7 @@ pub fn run(command: Command) -> ExitCode {
         Command::Tasting(command) => tasting::run(&command),
         Command::Brix(arguments) => brix::run(&arguments),
         Command::Control(arguments) => control::run(&arguments),
+        Command::Record(command) => record::run(&command),
     };
     match result {
         Ok(code) => code,

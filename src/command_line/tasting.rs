@@ -547,7 +547,7 @@ fn weighed_json(about: Speaker<'_>, weighed: &WeighedTasting) -> Value {
 }
 
 /// The book with an edit carried out.
-fn after(book: &Book, edit: Edit) -> Result<Arc<Book>, Failure> {
+pub(super) fn after(book: &Book, edit: Edit) -> Result<Arc<Book>, Failure> {
     let mut history = History::new(Arc::new(book.clone())).measured_by(book_file::text_measure());
     history
         .perform(vec![edit], Focus::Book)
@@ -627,12 +627,12 @@ fn give_up(arguments: &GiveUpArguments) -> Result<ExitCode, Failure> {
     )
 }
 
-fn load(path: &std::path::Path) -> Result<book_file::Loaded, Failure> {
+pub(super) fn load(path: &std::path::Path) -> Result<book_file::Loaded, Failure> {
     book_file::load(path).map_err(|error| Failure::Book(speaker().load_error(&error)))
 }
 
 /// Writes the book as it is after an edit, then tells what was done: nobody may be listening.
-fn write(
+pub(super) fn write(
     loaded: &book_file::Loaded,
     path: &std::path::Path,
     after: &Book,

@@ -78,7 +78,7 @@ impl Measured {
 
     /// Standard uncertainty of one reading of it in a shop, in the unit of the figure. A refractometer reads what is milky or pulpy
     /// badly.
-    fn uncertainty(self, book: &Book, balance: &Balance, value: f64) -> f64 {
+    pub fn uncertainty(self, book: &Book, balance: &Balance, value: f64) -> f64 {
         match self {
             Self::Weight => scale_uncertainty(book),
             Self::Temperature => thermometer_limits(book) * RECTANGULAR,

@@ -12,10 +12,10 @@ use std::sync::Arc;
 use kept_states::{Revising, keep_all, put, put_settings, revise};
 
 use crate::book::{
-    Approval, Book, Change, ChangeRefused, Finding, IdKind, Ingredient, IngredientId, Item, ItemId,
-    LimitPassed, Measure, MeasureId, Recipe, RecipeId, Settings, Shelf, State, TastedFactor,
-    TastedFigure, Tasting, TastingId, Translation, Version, VersionId, Vessel, VesselId,
-    new_errors, put_change, put_translation,
+    Approval, Book, Change, ChangeRefused, FiledReading, Finding, IdKind, Ingredient, IngredientId,
+    Item, ItemId, LimitPassed, Measure, MeasureId, Recipe, RecipeId, Settings, Shelf, State,
+    TastedFactor, TastedFigure, Tasting, TastingId, Translation, Version, VersionId, Vessel,
+    VesselId, new_errors, put_change, put_translation,
 };
 
 /// What a person wants changed.
@@ -93,6 +93,20 @@ pub enum Edit {
         recipe: RecipeId,
         /// The approval.
         approval: Approval,
+    },
+    /// A reading of a cup filed in the record of a recipe.
+    FileReading {
+        /// The recipe.
+        recipe: RecipeId,
+        /// The reading.
+        reading: FiledReading,
+    },
+    /// A reading taken out of the record of a recipe again.
+    RemoveReading {
+        /// The recipe.
+        recipe: RecipeId,
+        /// How many readings stand before it.
+        place: usize,
     },
     /// A recipe put in place of the one with its id, or added.
     PutRecipe(Recipe),
@@ -368,6 +382,7 @@ fn carry_out(book: &mut Book, edit: &Edit) -> Result<(), EditError> {
                 set_state(recipe, version.as_ref(), State::Approved)
             })?;
         }
+        Edit::FileReading { .. } | Edit::RemoveReading { .. } => change_record(book, edit)?,
         Edit::PutRecipe(item) => put(book, item.clone()),
         Edit::RemoveRecipe(id) => removed(book.recipes.remove(id), IdKind::Recipe, id)?,
         Edit::PutIngredient(item) => put(book, item.clone()),
@@ -514,6 +529,23 @@ fn change_recipe(
     change(&mut recipe)?;
     put(book, recipe);
     Ok(())
+}
+
+/// Files a reading of a cup, or takes one out.
+fn change_record(book: &mut Book, edit: &Edit) -> Result<(), EditError> {
+    match edit {
+        Edit::FileReading { recipe, reading } => change_recipe(book, recipe, |recipe| {
+            recipe.readings.push(reading.clone());
+            Ok(())
+        }),
+        Edit::RemoveReading { recipe, place } => change_recipe(book, recipe, |recipe| {
+            if *place < recipe.readings.len() {
+                recipe.readings.remove(*place);
+            }
+            Ok(())
+        }),
+        _ => Ok(()),
+    }
 }
 
 fn version_of<'recipe>(

@@ -76,6 +76,12 @@ impl Speaker<'_> {
             Edit::Approve { recipe, .. } => {
                 say!(self, "edit-approve", recipe: self.recipe(recipe))
             }
+            Edit::FileReading { recipe, .. } => {
+                say!(self, "edit-file-reading", recipe: self.recipe(recipe))
+            }
+            Edit::RemoveReading { recipe, .. } => {
+                say!(self, "edit-remove-reading", recipe: self.recipe(recipe))
+            }
             Edit::PutRecipe(recipe) => self.put_label(edit, &recipe.name),
             Edit::PutIngredient(ingredient) => self.put_label(edit, &ingredient.full_name()),
             Edit::PutMeasure(measure) => self.put_label(edit, &measure.name),

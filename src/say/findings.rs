@@ -254,6 +254,10 @@ impl Speaker<'_> {
             FindingKind::FillOutOfReach => self.word("finding-fill-out-of-reach").to_owned(),
             FindingKind::NotALeaf => self.word("finding-not-a-leaf").to_owned(),
             FindingKind::NoCup => self.word("finding-no-cup").to_owned(),
+            FindingKind::MarkedOnly => self.word("finding-marked-only").to_owned(),
+            FindingKind::ChangedSinceApproval { date } => {
+                say!(self, "finding-changed-since-approval", day: excerpt(date, NAME))
+            }
         }
     }
 
@@ -426,6 +430,7 @@ impl Speaker<'_> {
             FigureName::Tasters => "book-figure-tasters",
             FigureName::TimesAsMuch => "book-figure-times-as-much",
             FigureName::TastedTimes => "book-figure-tasted-times",
+            FigureName::DoubtTimes => "book-figure-doubt-times",
             FigureName::ScaleStep => "book-figure-scale-step",
             FigureName::ThermometerError => "book-figure-thermometer-error",
             FigureName::MarkError => "book-figure-mark-error",

@@ -3,8 +3,8 @@
 use super::Speaker;
 use crate::balance::Lens;
 use crate::book::{
-    ClosureKind, Evidence, Form, FoundKind, MeasureKind, Nutrient, PolyolKind, ServicewareKind,
-    Severity, State, VesselKind,
+    ClosureKind, Evidence, Form, FoundKind, MeasureKind, Nutrient, PolyolKind, Recipe,
+    ServicewareKind, Severity, State, VersionId, VesselKind,
 };
 
 impl Speaker<'_> {
@@ -59,6 +59,16 @@ impl Speaker<'_> {
     /// How far a recipe or version is: "on trial".
     pub fn state(&self, state: State) -> &'static str {
         self.kind("state", state.word())
+    }
+
+    /// How far a recipe or one of its versions is; approved is only what an approval is kept of.
+    pub fn state_of(&self, recipe: &Recipe, version: Option<&VersionId>) -> &'static str {
+        if recipe.is_only_marked(version) {
+            return self.word("state-marked-only");
+        }
+        recipe
+            .state_of(version)
+            .map_or("", |state| self.state(state))
     }
 
     /// What the shares of the lines are shown of.

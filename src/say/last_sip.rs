@@ -37,6 +37,26 @@ impl Speaker<'_> {
                     }
                 }
             }
+            LastSipRemark::Arrives { sip, best_minutes } => {
+                let level = match sip.is_level() {
+                    Some(true) => "within",
+                    Some(false) => "off",
+                    None => "unknown",
+                };
+                let arrives = say!(
+                    self,
+                    "last-sip-arrives",
+                    minutes: self.minutes(sip.minutes),
+                    temperature: self.uncertain(sip.temperature, "°C"),
+                    level: level,
+                );
+                let best = if *best_minutes > sip.minutes {
+                    say!(self, "last-sip-arrives-before-best", best: self.minutes(*best_minutes))
+                } else {
+                    self.word("last-sip-arrives-at-best").to_owned()
+                };
+                format!("{arrives} {best}")
+            }
             LastSipRemark::Melts(rate) => {
                 let basis = if rate.is_stated { "stated" } else { "assumed" };
                 let rate = self.uncertain(rate.grams_per_minute, "g/min");
@@ -47,19 +67,7 @@ impl Speaker<'_> {
 
     /// What another way to hand a drink over changes; `None` where nothing is known.
     pub fn last_sip_otherwise(&self, way: &OtherWay, course: &LastSip) -> Option<String> {
-        let way = match way {
-            OtherWay::Closure(kind) => {
-                let closure = match kind {
-                    ClosureKind::Open => "open",
-                    ClosureKind::Lid => "lid",
-                    ClosureKind::Film => "film",
-                };
-                say!(self, "last-sip-way-closure", closure: closure)
-            }
-            OtherWay::Ice(percent) => {
-                say!(self, "last-sip-way-ice", percent: self.in_unit(*percent, "%", 0))
-            }
-        };
+        let way = self.other_way(way);
         let best = course.best()?;
         let minutes = self.minutes(best.minutes);
         let Some([from, to]) = course.level_between() else {
@@ -81,6 +89,23 @@ impl Speaker<'_> {
             to: to,
             minutes: minutes
         ))
+    }
+
+    /// Another way to hand a drink over.
+    fn other_way(&self, way: &OtherWay) -> String {
+        match way {
+            OtherWay::Closure(kind) => {
+                let closure = match kind {
+                    ClosureKind::Open => "open",
+                    ClosureKind::Lid => "lid",
+                    ClosureKind::Film => "film",
+                };
+                say!(self, "last-sip-way-closure", closure: closure)
+            }
+            OtherWay::Ice(percent) => {
+                say!(self, "last-sip-way-ice", percent: self.in_unit(*percent, "%", 0))
+            }
+        }
     }
 
     fn minutes(&self, minutes: f64) -> String {

@@ -30,6 +30,7 @@ mod look_up;
 mod names;
 mod numbers;
 mod pack;
+mod record;
 mod refractometer;
 mod stage;
 mod statement;

@@ -32,6 +32,7 @@ mod resize;
 mod short;
 mod shortfall;
 mod suggestion;
+mod supply;
 mod unheld;
 mod walk;
 mod watch;
@@ -62,6 +63,10 @@ pub use reason::{Carrier, ComparedDrink, Forbidden, Impossible, NoLevels, Reason
 pub use resize::{resize, resize_watched};
 pub use shortfall::{Hindrance, Shortfall};
 pub use suggestion::{Answer, Suggestion, SuggestionKind};
+pub use supply::{
+    MOST_COMBINATIONS, MenuDrink, Needed, NoSupplies, NotKnownOf, Supplies, Supply,
+    WEEKS_OF_A_YEAR, supplies,
+};
 pub use unheld::{Bound, Unheld};
 pub use walk::{Driver, WalkMove, WalkStep, driver, walk};
 pub use watch::Watch;

@@ -197,6 +197,41 @@ pub fn evidence(priors: &[f64], tastings: &[ComparedCups]) -> Evidence {
     }
 }
 
+/// What was foretold of a tasting by the packs and the tastings before it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Foretold {
+    /// How likely a result at least as strange was.
+    pub likely: f64,
+    /// The logarithm of the probability (for two cups that were found alike, or told apart by a number: of the density) of what came
+    /// out, up to a constant of the tasting.
+    pub log_probability: f64,
+}
+
+/// What was foretold of each tasting by those before it, in turn; `None` where nothing was unsure. Each is taken in by the moments
+/// of the exact update before the next one is foretold (assumed density filtering: one turn of the expectation propagation above).
+pub fn foretold_in_turn(priors: &[f64], tastings: &[ComparedCups]) -> Vec<Option<Foretold>> {
+    let mut joint = Joint::before(priors);
+    let each = tastings.iter().map(|tasting| {
+        let line = tasting.line(&joint.mean);
+        let before = joint.without(&line, Site::default())?;
+        let weighed = before
+            .points()
+            .map(|(delta, density)| (density, density * tasting.likelihood(delta)));
+        let (all, hit) = weighed.fold((0.0, 0.0), |(all, hit), (density, weight)| {
+            (all + density, hit + weight)
+        });
+        let found = Foretold {
+            likely: tasting.likely(before),
+            log_probability: (hit / all).max(f64::MIN_POSITIVE).ln(),
+        };
+        if let Some(site) = tasting.site(before) {
+            joint.add(&line, site);
+        }
+        Some(found)
+    });
+    each.collect()
+}
+
 impl CupIntensity {
     /// The intensity and its slopes by the logarithms.
     fn at(&self, logs: &[f64]) -> (f64, Vec<f64>) {

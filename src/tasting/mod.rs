@@ -19,9 +19,13 @@ mod similarity;
 
 pub use answers::{Counted, counted};
 pub use blind_test::{BlindTest, Needed, Sides, blind_answers, guessed, needed};
-pub use evidence::{ComparedCups, CupIntensity, Evidence, FactorEstimate, TastingResult, evidence};
+pub use evidence::{
+    ComparedCups, CupIntensity, Evidence, FactorEstimate, Foretold, TastingResult, evidence,
+    foretold_in_turn,
+};
 pub use learned::{
-    DrinkEffect, Factor, Learned, Proposal, SetAside, WeighedTasting, effects, learned,
+    DrinkEffect, Factor, ForetoldTasting, Learned, Proposal, SetAside, WeighedTasting, effects,
+    foretold_tastings, learned,
 };
 pub use power::{Effect, Panel, d_prime, least_panel, power, right_answers, share, shown_share};
 pub use ranking::{

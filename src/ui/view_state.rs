@@ -216,7 +216,7 @@ impl ViewState {
             .in_language(self.language)
     }
 
-    /// The recipe and version in hand, or the first of the book when what was in hand is gone; `None` for an empty book.
+    /// The recipe and version in hand, or the first drink of the book when what was in hand is gone; `None` for an empty book.
     pub fn shown_in(&self, book: &Book) -> Option<Shown> {
         if let Some(shown) = &self.shown
             && let Some(recipe) = book.recipe(&shown.recipe)
@@ -230,7 +230,11 @@ impl ViewState {
                 version,
             });
         }
-        let first = book.recipes.iter().next()?;
+        // A drink, where there is one: batches stand below the drinks in every list.
+        let mut recipes = book.recipes.iter();
+        let first = recipes
+            .find(|recipe| recipe.cup.is_some())
+            .or_else(|| book.recipes.iter().next())?;
         Some(Shown {
             recipe: first.id.clone(),
             version: None,

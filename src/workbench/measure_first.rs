@@ -33,15 +33,18 @@ pub(super) fn measure_first(book: &Book, watch: &Watch) -> MeasureFirst {
     let is = |recipe: &Recipe, version: Option<&VersionId>, state| {
         recipe.state_of(version) == Some(state)
     };
-    let are_approved = drinks(book)
-        .any(|recipe| versions(recipe).any(|version| is(recipe, version, State::Approved)));
+    let is_approved = |recipe: &Recipe, version: Option<&VersionId>| {
+        is(recipe, version, State::Approved) && !recipe.is_only_marked(version)
+    };
+    let are_approved =
+        drinks(book).any(|recipe| versions(recipe).any(|version| is_approved(recipe, version)));
     let mut sums = Narrowing::of(book);
     let mut count = 0;
     for recipe in drinks(book) {
         let mut balances = VersionBalances::new(book, recipe);
         for version in versions(recipe) {
             let counts = if are_approved {
-                is(recipe, version, State::Approved)
+                is_approved(recipe, version)
             } else {
                 !is(recipe, version, State::Retired)
             };

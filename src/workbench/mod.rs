@@ -29,6 +29,7 @@ mod perform;
 mod picker;
 mod published;
 mod questions;
+mod record;
 mod recovery;
 mod redirect;
 mod save_outcome;
@@ -41,6 +42,7 @@ mod tastings;
 mod theirs;
 mod usual_stage;
 mod variations;
+mod whole_menu;
 
 pub use crate::book_file::EarlierCopy;
 pub use action::{Action, Command, Home, Intent, Message, Sample, Shown, Unfiled};
@@ -70,9 +72,10 @@ pub use picker::{FilePicker, NoPicker, PickRequest, SystemPicker};
 pub use published::published_ingredients;
 pub use questions::{
     BalanceOf, ChangesSince, ConflictsWith, CostOfGram, DifferenceFrom, FindingsOfBook, Gram,
-    GramOf, HouseBrewOf, OneUseOf, ServingOf, Snapshot, Standard, StandardOf, SugarsOfBatches,
-    WhyOffOf,
+    GramOf, HouseBrewOf, LAST_SIP_MINUTES, LastSipOf, OneUseOf, ServingOf, Snapshot, Standard,
+    StandardOf, Standings, SugarsOfBatches, WhyOffOf,
 };
+pub use record::{RecordOfBook, rescaling, rescaling_given_up};
 pub use search::{Look, LookState};
 pub use searches::{Review, SwapFound, Variation, VariationKind};
 pub use serving::{CoolingCourse, CoursePoint, NoCooling, RunCourse, STANDING_MINUTES, Serving};
@@ -80,3 +83,4 @@ pub use starter_kit::starter_kit;
 pub use tastings::{EffectOfTaking, WhatTastingsSay, taking_over, verdict_of};
 pub use theirs::{DiskChange, FileState, Theirs};
 pub use usual_stage::lines_to_usual_stage;
+pub use whole_menu::WholeMenu;

@@ -8,9 +8,9 @@ use super::action::Shown;
 use super::derived::{Answers, BookQuestion, KEPT_OF_TYPED};
 use super::serving::{Serving, serving};
 use crate::balance::{
-    Balance, Difference, GramCost, HouseBrew, Kitchen, Measurand, Mix, Portion, Slots,
-    balance_version, cost_of_gram, difference, figures, house_brew, per_gram, portion,
-    standard_balance,
+    Balance, Difference, GramCost, HouseBrew, Kitchen, LastSip, Measurand, Mix, OtherWay, Portion,
+    Slots, balance_version, cost_of_gram, difference, figures, house_brew, last_sip, other_ways,
+    per_gram, portion, standard_balance,
 };
 use crate::book::{
     Amount, Book, BookDifference, Conflict, Finding, Ingredient, IngredientId, Item, MeasureId,
@@ -85,6 +85,38 @@ impl BookQuestion for ServingOf {
     fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
         let balance = answers.to(&BalanceOf(self.0.clone()))?;
         Some(Arc::new(serving(answers.book(), &balance)))
+    }
+}
+
+/// A version from the counter to the last sip; `None` when there is none such, its cup is empty, or nobody knows how it cools.
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+pub struct LastSipOf(pub Shown);
+
+/// A drink from the counter to the last sip, and what other ways to hand it over change.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Standings {
+    /// As it is handed over.
+    pub course: LastSip,
+    /// In other ways.
+    pub others: Vec<(OtherWay, LastSip)>,
+}
+
+/// For how long a drink is followed, minutes.
+pub const LAST_SIP_MINUTES: u16 = 60;
+
+impl BookQuestion for LastSipOf {
+    type Answer = Option<Arc<Standings>>;
+
+    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
+        let book = answers.book();
+        let balance = answers.to(&BalanceOf(self.0.clone()))?;
+        let standard = answers.to(&StandardOf(self.0.clone()));
+        let standard = standard.as_ref().map(|found| &found.balance);
+        let minutes: Vec<f64> = (0..=LAST_SIP_MINUTES).map(f64::from).collect();
+        Some(Arc::new(Standings {
+            course: last_sip(book, &balance, standard, &minutes)?,
+            others: other_ways(book, &balance, standard, &minutes),
+        }))
     }
 }
 

@@ -5,10 +5,11 @@ use std::sync::Arc;
 use super::action::Shown;
 use super::measure_first::MeasureFirst;
 use super::search::Search;
+use super::whole_menu::WholeMenu;
 use crate::balance::{Difference, level_difference};
 use crate::book::{Book, IngredientId, Level, VesselId};
-use crate::cards::MenuRow;
 use crate::cups::Cups;
+use crate::say::Language;
 use crate::swap::{
     Adapted, Answer, Demands, Drifted, Ladder, Matrix, Nearby, Question, ReviewItem, Unadaptable,
     WalkStep, walk,
@@ -84,7 +85,7 @@ pub(super) struct Searches {
     pub(super) swap: Search<(Question, Demands), Option<SwapFound>>,
     pub(super) review: Search<Review, Vec<ReviewItem>>,
     pub(super) review_beside: Search<Review, Vec<ReviewItem>>,
-    pub(super) menu: Search<(), Vec<MenuRow>>,
+    pub(super) menu: Search<Language, WholeMenu>,
     pub(super) ladder: Search<Shown, Option<Ladder>>,
     pub(super) variations: Search<Shown, Vec<Variation>>,
     pub(super) matrix: Search<Shown, Option<Matrix>>,

@@ -7,9 +7,10 @@ use super::measure_first::{MeasureFirst, measure_first};
 use super::open_book::Workbench;
 use super::search::Look;
 use super::searches::{Review, SwapFound, Variation, VariationKind};
+use super::whole_menu::WholeMenu;
 use crate::book::{Book, Recipe, VesselId, VesselKind, resolve};
-use crate::cards::{MenuRow, menu_figures_watched};
 use crate::cups::{Cups, CupsQuestion, draw_cups};
+use crate::say::Language;
 use crate::swap::{
     Adapted, Demands, Drifted, Ladder, Matrix, Nearby, Question, ReviewItem, Unadaptable, Watch,
     all_brought_back, answer_watched, cups_in_use, drifted_watched, everywhere_watched, has_ice,
@@ -80,11 +81,16 @@ impl Workbench {
     }
 
     /// The figures of everything on the menu.
-    pub fn menu_figures(&mut self) -> Look<Vec<MenuRow>> {
-        let find = |book: &Arc<Book>, (): &(), watch: &Watch| menu_figures_watched(book, watch);
+    pub fn whole_menu(&mut self) -> Look<WholeMenu> {
+        let voice = self.voice;
+        let find = move |book: &Arc<Book>, _: &Language, watch: &Watch| {
+            WholeMenu::of(voice.about(book), watch)
+        };
         let (book, stamp) = (self.document.history.book(), self.stamp());
         let searches = &mut self.jobs.searches;
-        let (look, begun) = searches.menu.look(book, stamp, &(), &self.jobs.wake, find);
+        let (look, begun) = searches
+            .menu
+            .look(book, stamp, &voice.language, &self.jobs.wake, find);
         self.count_engine_calls(begun);
         look
     }

@@ -7,15 +7,15 @@ use std::collections::BTreeMap;
 use evensip::book::{
     Allergen, AllergenList, AllergenStatement, Amount, Approval, Article, Axis, Basis, Book,
     CarbohydrateKind, Carried, Change, Closure, ClosureKind, Composition, Confirmation,
-    CoolingReading, CoolingRun, Diet, EarlierPrice, EarlierStates, EnergyUnit, Entry, Evidence,
-    Figure, Filling, FlavourStrength, Form, HighPotencyAmount, HighPotencySweetener, HouseMade,
-    Ingredient, IngredientId, Instruction, Instruments, Item, ItemId, LabelUnits, LanguageId, Line,
-    LineId, Measure, MeasureId, MeasureKind, NamedLevel, Nominal, Nutrient, PolyolKind, Price,
-    Reading, ReadingAmount, Recipe, RecipeId, Resolved, Role, SaltUnit, Serviceware,
-    ServicewareKind, Settings, Shape, Stage, State, StepSetting, SugarProfile, TasteNote,
-    TastedCup, TastedFactor, TastedFigure, TastedWith, Tasting, TastingId, TastingOutcome,
-    Temperature, TemperatureWindow, Translation, Version, VersionId, Vessel, VesselId, VesselKind,
-    Yardstick,
+    CoolingReading, CoolingRun, CupQuantity, Diet, DoubtClass, EarlierPrice, EarlierStates,
+    EnergyUnit, Entry, Evidence, Figure, FiledReading, Filling, FlavourStrength, Form,
+    HighPotencyAmount, HighPotencySweetener, HouseMade, Ingredient, IngredientId, Instruction,
+    Instruments, Item, ItemId, LabelUnits, LanguageId, Line, LineId, Measure, MeasureId,
+    MeasureKind, NamedLevel, Nominal, Nutrient, PolyolKind, Price, Reading, ReadingAmount, Recipe,
+    RecipeId, RescaledDoubt, Resolved, Role, SaltUnit, Serviceware, ServicewareKind, Settings,
+    Shape, Stage, State, StepSetting, SugarProfile, TasteNote, TastedCup, TastedFactor,
+    TastedFigure, TastedWith, Tasting, TastingId, TastingOutcome, Temperature, TemperatureWindow,
+    Translation, Version, VersionId, Vessel, VesselId, VesselKind, Yardstick,
 };
 use evensip::edit::Edit;
 use evensip::quantity::{Pack, PackUnit};
@@ -247,6 +247,15 @@ pub(crate) fn settings(dice: &mut Dice) -> Settings {
             thermometer_kelvin: dice.maybe(Dice::number),
             jug_percent: dice.maybe(Dice::number),
         },
+        doubts: dice.some(2, |dice| RescaledDoubt {
+            class: dice.pick(&DoubtClass::ALL),
+            times: dice.number(),
+            date: dice.date(),
+            by: dice.text(),
+            reason: dice.text(),
+            readings: count(dice),
+            inside: count(dice),
+        }),
         steps: dice.some(3, step),
         yardsticks: dice.some(3, |dice| dice.pick(&Yardstick::ALL)),
         sugar_levels: dice.some(3, level),
@@ -594,6 +603,21 @@ pub(crate) fn version(dice: &mut Dice) -> Version {
     }
 }
 
+pub(crate) fn cup_reading(dice: &mut Dice) -> FiledReading {
+    FiledReading {
+        version: dice.maybe(version_id),
+        date: dice.date(),
+        by: dice.text(),
+        what: dice.pick(&CupQuantity::ALL),
+        value: dice.number(),
+        u: dice.number(),
+        foretold: dice.number(),
+        foretold_u: dice.number(),
+        of_class: dice.number(),
+        times: dice.number(),
+    }
+}
+
 pub(crate) fn recipe(dice: &mut Dice) -> Recipe {
     Recipe {
         id: recipe_id(dice),
@@ -608,6 +632,7 @@ pub(crate) fn recipe(dice: &mut Dice) -> Recipe {
         sugar_level: dice.maybe(Dice::number),
         versions: dice.some(3, version),
         approvals: dice.some(3, approval),
+        readings: dice.some(2, cup_reading),
         note: dice.text(),
         earlier: earlier(dice, resolved),
         translations: translations(dice),
@@ -692,7 +717,15 @@ pub(crate) fn edit(dice: &mut Dice, book: &Book) -> Edit {
     let recipe = dice.pick(&recipes);
     let version = dice.coin().then(|| version_id(dice));
     let text = dice.text();
-    match dice.below(26) {
+    match dice.below(28) {
+        26 => Edit::FileReading {
+            recipe,
+            reading: cup_reading(dice),
+        },
+        27 => Edit::RemoveReading {
+            recipe,
+            place: dice.below(3),
+        },
         0..=4 => Edit::Change {
             recipe,
             version,

@@ -27,7 +27,7 @@ pub(crate) const NARROW: Size = [1024.0, 700.0];
 pub(crate) const MIDDLE: Size = [1360.0, 860.0];
 pub(crate) const WIDE: Size = [1920.0, 1080.0];
 /// High enough that everything is in sight: a click goes to a place on the screen.
-pub(crate) const TALL: Size = [1360.0, 2600.0];
+pub(crate) const TALL: Size = [1360.0, 3400.0];
 
 /// Frames within which a window that nothing happens to is still.
 const MOST_FRAMES: u64 = 64;

@@ -24,6 +24,8 @@ fn is_about_recipe(edit: &Edit, id: &evensip::book::RecipeId) -> bool {
         Edit::Change { recipe, .. }
         | Edit::RenameRecipe { recipe, .. }
         | Edit::NoteRecipe { recipe, .. }
+        | Edit::FileReading { recipe, .. }
+        | Edit::RemoveReading { recipe, .. }
         | Edit::SetState { recipe, .. }
         | Edit::AddVersion { recipe, .. }
         | Edit::RenameVersion { recipe, .. }

@@ -17,7 +17,7 @@ const MEMORY: &str = "524288";
 const SECONDS: &str = if cfg!(debug_assertions) { "15" } else { "5" };
 
 /// Commands on the book `B`, with a recipe `hob-and-ember`; what they write goes to `O`.
-const COMMANDS: [&str; 22] = [
+const COMMANDS: [&str; 23] = [
     "check B",
     "check B --json",
     "check B --history",
@@ -29,6 +29,7 @@ const COMMANDS: [&str; 22] = [
     "cups B --recipe hob-and-ember --json",
     "why-off B --recipe hob-and-ember --weight 400 --brix 9 --json",
     "swap B --recipe hob-and-ember --replace tambrel-chestnut --with ketterby-chestnut --json",
+    "supply B --offer tambrel-chestnut=tambrel-chestnut,ketterby-chestnut --json",
     "card B --recipe hob-and-ember --out O.html",
     "card B --recipe hob-and-ember --out O.md",
     "card B --recipe hob-and-ember --out O.csv",

@@ -13,7 +13,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
 /// Folders without circles.
-const IN_LINE: [&str; 13] = [
+const IN_LINE: [&str; 14] = [
     "quantity",
     "optimiser",
     "book",
@@ -22,6 +22,7 @@ const IN_LINE: [&str; 13] = [
     "swap",
     "tasting",
     "cups",
+    "record",
     "cards",
     "workbench",
     "ui",

@@ -196,3 +196,37 @@ fn whatever_is_cut_can_be_read_whole_in_every_language() {
     }
     assert!(found.is_empty(), "{}:\n{}", found.len(), found.join("\n"));
 }
+
+/// The sample in which nobody sells anything any more, so that a mark stands beside every name.
+fn all_marked() -> Book {
+    let mut book = sample();
+    for ingredient in &book.ingredients.clone() {
+        let mut ingredient = (**ingredient).clone();
+        ingredient.no_longer_sold = true;
+        book.ingredients.put(ingredient);
+    }
+    book
+}
+
+#[test]
+fn what_is_cut_keeps_enough_letters_to_tell_what_it_was() {
+    const LEAST_LETTERS: usize = 4;
+    let mut found = BTreeSet::new();
+    for language in Language::all().filter(|language| language.is_whole()) {
+        let mut window = WindowBuilder::of(NARROW).with_book(all_marked()).open();
+        speak(&mut window, language.code());
+        for recipe in ["hob-and-ember", "snowgate", "hazelthwaite"] {
+            show(&mut window, recipe, None);
+            for area in [Area::Recipe, Area::Counter] {
+                go(&mut window, area);
+                for text in window.output().shapes.iter().flat_map(painted) {
+                    let letters = text.text.chars().filter(|letter| letter.is_alphabetic());
+                    if text.is_cut && letters.count() < LEAST_LETTERS {
+                        found.insert(format!("{}, {area:?}: {}", language.code(), text.text));
+                    }
+                }
+            }
+        }
+    }
+    assert!(found.is_empty(), "{found:?}");
+}

@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 /// What each module may import of this crate; a module that is not listed may import everything.
-const ALLOWED: [(&str, &[&str]); 15] = [
+const ALLOWED: [(&str, &[&str]); 16] = [
     ("quantity", &[]),
     ("optimiser", &[]),
     ("book", &["quantity"]),
@@ -16,6 +16,10 @@ const ALLOWED: [(&str, &[&str]); 15] = [
     ("tasting", &["balance", "book", "quantity"]),
     ("cups", &["tasting", "balance", "book", "quantity"]),
     (
+        "record",
+        &["cups", "tasting", "balance", "book", "quantity"],
+    ),
+    (
         "say",
         &[
             "quantity",
@@ -25,6 +29,7 @@ const ALLOWED: [(&str, &[&str]); 15] = [
             "swap",
             "tasting",
             "cups",
+            "record",
             "book_file",
             "exchange",
         ],
@@ -46,6 +51,7 @@ const ALLOWED: [(&str, &[&str]); 15] = [
             "swap",
             "tasting",
             "cups",
+            "record",
             "say",
             "cards",
             "exchange",
@@ -63,6 +69,7 @@ const ALLOWED: [(&str, &[&str]); 15] = [
             "swap",
             "tasting",
             "cups",
+            "record",
             "say",
             "cards",
             "exchange",
@@ -81,6 +88,7 @@ const ALLOWED: [(&str, &[&str]); 15] = [
             "swap",
             "tasting",
             "cups",
+            "record",
             "say",
             "cards",
             "exchange",

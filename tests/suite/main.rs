@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, reason = "a test may panic")]
 
 mod any_text;
+mod approval_states;
 mod arbitrary_book;
 mod arbitrary_document;
 mod at_the_window;
@@ -71,6 +72,7 @@ mod kept_work;
 mod labels;
 mod ladder_screen;
 mod last_sip;
+mod last_sip_screen;
 mod limits;
 mod list_laws;
 mod listed_suggestions;
@@ -99,6 +101,7 @@ mod prices;
 mod published_cases;
 mod rankings;
 mod read_aloud;
+mod record;
 mod safekeeping;
 mod sample;
 mod sample_drinks;
@@ -117,6 +120,7 @@ mod side_by_side;
 mod signs;
 mod slopes;
 mod supplier_list;
+mod supply;
 mod swap_proofs;
 mod swap_screen;
 mod swap_steps;

@@ -270,3 +270,18 @@ fn no_amount_is_cut_off_by_the_edge_of_a_small_window_or_a_large_print() {
         }
     }
 }
+
+#[test]
+fn every_area_has_a_place_in_a_window_that_is_low_because_all_is_large() {
+    // 1280 × 800 at 150 %, and lower still.
+    for size in [[1280.0 / 1.5, 800.0 / 1.5], [760.0, 420.0]] {
+        let mut window = window_of(size);
+        for (area, _) in crate::at_the_window::area_keys() {
+            go(&mut window, area);
+        }
+        go(&mut window, Area::Compare);
+        click(&mut window, "The whole menu");
+        let drinks = crate::at_the_window::rows(&window, "menu price");
+        assert!(drinks.len() >= 4, "{size:?}: {drinks:?}");
+    }
+}

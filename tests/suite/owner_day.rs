@@ -346,7 +346,7 @@ fn the_approved_drinks_are_those_that_are_what_was_approved() {
     let book = at::book(&window);
     let approved = menu_figures(&book)
         .into_iter()
-        .filter(|row| row.is_approved);
+        .filter(evensip::cards::MenuRow::is_approved);
     let speaker = Speaker::new(&book);
     let names: Vec<String> = approved
         .map(|row| speaker.drink(&row.drink.recipe, row.drink.version.as_ref()))
@@ -412,7 +412,7 @@ fn the_menu_leads_to_its_card_and_the_card_has_a_row_for_each_drink() {
         let rows = menu_figures(&book);
         let expected = rows
             .iter()
-            .filter(|row| on_menu == OnMenu::All || row.is_approved);
+            .filter(|row| on_menu == OnMenu::All || row.is_approved());
         assert_eq!(table.unwrap().rows.len(), expected.count());
         for text in document.texts() {
             assert!(!text.contains("at least 0 "), "{text}");

@@ -58,10 +58,15 @@ revision-approved-by = { $version }: freigegeben am { $day } von { $person }
 revision-changed = { $version }: geändert seit der Freigabe vom { $day }
 # The word of the state is chosen by its key.
 revision-never-approved = { $state ->
-    [approved] { $version }: freigegeben, ohne Datum
     [trial] { $version }: in Erprobung, nicht freigegeben
     [retired] { $version }: ausgelistet, nicht freigegeben
    *[draft] { $version }: Entwurf, nicht freigegeben
+}
+revision-marked-only = { $version }: als freigegeben markiert, aber keine Freigabe ist aufbewahrt
+revision-taken-back = { $state ->
+    [trial] { $version }: wieder in Erprobung; zuletzt freigegeben am { $day }
+    [retired] { $version }: ausgelistet; zuletzt freigegeben am { $day }
+   *[draft] { $version }: wieder Entwurf; zuletzt freigegeben am { $day }
 }
 
 ## Steps

@@ -135,6 +135,7 @@ item-field-currency = Währung
 item-field-density = Dichte
 item-field-diet = Ernährungsweise
 item-field-drinking-temperature = Trinktemperatur
+item-field-doubts = angepasste Unsicherheiten
 item-field-earlier-prices = frühere Preise
 item-field-earlier = frühere Werte
 item-field-entries = Zeilen

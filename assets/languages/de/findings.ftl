@@ -148,6 +148,8 @@ finding-too-many-to-check = es gibt zu viele Versionen und Änderungen, um alle 
 finding-more-findings = nur die ersten { $count } Befunde sind aufgeführt; zuerst diese beheben
 finding-fill-out-of-reach = keine Menge dieser Zutat füllt den Becher so weit; die Menge in Gramm eingeben oder mit einer anderen Zeile auffüllen
 finding-not-a-leaf = nur Teeblätter können ziehen: Was andere Zutaten an das Wasser abgeben, ist nicht bekannt; den fertigen Aufguss als Zutat mit eigenen Werten eingeben
+finding-marked-only = als freigegeben markiert, aber keine Freigabe mit Tag und Person ist aufbewahrt, sodass es keinen eigenen Standard hat; verkosten und freigeben oder einen anderen Stand wählen
+finding-changed-since-approval = als freigegeben markiert, aber nicht das, was am { $day } freigegeben wurde; so freigeben, wie es ist, zu jener Freigabe zurückgehen oder einen anderen Stand wählen
 finding-no-cup = kein Becher ist gewählt; Volumen, Füllgrad und Serviertemperatur brauchen einen
 
 ## What an ingredient is stated to be, and what speaks against it
@@ -212,6 +214,7 @@ book-figure-free-sugar-fraction = der freie Anteil des Zuckers
 book-figure-sugar-fraction = ein Zuckeranteil
 book-figure-dextrose-equivalent = das Dextroseäquivalent
 book-figure-tasters = die Zahl der Verkoster
+book-figure-doubt-times = das Vielfache von Unsicherheiten
 book-figure-tasted-times = das Vielfache aus Verkostungen
 book-figure-times-as-much = das Vielfache, das der zweite Becher hat,
 book-figure-density = die Dichte

@@ -70,6 +70,8 @@ vessel-kind-jug = Kanne
 state-draft = Entwurf
 state-on-trial = in Erprobung
 state-approved = freigegeben
+# Marked approved in the file, though no approval of it is kept.
+state-marked-only = ohne Freigabe
 state-retired = ausgelistet
 
 # What the shares of the lines are shown of.

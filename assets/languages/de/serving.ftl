@@ -1,6 +1,7 @@
 # The sheets of the screen Serving: headings, and the way to each of them.
 serving-sheet-cooling = Temperatur und Abkühlen
 serving-sheet-ice = Schmelzendes Eis
+serving-sheet-last-sip = Von der Theke bis zum letzten Schluck
 serving-sheet-nutrition = Nährwerte
 serving-sheet-yardsticks = Richtwerte
 serving-sheet-guests = Allergene und Ernährung

@@ -68,6 +68,8 @@ shell-standard-of-first-figures = Freigegeben, bevor die Werte der Zutaten aufbe
 shell-no-standard = Noch kein Standard
 shell-no-standard-empty = Dieses Getränk hat noch keine Zutaten. Schreiben Sie das Rezept, verkosten Sie es und geben Sie es frei: Dann wird es zum Standard für jede Version.
 shell-no-standard-why = Noch keine Version ist freigegeben. Geben Sie diese frei, um sie zum Standard für die anderen zu machen.
+shell-no-standard-marked = Diese Version ist als freigegeben markiert, aber keine Freigabe mit Tag und Person ist aufbewahrt, sodass es keinen Standard gibt. Verkosten Sie sie und geben Sie sie frei, damit sie der Standard für die anderen wird.
+shell-no-standard-other-marked = Eine Version ist als freigegeben markiert, aber keine Freigabe mit Tag und Person ist aufbewahrt, sodass es keinen Standard gibt. Geben Sie sie frei oder diese hier.
 shell-approve-version = Diese Version freigeben …
 
 # Cautions at the foot.

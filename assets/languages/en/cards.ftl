@@ -58,10 +58,15 @@ revision-approved-by = { $version }: approved { $day } by { $person }
 revision-changed = { $version }: changed since the approval of { $day }
 # The word of the state is chosen by its key.
 revision-never-approved = { $state ->
-    [approved] { $version }: approved, no date
     [trial] { $version }: on trial, not approved
     [retired] { $version }: retired, not approved
    *[draft] { $version }: draft, not approved
+}
+revision-marked-only = { $version }: marked approved, but no approval is kept
+revision-taken-back = { $state ->
+    [trial] { $version }: on trial again; approved last on { $day }
+    [retired] { $version }: retired; approved last on { $day }
+   *[draft] { $version }: draft again; approved last on { $day }
 }
 
 ## Steps

@@ -233,4 +233,30 @@ command-enter-cup = “{ $text }” is no part of a cup; enter INGREDIENT=AMOUNT
 command-enter-note = “{ $text }” is no note; enter PERSON/CUP=TEXT or PERSON/CUP/AXIS=TEXT, such as AB/2/sweetness=a little flat
 command-no-axis = there is no axis or flavour “{ $id }”; { $advice }
 command-no-tasting = the book has no tasting `{ $id }`; { $advice }
+command-no-reading = the recipe has no reading `{ $id }`; { $advice }
+command-nothing-to-rescale = the record calls for no other doubts of this kind: { $class }
 command-nothing-tasted = no tasting says anything of { $ingredient } ({ $what }) that could be taken over or given up
+
+# Suppliers.
+command-supply-not-used = no drink on the menu (approved or on trial) uses one of these ingredients
+command-supply-too-many = these offers make { $count } combinations: offer less for each ingredient
+command-supply-nothing-offered = nothing of the kind of `{ $id }` is sold: name what is offered, as { $id }=OTHER,OTHER
+command-enter-sold = `{ $text }` can't be read; use DRINK=CUPS, such as `hob-and-ember=120`, cups a week
+command-supply-line = line { $line }: { $reason }
+command-supply-twice = this drink stands in the file twice
+command-supply-title = { $basis ->
+    [stated] { $drinks } drinks, { $combinations } combinations, by the cups that are sold; the nearest first, * what no other beats in cost and distance
+   *[one-each] { $drinks } drinks, { $combinations } combinations, one cup of each a week; the nearest first, * what no other beats in cost and distance
+}
+command-supply-more = { $count } further combinations: --json has them all
+command-supply-stays = { $name } stays
+command-supply-swap = { $from } → { $to }
+command-supply-figures = { $week } a week, { $more } ± { $u } ({ $year } a year); on average { $mean } steps away, at most { $worst }; { $cards } cards change, { $habits } amounts move
+command-supply-gained = now contains: { $what }
+command-supply-lost = no longer contains: { $what }
+command-supply-vegan = becomes vegan: { $what }
+command-supply-no-longer-vegan = no longer surely vegan: { $what }
+command-supply-no-cost = cost not known, and not in the sum: { $what }
+command-supply-no-distance = distance not known on some axis: { $what }
+command-supply-no-cups = cups not stated, and not in the sum: { $what }
+command-supply-impossible = nothing brings back: { $what }

@@ -114,6 +114,7 @@ item-field-currency = currency
 item-field-density = density
 item-field-diet = diet
 item-field-drinking-temperature = drinking temperature
+item-field-doubts = re-scaled doubts
 item-field-earlier-prices = earlier prices
 item-field-earlier = earlier figures
 item-field-entries = lines

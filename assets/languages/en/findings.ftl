@@ -87,6 +87,8 @@ finding-too-many-to-check = there are too many versions and changes to check the
 finding-more-findings = only the first { $count } findings are listed; fix these first
 finding-fill-out-of-reach = no amount of this ingredient fills the cup this far; enter its amount in grams, or fill up with another line
 finding-not-a-leaf = only leaf can be steeped: what other ingredients give to the water is not known; enter the brewed liquid as an ingredient with its own figures
+finding-marked-only = marked approved, but no approval with a day and a person is kept, so that it has no standard of its own; taste and approve it, or give it another state
+finding-changed-since-approval = marked approved, but not what was approved on { $day }; approve it as it stands, go back to that approval, or give it another state
 finding-no-cup = no cup is chosen; volume, fill and serving temperature need one
 
 ## What an ingredient is stated to be, and what speaks against it
@@ -151,6 +153,7 @@ book-figure-free-sugar-fraction = the free part of the sugars
 book-figure-sugar-fraction = a sugar fraction
 book-figure-dextrose-equivalent = the dextrose equivalent
 book-figure-tasters = the number of people who tasted
+book-figure-doubt-times = what doubts are multiplied by
 book-figure-tasted-times = what tastings multiply a figure by
 book-figure-times-as-much = how many times as much the second cup has
 book-figure-density = the density

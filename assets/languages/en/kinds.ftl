@@ -70,6 +70,8 @@ vessel-kind-jug = jug
 state-draft = draft
 state-on-trial = on trial
 state-approved = approved
+# Marked approved in the file, though no approval of it is kept.
+state-marked-only = no approval
 state-retired = retired
 
 # What the shares of the lines are shown of.

@@ -21,3 +21,26 @@ last-sip-way-closure = { $closure ->
 last-sip-way-ice = With { $percent } of the ice
 last-sip-other-level = { $way }: right from { $from } to { $to }, at its best after { $minutes }.
 last-sip-other-never = { $way }: never within a step, at its best after { $minutes }, { $steps } steps away.
+# $level says whether it is within a step on every axis then.
+last-sip-arrives = { $level ->
+    [within] After { $minutes } on the way it has { $temperature } and is within a step.
+    [off] After { $minutes } on the way it has { $temperature } and is not within a step.
+   *[unknown] After { $minutes } on the way it has { $temperature }.
+}
+last-sip-arrives-before-best = It is at its best later, { $best } after it is handed over.
+last-sip-arrives-at-best = It gets no better after that.
+# The sheet of the window.
+last-sip-no-course = How it stands is not known: an empty cup, or a hot drink whose cup nobody knows. Choose a cup in the recipe.
+last-sip-way = on the way for
+last-sip-way-named = Minutes on the way to the guest
+last-sip-way-too-long = The picture ends after { $minutes }: a drink that is on the way for longer is not followed.
+last-sip-table = from the counter to the last sip
+# Why a strip is missing. $figure is its name, $reason a clause.
+last-sip-gap = The { $figure }: { $reason }.
+# A strip for a screen reader. $values are "at first 82 °C", in the unit of the strip.
+last-sip-picture = { $figure } over { $minutes }: { $first } at first, { $last } at the end, held to { $aim }
+last-sip-picture-without-aim = { $figure } over { $minutes }: { $first } at first, { $last } at the end
+last-sip-legend = Line: the drink as it stands; the haze around it: where it is in 95 of 100 cases. The band across: within a step of what it is held to. Upright line: when it is at its best.
+last-sip-legend-way = Shaded: on the way.
+last-sip-otherwise = In another way
+last-sip-off-by = away from what it is held to

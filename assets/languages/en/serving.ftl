@@ -1,6 +1,7 @@
 # The sheets of the screen Serving: headings, and the way to each of them.
 serving-sheet-cooling = Temperature and cooling
 serving-sheet-ice = Melting ice
+serving-sheet-last-sip = From the counter to the last sip
 serving-sheet-nutrition = Nutrition
 serving-sheet-yardsticks = Yardsticks
 serving-sheet-guests = Allergens and diet

@@ -69,6 +69,8 @@ shell-standard-of-first-figures = Approved before the figures of its ingredients
 shell-no-standard = No standard yet
 shell-no-standard-empty = This drink has no ingredients yet. Write the recipe, taste it and approve it: it then becomes the standard for every version.
 shell-no-standard-why = No version has been approved. Approve this one to make it the standard for the others.
+shell-no-standard-marked = This version is marked approved, but no approval with a day and a person is kept, so there is no standard. Taste it and approve it to make it the standard for the others.
+shell-no-standard-other-marked = A version is marked approved, but no approval with a day and a person is kept, so there is no standard. Approve it, or this one.
 shell-approve-version = Approve this version…
 
 # Cautions at the foot.

@@ -58,10 +58,15 @@ revision-approved-by = { $version }: aprobada el { $day } por { $person }
 revision-changed = { $version }: modificada desde la aprobación del { $day }
 # The word of the state is chosen by its key.
 revision-never-approved = { $state ->
-    [approved] { $version }: aprobada, sin fecha
     [trial] { $version }: en prueba, sin aprobar
     [retired] { $version }: retirada, sin aprobar
    *[draft] { $version }: borrador, sin aprobar
+}
+revision-marked-only = { $version }: marcada como aprobada, pero no consta ninguna aprobación
+revision-taken-back = { $state ->
+    [trial] { $version }: de nuevo en prueba; aprobada por última vez el { $day }
+    [retired] { $version }: retirada; aprobada por última vez el { $day }
+   *[draft] { $version }: de nuevo en borrador; aprobada por última vez el { $day }
 }
 
 ## Steps

@@ -58,10 +58,15 @@ revision-approved-by = { $version } : validée le { $day } par { $person }
 revision-changed = { $version } : modifiée depuis la validation du { $day }
 # The word of the state is chosen by its key.
 revision-never-approved = { $state ->
-    [approved] { $version } : validée, sans date
     [trial] { $version } : à l’essai, non validée
     [retired] { $version } : retirée, non validée
    *[draft] { $version } : brouillon, non validée
+}
+revision-marked-only = { $version } : marquée comme validée, mais aucune validation n’est conservée
+revision-taken-back = { $state ->
+    [trial] { $version } : de nouveau à l’essai ; validée en dernier le { $day }
+    [retired] { $version } : retirée ; validée en dernier le { $day }
+   *[draft] { $version } : de nouveau brouillon ; validée en dernier le { $day }
 }
 
 ## Steps

@@ -56,10 +56,15 @@ revision-approved-by = { $version }: { $day } 승인({ $person })
 revision-changed = { $version }: { $day } 승인 이후 변경됨
 # The word of the state is chosen by its key.
 revision-never-approved = { $state ->
-    [approved] { $version }: 승인됨, 날짜 없음
     [trial] { $version }: 시험 중, 미승인
     [retired] { $version }: 판매 종료, 미승인
    *[draft] { $version }: 초안, 미승인
+}
+revision-marked-only = { $version }: 승인됨으로 표시되었으나 승인 기록 없음
+revision-taken-back = { $state ->
+    [trial] { $version }: 다시 시험 중, 마지막 승인 { $day }
+    [retired] { $version }: 판매 종료, 마지막 승인 { $day }
+   *[draft] { $version }: 다시 초안, 마지막 승인 { $day }
 }
 
 ## Steps

@@ -56,10 +56,15 @@ revision-approved-by = { $version }: { $person } duyệt ngày { $day }
 revision-changed = { $version }: đã thay đổi sau lần duyệt ngày { $day }
 # The word of the state is chosen by its key.
 revision-never-approved = { $state ->
-    [approved] { $version }: đã duyệt, không ghi ngày
     [trial] { $version }: đang thử, chưa duyệt
     [retired] { $version }: ngừng bán, chưa duyệt
    *[draft] { $version }: bản nháp, chưa duyệt
+}
+revision-marked-only = { $version }: đánh dấu đã duyệt nhưng không lưu lần duyệt nào
+revision-taken-back = { $state ->
+    [trial] { $version }: thử lại; duyệt lần cuối { $day }
+    [retired] { $version }: ngừng bán; duyệt lần cuối { $day }
+   *[draft] { $version }: lại là bản nháp; duyệt lần cuối { $day }
 }
 
 ## Steps

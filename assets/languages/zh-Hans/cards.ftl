@@ -56,10 +56,15 @@ revision-approved-by = { $version }：{ $day } 由 { $person } 批准
 revision-changed = { $version }：{ $day } 批准后有改动
 # The word of the state is chosen by its key.
 revision-never-approved = { $state ->
-    [approved] { $version }：已批准，无日期
     [trial] { $version }：试行中，未批准
     [retired] { $version }：已下架，未批准
    *[draft] { $version }：草稿，未批准
+}
+revision-marked-only = { $version }：标为已批准，但没有保存批准记录
+revision-taken-back = { $state ->
+    [trial] { $version }：重新试行，上次批准于 { $day }
+    [retired] { $version }：已下架，上次批准于 { $day }
+   *[draft] { $version }：重新为草稿，上次批准于 { $day }
 }
 
 ## Steps

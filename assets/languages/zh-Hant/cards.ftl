@@ -56,10 +56,15 @@ revision-approved-by = { $version }：{ $day } 由 { $person } 核准
 revision-changed = { $version }：{ $day } 核准後已有變更
 # The word of the state is chosen by its key.
 revision-never-approved = { $state ->
-    [approved] { $version }：已核准，無日期
     [trial] { $version }：試行中，未核准
     [retired] { $version }：已停售，未核准
    *[draft] { $version }：草稿，未核准
+}
+revision-marked-only = { $version }：標為已核准，但沒有保存核准紀錄
+revision-taken-back = { $state ->
+    [trial] { $version }：重新試行，上次核准於 { $day }
+    [retired] { $version }：已停售，上次核准於 { $day }
+   *[draft] { $version }：重新為草稿，上次核准於 { $day }
 }
 
 ## Steps

@@ -1,12 +1,14 @@
 //! One gram of what the house makes: the sum of its batch, through any number of batches.
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::rc::Rc;
 
-use super::line::{steeped, with_doubt_of_composition};
-use super::pack::{OF_PACKS, poured, usable_grams};
+use super::larder::Taken;
+use super::pack::gram_at_its_price;
 use super::per_gram::{PerGram, Sensitivity, per_gram};
-use super::preparation::{Preparation, unknown_mix};
+use super::preparation::Preparation;
 use super::setup;
+use super::unit::{steeped, with_doubt_of_composition};
 use crate::balance::assumption::Assumption;
 use crate::balance::cause::Cause;
 use crate::balance::mix::{COMPONENTS, Component, Mix};
@@ -14,8 +16,8 @@ use crate::balance::slots::Slots;
 use crate::balance::solve::figures::{Off, solved_sums};
 use crate::balance::solve::prepared::{Fill, LineSensitivity, Prepared, Scaling};
 use crate::book::{
-    Figure, Finding, FindingKind, HouseMade, Ingredient, IngredientId, Place, Recipe, Resolved,
-    Stage, YieldLimit, resolve,
+    Book, Figure, Finding, FindingKind, HouseMade, Ingredient, IngredientId, Place, Recipe,
+    Resolved, Stage, YieldLimit, resolve,
 };
 use crate::quantity::{PackUnit, Uncertain};
 
@@ -30,11 +32,15 @@ const DEEPEST: usize = 48;
 
 impl Preparation<'_> {
     /// One gram of an ingredient, made by its recipe when the house makes it and its label says nothing.
-    pub(super) fn one_gram(&mut self, item: &Ingredient, slots: &mut Slots) -> PerGram {
-        let mut from_label = per_gram(item, slots);
-        self.put_cost(item, &mut from_label);
+    pub(super) fn one_gram(&mut self, item: &Ingredient, slots: &mut Slots) -> Rc<PerGram> {
+        self.take(item, slots).gram
+    }
+
+    /// The same, with what is kept of it.
+    pub(super) fn take(&mut self, item: &Ingredient, slots: &mut Slots) -> Taken {
+        let labelled = self.labelled(item, slots);
         let Some(made) = &item.house_made else {
-            return from_label;
+            return labelled;
         };
         if self.making.len() >= IN_EACH_OTHER {
             self.make_parts_first(item, slots);
@@ -45,13 +51,14 @@ impl Preparation<'_> {
         if let Some(kept) = self.kept(item, slots) {
             return kept;
         }
+        let mut from_label = labelled.gram.as_ref().clone();
         let Some(mut from_recipe) = self.one_gram_made(item, made, slots) else {
             // A circle, or a recipe that is gone: what nobody states is not known, whatever its kind.
             if item.composition.printed.is_empty() {
-                from_label.mix.unknown |= unknown_mix().unknown & !Component::Mass.bit();
+                from_label.mix.unknown |= Mix::UNKNOWN.unknown & !Component::Mass.bit();
                 from_label.assumptions.clear();
             }
-            return from_label;
+            return Taken::afresh(from_label);
         };
         let kept = made.usable_part().max(0.01);
         let cost = from_recipe.mix.get(Component::Cost) / kept;
@@ -83,35 +90,18 @@ impl Preparation<'_> {
         } else {
             from_label.mix.mark_unknown(Component::Cost);
         }
+        let taken = Taken::afresh(from_label);
         if !self.making.contains(&item.id) {
-            self.made.insert(item.id.clone(), from_label.clone());
+            self.made.insert(item.id.clone(), taken.clone());
         }
-        from_label
+        taken
     }
 
-    /// What a gram costs. A bottle that is sold by volume holds as many grams as its density says: what is poured from it costs
-    /// the same whatever that is.
-    fn put_cost(&self, item: &Ingredient, gram: &mut PerGram) {
-        let price = item.price.as_ref();
-        let usable = price.and_then(|price| usable_grams(self.book, item, &gram.mix, price));
-        let Some((price, usable)) = price.zip(usable) else {
-            gram.mix.mark_unknown(Component::Cost);
-            return;
-        };
-        let cost = price.pack / usable;
-        gram.mix.set(Component::Cost, cost);
-        let by_volume = price.content.unit == PackUnit::Millilitres;
-        let poured = by_volume.then(|| poured(self.book, item, &gram.mix));
-        let poured = poured.flatten().map(|portion| {
-            // As unsure as it is in a drink: what is doubted twice over would not cancel out.
-            with_doubt_of_composition(portion, item, gram, OF_PACKS)
-        });
-        let density = poured.and_then(|portion| portion.density_cause(&item.id));
-        if let Some((relative, cause)) = density {
-            let mut change = Mix::EMPTY;
-            change.set(Component::Cost, cost / (1.0 + relative) - cost);
-            gram.sensitivities.push(Sensitivity { cause, change });
-        }
+    /// One gram of an ingredient as its label states it, with what it costs.
+    fn labelled(&self, item: &Ingredient, slots: &mut Slots) -> Taken {
+        let stock = self.remembers.then(|| self.larder().stock(self.book, item));
+        let taken = stock.flatten().and_then(|stock| Taken::of(&stock, slots));
+        taken.unwrap_or_else(|| Taken::afresh(gram_at_its_price(self.book, item, slots)))
     }
 
     /// Works out what an ingredient is made of, from the innermost batch outwards: in a deep kitchen the stack would not hold
@@ -199,7 +189,7 @@ impl Preparation<'_> {
         };
         let (mut sum, is_filled) = whole(None);
         if !is_filled {
-            sum.unknown = unknown_mix().unknown;
+            sum.unknown = Mix::UNKNOWN.unknown;
         }
         let mut effects = BTreeMap::new();
         for (index, cause) in prepared.causes.iter().enumerate() {
@@ -302,7 +292,7 @@ impl Preparation<'_> {
                     },
                 },
             ));
-            sum.unknown |= unknown_mix().unknown;
+            sum.unknown |= Mix::UNKNOWN.unknown;
         }
         sum.set(
             Component::Water,

@@ -9,11 +9,9 @@ use std::rc::Rc;
 use std::sync::Arc;
 
 use super::batch::IN_EACH_OTHER;
-use super::per_gram::{PerGram, Sensitivity};
+use super::larder::{Places, Stock, Taken};
+use super::per_gram::PerGram;
 use super::preparation::Preparation;
-use crate::balance::mix::{
-    FLAVOUR_SLOTS, HIGH_POTENCY_SLOTS, Mix, flavour_slot, high_potency_slot,
-};
 use crate::balance::slots::Slots;
 use crate::book::{
     Amount, Book, Entry, Finding, Ingredient, IngredientId, Measure, MeasureId, Place, Recipe,
@@ -39,10 +37,10 @@ struct Kept {
 
 /// What a batch came to by itself.
 struct Made {
-    /// The flavours and sweeteners in it, in the order in which they get their slots.
-    slots: Slots,
-    /// One gram of it, and of everything house-made that is in it.
-    grams: BTreeMap<IngredientId, PerGram>,
+    /// One gram of it, with what drinks take of it.
+    stock: Rc<Stock>,
+    /// One gram of it, and of everything house-made that is in it, with the slots that it has.
+    grams: BTreeMap<IngredientId, Rc<PerGram>>,
     /// What is wrong with it and with those.
     findings: Vec<Finding>,
 }
@@ -50,7 +48,7 @@ struct Made {
 impl Preparation<'_> {
     /// One gram of what the house makes, as it was kept or to be kept. `None` in a circle of batches, deep in others, and for
     /// something else than what the book has under this id.
-    pub(super) fn kept(&mut self, item: &Ingredient, slots: &mut Slots) -> Option<PerGram> {
+    pub(super) fn kept(&mut self, item: &Ingredient, slots: &mut Slots) -> Option<Taken> {
         let in_book = self.book.ingredient(&item.id)?;
         let is_of_book = std::ptr::eq(in_book.as_ref(), item) || **in_book == *item;
         if !self.remembers || !is_of_book {
@@ -64,7 +62,7 @@ impl Preparation<'_> {
         if self.making.len() + kept.rests_on.depth >= IN_EACH_OTHER {
             return None;
         }
-        let places = Places::of(&made.slots, slots)?;
+        let places = Places::of(made.stock.slots(), slots)?;
         for finding in &made.findings {
             if let Place::Ingredient(id, _) = &finding.place
                 && !self.made.contains_key(id)
@@ -74,7 +72,12 @@ impl Preparation<'_> {
         }
         for (id, gram) in &made.grams {
             if !self.made.contains_key(id) {
-                self.made.insert(id.clone(), places.moved(gram));
+                let taken = if *id == item.id {
+                    Taken::with_places(&made.stock, places.clone())
+                } else {
+                    Taken::of_gram(places.moved(gram))
+                };
+                self.made.insert(id.clone(), taken);
             }
         }
         self.made.get(&item.id).cloned()
@@ -114,12 +117,12 @@ impl Made {
         alone.remembers = false;
         let mut slots = Slots::default();
         alone.one_gram(item, &mut slots);
-        let has_room =
-            slots.flavours.len() < FLAVOUR_SLOTS && slots.sweeteners.len() < HIGH_POTENCY_SLOTS;
-        let is_made = alone.made.contains_key(&item.id);
-        (has_room && is_made).then_some(Self {
-            slots,
-            grams: alone.made,
+        let made = alone.made.into_iter();
+        let grams: BTreeMap<_, _> = made.map(|(id, taken)| (id, taken.gram)).collect();
+        let gram = grams.get(&item.id)?.clone();
+        Some(Self {
+            stock: Rc::new(Stock::new(slots, gram)?),
+            grams,
             findings: alone.findings,
         })
     }
@@ -203,78 +206,5 @@ fn is_same<T: PartialEq>(kept: Option<&Arc<T>>, now: Option<&Arc<T>>) -> bool {
         (Some(kept), Some(now)) => Arc::ptr_eq(kept, now) || kept == now,
         (None, None) => true,
         _ => false,
-    }
-}
-
-/// Which slots of a drink the flavours and sweeteners of a batch have.
-struct Places {
-    flavours: Vec<usize>,
-    sweeteners: Vec<usize>,
-}
-
-impl Places {
-    /// Gives each of a batch a slot of the drink; `None` where there is no room for all of them.
-    fn of(batch: &Slots, drink: &mut Slots) -> Option<Self> {
-        let flavours = batch.flavours.iter().map(|name| drink.flavour(name));
-        let flavours: Vec<Option<usize>> = flavours.collect();
-        let sweeteners = batch.sweeteners.iter();
-        let sweeteners: Vec<Option<usize>> = sweeteners.map(|one| drink.sweetener(*one)).collect();
-        Some(Self {
-            flavours: flavours.into_iter().collect::<Option<_>>()?,
-            sweeteners: sweeteners.into_iter().collect::<Option<_>>()?,
-        })
-    }
-
-    fn moved(&self, gram: &PerGram) -> PerGram {
-        let stays = |(from, to): (usize, &usize)| from == *to;
-        if self.flavours.iter().enumerate().all(stays)
-            && self.sweeteners.iter().enumerate().all(stays)
-        {
-            return gram.clone();
-        }
-        let sensitivities = gram.sensitivities.iter().map(|sensitivity| Sensitivity {
-            cause: sensitivity.cause.clone(),
-            change: self.moved_mix(&sensitivity.change),
-        });
-        PerGram {
-            mix: self.moved_mix(&gram.mix),
-            sensitivities: sensitivities.collect(),
-            assumptions: gram.assumptions.clone(),
-        }
-    }
-
-    fn moved_mix(&self, mix: &Mix) -> Mix {
-        let mut moved = *mix;
-        let (flavours, sweeteners) = (flavour_slot(0), high_potency_slot(0));
-        move_slots(mix, &mut moved, &self.flavours, flavours, FLAVOUR_SLOTS);
-        move_slots(
-            mix,
-            &mut moved,
-            &self.sweeteners,
-            sweeteners,
-            HIGH_POTENCY_SLOTS,
-        );
-        moved
-    }
-}
-
-/// Moves the amounts of some slots, of which at least one is free in the batch, to their places in the drink.
-fn move_slots(mix: &Mix, moved: &mut Mix, places: &[usize], first: usize, count: usize) {
-    let bit = |slot: usize| 1_u64 << (first + slot);
-    // What the batch does not have is nothing or, like all of it, not known.
-    let others_are_unknown = mix.unknown & bit(places.len()) != 0;
-    for slot in 0..count {
-        moved.of[first + slot] = 0.0;
-        moved.unknown &= !bit(slot);
-        if others_are_unknown {
-            moved.unknown |= bit(slot);
-        }
-    }
-    for (from, to) in places.iter().enumerate() {
-        moved.of[first + to] = mix.of[first + from];
-        moved.unknown &= !bit(*to);
-        if mix.unknown & bit(from) != 0 {
-            moved.unknown |= bit(*to);
-        }
     }
 }

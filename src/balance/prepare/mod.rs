@@ -5,13 +5,16 @@ mod densities;
 mod kept;
 pub(super) mod kind;
 mod label;
+mod larder;
 mod line;
 pub(super) mod pack;
 pub(super) mod per_gram;
 pub(super) mod portion;
 mod preparation;
+pub(super) mod rescale;
 pub(super) mod setup;
 mod sugar_profile;
+mod unit;
 
 use super::mix::{HIGH_POTENCY_SLOTS, Mix};
 use super::slots::Slots;
@@ -30,7 +33,7 @@ pub fn prepare(book: &Book, resolved: &Resolved, slots: &mut Slots, place: &Plac
     prepared(&mut Preparation::of(book), resolved, slots, place)
 }
 
-/// The same, with every brew and batch worked out anew: what those that are kept are held to.
+/// The same, with every ingredient, brew and batch worked out anew: what those that are kept are held to.
 pub fn prepare_afresh(
     book: &Book,
     resolved: &Resolved,
@@ -91,6 +94,7 @@ fn prepared(
     setup::add_causes(book, resolved, &mut prepared);
     prepared.findings.append(&mut preparation.findings);
     add_slot_findings(book, resolved, place, &mut prepared.findings);
+    rescale::rescale(book, &mut prepared);
     prepared
 }
 

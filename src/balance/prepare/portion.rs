@@ -67,7 +67,7 @@ pub fn portion(
     celsius: f64,
 ) -> Option<Portion> {
     match amount {
-        Amount::Grams(_) => Some(exact(1.0, scale_uncertainty(book))),
+        Amount::Grams(_) => Some(exact(1.0, offset(book, amount, 1.0))),
         Amount::Millilitres(_) | Amount::FillTo(_) | Amount::FillToRim => {
             let poured = by_volume(
                 1.0,
@@ -75,16 +75,26 @@ pub fn portion(
                 0.0,
                 density_for(book, ingredient, per_gram, celsius)?,
             );
-            // A mark is read once, whatever the volume: the reading is off by a part of the whole.
-            let millilitres = amount.number().unwrap_or(0.0);
             Some(Portion {
-                offset: mark_uncertainty(book) * millilitres * poured.grams,
+                offset: offset(book, amount, poured.grams),
                 ..poured
             })
         }
         Amount::Count(_, measure) => {
             counted(book, book.measure(measure)?, ingredient, per_gram, celsius)
         }
+    }
+}
+
+/// Grams by which a whole amount is off, whatever its size, when a unit of it weighs so many grams.
+pub(super) fn offset(book: &Book, amount: &Amount, unit: f64) -> f64 {
+    match amount {
+        Amount::Grams(_) => scale_uncertainty(book),
+        // A mark is read once, whatever the volume: the reading is off by a part of the whole.
+        Amount::Millilitres(_) | Amount::FillTo(_) | Amount::FillToRim => {
+            mark_uncertainty(book) * amount.number().unwrap_or(0.0) * unit
+        }
+        Amount::Count(..) => 0.0,
     }
 }
 

@@ -68,7 +68,10 @@ fn integral_from_zero<N: Number>(
     // The end slope goes on, so there is no bend at the ends.
     let beyond = t_celsius.value() - t_celsius.value().clamp(range_celsius.0, range_celsius.1);
     let inside = t_celsius - beyond;
-    let up_to_inside = inside * (inside * (inside * (a2 / 3.0) + a1 / 2.0) + a0);
+    let up_to_inside = inside.through(
+        |t| t * (t * (t * (a2 / 3.0) + a1 / 2.0) + a0),
+        |t| t * (t * a2 + a1) + a0,
+    );
     if beyond == 0.0 {
         return up_to_inside;
     }
@@ -86,7 +89,7 @@ fn polynomial_within<N: Number>(
 ) -> N {
     let [a0, a1, a2] = coefficients;
     let inside = t_celsius.clamp(range_celsius.0, range_celsius.1);
-    inside * (inside * a2 + a1) + a0
+    inside.through(|t| t * (t * a2 + a1) + a0, |t| t * (2.0 * a2) + a1)
 }
 
 #[cfg(test)]

@@ -59,11 +59,32 @@ pub const GLUCOSE_MONOHYDRATE_HEAT_OF_SOLUTION_KJ_PER_KG: f64 = 105.0;
 pub fn density_kg_per_m3<N: Number>(mass_fraction: N, t_celsius: N) -> N {
     let w = mass_fraction.clamp(0.0, 1.0);
     let x = (t_celsius.clamp(0.0, 100.0) - 20.0) / 100.0;
-    let excess = DENSITY_COEFFICIENTS.iter().rev().fold(N::ZERO, |sum, row| {
-        let in_fraction = row.iter().rev().fold(N::ZERO, |inner, a| (inner + *a) * w);
-        sum * x + in_fraction
-    });
+    let excess = N::of_two(w, x, excess_density, slopes_of_excess_density);
     water::density_kg_per_m3(t_celsius) + excess
+}
+
+/// By how much a solution is denser than water, kg/m³.
+fn excess_density(w: f64, x: f64) -> f64 {
+    DENSITY_COEFFICIENTS.iter().rev().fold(0.0, |sum, row| {
+        let in_fraction = row.iter().rev().fold(0.0, |inner, a| (inner + *a) * w);
+        sum * x + in_fraction
+    })
+}
+
+/// The slopes of [`excess_density`] by `w` and by `x`.
+fn slopes_of_excess_density(w: f64, x: f64) -> [f64; 2] {
+    let (mut by_w, mut sum, mut by_x) = (0.0, 0.0, 0.0);
+    for row in DENSITY_COEFFICIENTS.iter().rev() {
+        let (mut in_fraction, mut rise) = (0.0, 0.0);
+        for a in row.iter().rev() {
+            rise = rise * w + (in_fraction + a);
+            in_fraction = (in_fraction + a) * w;
+        }
+        by_w = by_w * x + rise;
+        by_x = by_x * x + sum;
+        sum = sum * x + in_fraction;
+    }
+    [by_w, by_x]
 }
 
 /// Specific heat of the dissolved sugar alone, kJ/kg of sugar/K.
@@ -113,6 +134,30 @@ mod tests {
         for t in [0.0, 20.0, 55.0, 100.0] {
             let difference = density_kg_per_m3(0.0, t) - water::density_kg_per_m3(t);
             assert!(difference.abs() < 1e-12, "at {t} °C");
+        }
+    }
+
+    #[test]
+    fn the_slopes_of_the_density_are_those_of_its_polynomial() {
+        let close = |slope: f64, more: f64, less: f64| {
+            let tried = (more - less) / 2e-5;
+            assert!(
+                (slope - tried).abs() < 1e-5 * tried.abs().max(1.0),
+                "{slope} {tried}"
+            );
+        };
+        for (w, x) in [(0.0, 0.0), (0.13, 0.35), (0.5, -0.15), (0.7, 0.7)] {
+            let [by_w, by_x] = slopes_of_excess_density(w, x);
+            close(
+                by_w,
+                excess_density(w + 1e-5, x),
+                excess_density(w - 1e-5, x),
+            );
+            close(
+                by_x,
+                excess_density(w, x + 1e-5),
+                excess_density(w, x - 1e-5),
+            );
         }
     }
 

@@ -67,8 +67,10 @@ pub fn enthalpy_kj_per_kg<N: Number>(t_celsius: N) -> N {
     let celsius = t_celsius.value();
     let inside = celsius.clamp(LIQUID_RANGE_CELSIUS.0, LIQUID_RANGE_CELSIUS.1);
     if (LIQUID_RANGE_CELSIUS.0..=LIQUID_RANGE_CELSIUS.1).contains(&celsius) {
-        let (enthalpy, _) = liquid_enthalpy_and_slope(t_celsius);
-        return enthalpy - IAPWS_ENTHALPY_AT_ZERO_KJ_PER_KG;
+        return t_celsius.through(
+            |t| liquid_enthalpy_and_slope(t).0 - IAPWS_ENTHALPY_AT_ZERO_KJ_PER_KG,
+            |t| liquid_enthalpy_and_slope(t).1,
+        );
     }
     let (enthalpy, slope) = liquid_enthalpy_and_slope(inside);
     (t_celsius - inside) * slope + (enthalpy - IAPWS_ENTHALPY_AT_ZERO_KJ_PER_KG)
@@ -95,9 +97,15 @@ pub fn density_kg_per_m3<N: Number>(t_celsius: N) -> N {
         -281.030_06e-12,
     ];
     const DENOMINATOR_SLOPE: f64 = 16.887_236e-3;
-    let t = t_celsius.clamp(LIQUID_RANGE_CELSIUS.0, LIQUID_RANGE_CELSIUS.1);
-    let numerator = NUMERATOR.iter().rev().fold(N::ZERO, |sum, a| sum * t + *a);
-    numerator / (t * DENOMINATOR_SLOPE + 1.0)
+    let inside = t_celsius.clamp(LIQUID_RANGE_CELSIUS.0, LIQUID_RANGE_CELSIUS.1);
+    let numerator = |t: f64| NUMERATOR.iter().rev().fold(0.0, |sum, a| sum * t + *a);
+    let denominator = |t: f64| t * DENOMINATOR_SLOPE + 1.0;
+    let slope = |t: f64| {
+        let powers = NUMERATOR.iter().enumerate().skip(1).rev();
+        let rise = powers.fold(0.0, |sum, (power, a)| sum * t + power as f64 * a);
+        (rise - numerator(t) / denominator(t) * DENOMINATOR_SLOPE) / denominator(t)
+    };
+    inside.through(|t| numerator(t) / denominator(t), slope)
 }
 
 /// Enthalpy of ice, kJ/kg, from liquid water at 0 °C: minus the heat of fusion at 0 °C, less as it is colder.
@@ -119,8 +127,8 @@ pub fn ice_density_kg_per_m3<N: Number>(t_celsius: N) -> N {
 }
 
 /// Enthalpy on the IAPWS scale and its slope at a temperature within the table.
-fn liquid_enthalpy_and_slope<N: Number>(t_celsius: N) -> (N, N) {
-    let position = t_celsius.value() / NODE_SPACING_KELVIN;
+fn liquid_enthalpy_and_slope(t_celsius: f64) -> (f64, f64) {
+    let position = t_celsius / NODE_SPACING_KELVIN;
     #[expect(
         clippy::cast_possible_truncation,
         clippy::cast_sign_loss,

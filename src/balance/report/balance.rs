@@ -11,7 +11,7 @@ use crate::balance::measurand::{MEASURANDS, Measurand};
 use crate::balance::prepare::prepare;
 use crate::balance::slots::Slots;
 use crate::balance::solve::figures::{
-    Figures, figures, heat_of_wall, layers_when_off, pour, solved_count, sums,
+    Figures, evaluate, heat_of_wall, layers_when_off, pour, solved_count, sums,
 };
 use crate::balance::solve::prepared::Prepared;
 use crate::balance::solve::slopes::{effects, effects_on_layers};
@@ -340,10 +340,10 @@ pub(super) fn balance_resolved(
 pub fn balance(book: &Book, resolved: Resolved, place: &Place) -> Balance {
     let mut slots = Slots::default();
     let prepared = prepare(book, &resolved, &mut slots, place);
-    let figures = figures(&prepared);
+    let sums = sums(&prepared);
+    let figures = evaluate(&sums, &prepared.setup);
     let contributions = contributions(&prepared);
     let served = figures.of[Measurand::ServingTemperature.slot()];
-    let sums = sums(&prepared);
     let drink = WholeDrink {
         mixed: &pour(&sums, &prepared.setup).drink,
         volume: figures.of[Measurand::Volume.slot()],

@@ -79,10 +79,27 @@ impl LastSip {
     }
 
     fn best_at(&self) -> Option<usize> {
+        self.best_at_from(0.0)
+    }
+
+    /// Where the best of the sips is that are drunk no earlier.
+    fn best_at_from(&self, minutes: f64) -> Option<usize> {
         let distances = self.sips.iter().enumerate();
-        let known = distances.filter_map(|(at, sip)| Some((at, sip.distance?)));
+        let later = distances.filter(|(_, sip)| sip.minutes >= minutes);
+        let known = later.filter_map(|(at, sip)| Some((at, sip.distance?)));
         let best = known.min_by(|(_, a), (_, b)| a.total_cmp(b));
         best.map(|(at, _)| at)
+    }
+
+    /// What there is to say of a drink that is on the way for so many minutes; `None` when nobody knows, or it is on the way for longer
+    /// than it was followed.
+    pub fn arrival(&self, minutes: f64) -> Option<LastSipRemark> {
+        let sip = self.sips.iter().find(|sip| sip.minutes >= minutes)?;
+        let best = &self.sips[self.best_at_from(minutes)?];
+        Some(LastSipRemark::Arrives {
+            sip: sip.clone(),
+            best_minutes: best.minutes,
+        })
     }
 
     /// The first and the last of the sips around the best one that are within a step on every axis; `None` when even the best is not.
@@ -115,6 +132,13 @@ pub enum LastSipRemark {
     End(Sip),
     /// How fast its ice melts and it warms.
     Melts(MeltRate),
+    /// What it is when it comes to its guest, and when it is at its best from then on, in minutes since it was handed over.
+    Arrives {
+        /// The sip then.
+        sip: Sip,
+        /// The minutes of the best one.
+        best_minutes: f64,
+    },
 }
 
 impl LastSip {

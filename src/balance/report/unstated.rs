@@ -20,12 +20,13 @@ pub(super) fn unstated(prepared: &Prepared, lines: &[LineShare]) -> Vec<Unstated
         if share.count == 0.0 {
             continue;
         }
-        for component in Component::ALL {
+        let gaps = Component::ALL.into_iter();
+        for component in gaps.filter(|component| !line.per_unit.knows(*component)) {
             let gap = Unstated {
                 ingredient: line.ingredient.clone(),
                 component,
             };
-            if !line.per_unit.knows(component) && !unstated.contains(&gap) {
+            if !unstated.contains(&gap) {
                 unstated.push(gap);
             }
         }

@@ -76,6 +76,15 @@ pub struct Sums<N = f64> {
 }
 
 impl<N: Number> Sums<N> {
+    /// Puts plain numbers in place of all of them, which do not move.
+    pub(super) fn put_plain(&mut self, plain: &Sums) {
+        self.mixed.put_plain(&plain.mixed);
+        self.cup_ice.put_plain(&plain.cup_ice);
+        self.toppings.put_plain(&plain.toppings);
+        self.on_top.put_plain(&plain.on_top);
+        self.loose_ice = N::from(plain.loose_ice);
+    }
+
     /// The sums with plain numbers, as others that do not move.
     pub(super) fn lifted(plain: &Sums) -> Self {
         Self {
@@ -559,7 +568,7 @@ fn ice_bed<N: Number>(poured: &Poured<N>, setup: &Setup<N>) -> N {
 }
 
 /// The figures of a sum.
-pub(super) fn evaluate<N: Number>(sums: &Sums<N>, setup: &Setup<N>) -> Figures<N> {
+pub(in crate::balance) fn evaluate<N: Number>(sums: &Sums<N>, setup: &Setup<N>) -> Figures<N> {
     let poured = pour(sums, setup);
     let mut whole = poured.drink;
     whole += &sums.toppings;

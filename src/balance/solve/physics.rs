@@ -16,17 +16,25 @@ use crate::balance::published::{sugar_solution, water};
 /// Range in which a temperature is searched, °C.
 const TEMPERATURE_RANGE: (f64, f64) = (-60.0, 130.0);
 
-/// Newton stops when a step is smaller than this, K.
+/// A bracket is narrow enough below this, K.
 const TEMPERATURE_TOLERANCE: f64 = 1e-9;
 
-/// Newton stops when a step is smaller than this, g of ice.
+/// Newton stops behind a step that is smaller than this, K: specific heats change by less than 0.01 of themselves in a kelvin, so
+/// what is left is below 1e-10 K.
+const LAST_STEP_KELVIN: f64 = 1e-4;
+
+/// A bracket is narrow enough below this, g of ice.
 const ICE_TOLERANCE: f64 = 1e-9;
+
+/// Newton stops behind a step that is smaller than this, g of ice: the freezing point of what is liquid bends so little that what is
+/// left is below 1e-9 g, unless there is less than a gram of it.
+const LAST_STEP_GRAMS: f64 = 1e-5;
 
 /// Heat that may be left over when all water is ice, kJ; more means that everything is frozen and colder still.
 const FROZEN_THROUGH_KJ: f64 = 1e-6;
 
 /// The masses that hold heat and take room, g; ice apart.
-#[derive(Clone, Copy, Debug)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 struct Substances<N> {
     water: N,
     sugar: N,
@@ -38,6 +46,17 @@ struct Substances<N> {
 }
 
 impl<N: Number> Substances<N> {
+    /// Nothing, which nothing moves.
+    const NONE: Self = Self {
+        water: N::ZERO,
+        sugar: N::ZERO,
+        carbohydrate: N::ZERO,
+        protein: N::ZERO,
+        fat: N::ZERO,
+        fibre: N::ZERO,
+        mineral: N::ZERO,
+    };
+
     /// Reads the masses of a mix; `melted` grams of its ice count as water.
     fn of(mix: &Mix<N>, melted: N) -> Self {
         let sugar = mix.get(Component::Sugars) + mix.get(Component::Polyols);
@@ -93,6 +112,9 @@ impl<N: Number> Substances<N> {
 
     /// Volume at a temperature, ml: sugar with all the water by the sugar-solution relation, the rest beside it.
     fn volume(&self, celsius: N) -> N {
+        if *self == Self::NONE {
+            return N::ZERO;
+        }
         let solution = self.water + self.sugar;
         let foods = self.foods().iter().fold(N::ZERO, |sum, (food, grams)| {
             sum + *grams / food.density_kg_per_m3(celsius)
@@ -269,11 +291,10 @@ impl Substances<f64> {
 fn temperature<N: Number>(substances: &Substances<N>, wall: N, heat: N) -> N {
     let plain = substances.plain();
     let celsius = plain_temperature(&plain, wall.value(), heat.value());
-    let slope = plain.heat_capacity(celsius) + wall.value();
     N::root(
         celsius,
         |celsius| substances.enthalpy(celsius) + wall * celsius - heat,
-        slope,
+        |celsius| plain.heat_capacity(celsius) + wall.value(),
     )
 }
 
@@ -288,14 +309,15 @@ fn plain_temperature(substances: &Substances<f64>, wall: f64, heat: f64) -> f64 
             low = celsius;
         }
         let newton = celsius - excess / (substances.heat_capacity(celsius) + wall);
-        let next = if newton > low && newton < high {
-            newton
+        let is_newton = newton > low && newton < high;
+        let (next, close) = if is_newton {
+            (newton, LAST_STEP_KELVIN)
         } else {
-            f64::midpoint(low, high)
+            (f64::midpoint(low, high), TEMPERATURE_TOLERANCE)
         };
         let step = (next - celsius).abs();
         celsius = next;
-        if step < TEMPERATURE_TOLERANCE {
+        if step < close {
             break;
         }
     }
@@ -329,8 +351,7 @@ fn part_frozen<N: Number>(mix: &Mix<N>, wall: N, heat: N, freezing: Freezing<N>)
     if left_over > FROZEN_THROUGH_KJ {
         return frozen_through(mix, wall, heat, coldest);
     }
-    let (left, slope) = plain.ice_left();
-    let left = N::root(left, excess, slope);
+    let left = N::root(plain.ice_left(), excess, |left| plain.excess(left).2);
     Equilibrium {
         celsius: celsius_with(left),
         ice_left: left,
@@ -367,8 +388,8 @@ impl Frozen<'_> {
         (celsius, more, slope)
     }
 
-    /// The mass of ice by a Newton iteration in a bracket, g, and the slope there.
-    fn ice_left(&self) -> (f64, f64) {
+    /// The mass of ice by a Newton iteration in a bracket, g.
+    fn ice_left(&self) -> f64 {
         let ice = self.mix.get(Component::Ice);
         let water = self.mix.get(Component::Water) + ice;
         let (mut least, mut most) = (0.0, water);
@@ -383,19 +404,20 @@ impl Frozen<'_> {
                 most = left;
             }
             let newton = left - more / slope;
-            let next = if newton > least && newton < most {
-                newton
+            let is_newton = newton > least && newton < most;
+            let (next, close) = if is_newton {
+                (newton, LAST_STEP_GRAMS)
             } else {
-                f64::midpoint(least, most)
+                (f64::midpoint(least, most), ICE_TOLERANCE)
             };
             let step = (next - left).abs();
             left = next;
-            if step < ICE_TOLERANCE {
+            if step < close {
                 break;
             }
             at = self.excess(left);
         }
-        (left, at.2)
+        left
     }
 }
 
@@ -413,9 +435,10 @@ fn frozen_through<N: Number>(mix: &Mix<N>, wall: N, heat: N, at_most: f64) -> Eq
         plain.enthalpy(celsius) + frozen + plain_wall * celsius - plain_heat
     };
     let celsius = crossing((TEMPERATURE_RANGE.0, at_most), 0.0, excess);
-    let slope = plain.heat_capacity(celsius)
-        + plain_ice * water::ice_specific_heat_kj_per_kg_k(celsius) / 1000.0
-        + plain_wall;
+    let slope = |celsius: f64| {
+        let of_ice = water::ice_specific_heat_kj_per_kg_k(celsius) / 1000.0;
+        plain.heat_capacity(celsius) + plain_ice * of_ice + plain_wall
+    };
     let left_over = |celsius: N| {
         let frozen = ice_left * water::ice_enthalpy_kj_per_kg(celsius) / 1000.0;
         solids.enthalpy(celsius) + frozen + wall * celsius - heat

@@ -1,5 +1,7 @@
 //! A version whose look-ups are done: what the solver takes.
 
+use std::hash::{Hash, Hasher};
+
 use super::cooling::CoolingCurve;
 use super::physics::{Freezing, Wall};
 use crate::balance::assumption::Assumption;
@@ -225,12 +227,42 @@ pub struct Prepared {
     pub slots: Slots,
     /// Every cause of uncertainty, each once.
     pub causes: Vec<Cause>,
+    /// A mark of each cause, by which most of the others are told from it at a glance.
+    marks: Vec<u64>,
     /// What the causes do to the setup.
     pub setup_changes: Vec<(usize, SetupChange)>,
     /// What could not be looked up.
     pub findings: Vec<Finding>,
     /// What is taken for granted in its lines.
     pub assumptions: Vec<AssumedIn>,
+}
+
+/// Mixes a value down to one word: equal values have equal marks.
+struct Mark(u64);
+
+impl Mark {
+    fn of(value: &impl Hash) -> u64 {
+        let mut mark = Self(0);
+        value.hash(&mut mark);
+        mark.finish()
+    }
+}
+
+impl Hasher for Mark {
+    fn finish(&self) -> u64 {
+        self.0
+    }
+
+    fn write(&mut self, bytes: &[u8]) {
+        // An odd number with as many ones as noughts, in no order.
+        const SPREAD: u64 = 0x9E37_79B9_7F4A_7C15;
+        for chunk in bytes.chunks(size_of::<u64>()) {
+            let mut word = [0; size_of::<u64>()];
+            word[..chunk.len()].copy_from_slice(chunk);
+            let mixed = (self.0 ^ u64::from_le_bytes(word)).wrapping_mul(SPREAD);
+            self.0 = mixed.rotate_left(32);
+        }
+    }
 }
 
 /// Something that is taken for granted in a line.
@@ -251,6 +283,7 @@ impl Prepared {
             setup: *setup,
             slots: Slots::default(),
             causes: Vec::new(),
+            marks: Vec::new(),
             setup_changes: Vec::new(),
             findings: Vec::new(),
             assumptions: Vec::new(),
@@ -259,9 +292,12 @@ impl Prepared {
 
     /// The index of a cause, entered when it is new.
     pub(in crate::balance) fn cause(&mut self, cause: Cause) -> usize {
-        if let Some(known) = self.causes.iter().position(|known| *known == cause) {
-            return known;
+        let mark = Mark::of(&cause);
+        let mut known = self.marks.iter().zip(&self.causes);
+        if let Some(at) = known.position(|(known, other)| *known == mark && *other == cause) {
+            return at;
         }
+        self.marks.push(mark);
         self.causes.push(cause);
         self.causes.len() - 1
     }

@@ -53,13 +53,17 @@ fn each_cause<const DRINKS: usize>(
     let count = prepared.causes.len();
     let mut effects = vec![[[0.0; MEASURANDS]; DRINKS]; count];
     let solved = Solved::of(prepared);
+    // One place for all of them: it is large.
+    let mut sums = Sums::lifted(&solved.others);
     for first in (0..count).step_by(AT_ONCE) {
         let setup = moving_setup(prepared, first);
-        let sums = solved.sums(&setup, first);
+        solved.put_sums(&mut sums, &setup, first);
         let drinks = slopes(&sums, &setup);
         for (cause, effect) in effects.iter_mut().enumerate().skip(first).take(AT_ONCE) {
             for (of_drink, figures) in effect.iter_mut().zip(&drinks) {
-                *of_drink = figures.of.map(|figure| figure.by[cause - first]);
+                for (effect, figure) in of_drink.iter_mut().zip(&figures.of) {
+                    *effect = figure.by[cause - first];
+                }
             }
             if effect.iter().flatten().all(|slope| slope.is_finite()) {
                 continue;
@@ -142,24 +146,23 @@ impl<'prepared> Solved<'prepared> {
         }
     }
 
-    /// The sums and how they move with the causes from one on.
-    fn sums(&self, setup: &Setup<Moving>, first: usize) -> Sums<Moving> {
-        let mut sums = Sums::lifted(&self.others);
+    /// Puts in the sums and how they move with the causes from one on.
+    fn put_sums(&self, sums: &mut Sums<Moving>, setup: &Setup<Moving>, first: usize) {
+        sums.put_plain(&self.others);
         for line in self
             .prepared
             .lines
             .iter()
             .filter(|line| line.fill.is_none())
         {
-            add_slopes(&mut sums, line, line.count, first, true);
+            add_slopes(sums, line, line.count, first, true);
         }
         let Some((at, Some(filling))) = self.filling else {
-            return sums;
+            return;
         };
         let line = &self.prepared.lines[at];
-        let units = filled_units(&sums, setup, line, filling, first);
-        add_units(&mut sums, line, units, first, true);
-        sums
+        let units = filled_units(sums, setup, line, filling, first);
+        add_units(sums, line, units, first, true);
     }
 }
 
@@ -188,7 +191,7 @@ fn filled_units(
         reached(&sums, &pour(&sums, setup), setup, line, filling.fill)
     };
     if filling.count > 0.0 {
-        return Moving::root(filling.count, reached_with, filling.reaches).max(Moving::ZERO);
+        return Moving::root(filling.count, reached_with, |_| filling.reaches).max(Moving::ZERO);
     }
     // The others fill it up already, unless they are a little less.
     let mark = filling.fill.mark(setup).unwrap_or(0.0);

@@ -170,6 +170,15 @@ fn settings(book: &Book, list: &mut Checklist) {
         let what = FigureName::Level(excerpt(&level.name, NAME));
         list.in_range(Place::Settings, what, level.percent, LEVEL);
     }
+    for doubt in &settings.doubts {
+        list.in_range(
+            Place::Settings,
+            FigureName::DoubtTimes,
+            doubt.times,
+            ranges::DOUBT_TIMES,
+        );
+        list.date(Place::Settings, Some(&doubt.date));
+    }
     instruments(book, list);
     steps(book, list);
 }

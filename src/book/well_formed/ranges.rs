@@ -13,3 +13,6 @@ pub(super) const DRINKING_TEMPERATURE: FigureRange = FigureRange::new(-10.0, 100
 
 /// Sugar and ice levels.
 pub(super) const LEVEL: FigureRange = FigureRange::new(0.0, 200.0, "%");
+
+/// What doubts are multiplied by.
+pub(super) const DOUBT_TIMES: FigureRange = FigureRange::new(0.05, 20.0, "");

@@ -4,10 +4,10 @@ use std::collections::BTreeSet;
 
 use super::checklist::Checklist;
 use super::counter::PRICES;
-use super::ranges::{DRINKING_TEMPERATURE, FOOD_TEMPERATURE, LEVEL};
+use super::ranges::{DOUBT_TIMES, DRINKING_TEMPERATURE, FOOD_TEMPERATURE, LEVEL};
 use crate::book::{
     Amount, Book, Change, Entry, FigureName, FigureRange, FindingKind, Form, IdKind, Line, LineId,
-    Place, Recipe, Resolved, Stage, State, Version, VersionId, resolve,
+    Place, Recipe, Resolved, Stage, Standing, State, Version, VersionId, resolve,
 };
 
 /// Largest amount of one line, in g, ml or uses: ten litres are more than any cup of a counter holds.
@@ -52,6 +52,7 @@ pub(super) fn check(book: &Book, item: &Recipe, list: &mut Checklist) {
         }
     }
     approvals(book, item, &known, list);
+    readings(item, list);
 }
 
 /// Checks what every version comes to. What is in a circle, or builds on one, is resolved by itself.
@@ -112,8 +113,25 @@ fn resolved(
         list.dangling(whole(), IdKind::Vessel, &book.vessels, id);
     }
     let state = version.map_or(item.state, |version| version.state);
+    match item.standing_in(state, version.map(|version| &version.id), resolved) {
+        Standing::MarkedOnly => list.warning(state_of(item, version), FindingKind::MarkedOnly),
+        Standing::ChangedSince(approval) => {
+            let date = approval.date.clone();
+            let kind = FindingKind::ChangedSinceApproval { date };
+            list.warning(state_of(item, version), kind);
+        }
+        _ => {}
+    }
     if state != State::Retired {
         no_longer_sold(book, resolved, whole, list);
+    }
+}
+
+/// Where the state of a recipe or version stands.
+fn state_of(item: &Recipe, version: Option<&Version>) -> Place {
+    match version {
+        None => Place::Recipe(item.id.clone(), "state"),
+        Some(version) => Place::Version(item.id.clone(), version.id.clone()),
     }
 }
 
@@ -132,6 +150,26 @@ fn no_longer_sold(
             let ingredient = ingredient.clone();
             list.warning(whole(), FindingKind::NoLongerSold { ingredient });
         }
+    }
+}
+
+/// What can be read of a cup, in the unit of what was read.
+const READING: FigureRange = FigureRange::new(-100.0, 10_000.0, "");
+
+/// Standard uncertainties of readings, and of what was foretold of them.
+const READING_DOUBT: FigureRange = FigureRange::new(0.0, 10_000.0, "");
+
+fn readings(item: &Recipe, list: &mut Checklist) {
+    let place = || Place::Recipe(item.id.clone(), "readings");
+    for reading in &item.readings {
+        list.date(place(), Some(&reading.date));
+        for value in [reading.value, reading.foretold] {
+            list.in_range(place(), FigureName::Reading, value, READING);
+        }
+        for u in [reading.u, reading.foretold_u, reading.of_class] {
+            list.in_range(place(), FigureName::Uncertainty, u, READING_DOUBT);
+        }
+        list.in_range(place(), FigureName::DoubtTimes, reading.times, DOUBT_TIMES);
     }
 }
 

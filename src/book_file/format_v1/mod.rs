@@ -24,9 +24,9 @@ pub(crate) use tasting::{Tasting, TastingOutcome};
 pub(crate) use temperature::{TEMPERATURE, Temperature};
 pub(crate) use translation::Translation;
 pub(crate) use words::{
-    Allergen, AllergenList, CarbohydrateKind, ClosureKind, EnergyUnit, Evidence, Filling, Form,
-    HighPotencySweetener, MeasureKind, PolyolKind, Role, SaltUnit, Stage, State, VesselKind,
-    Yardstick,
+    Allergen, AllergenList, CarbohydrateKind, ClosureKind, CupQuantity, DoubtClass, EnergyUnit,
+    Evidence, Filling, Form, HighPotencySweetener, MeasureKind, PolyolKind, Role, SaltUnit, Stage,
+    State, VesselKind, Yardstick,
 };
 
 use serde::Deserialize;

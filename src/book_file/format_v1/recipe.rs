@@ -3,7 +3,7 @@
 use super::super::checker::Checker;
 use super::earlier::EarlierStates;
 use super::stored::{Stored, file_group, in_file};
-use super::{Role, Stage, State, Temperature, Translation};
+use super::{CupQuantity, Role, Stage, State, Temperature, Translation};
 use crate::book::MOST_LINES;
 
 in_file! {
@@ -20,6 +20,7 @@ in_file! {
         sugar_level: Option<f64> = nothing,
         versions: Vec<Version> = nothing,
         approvals: Vec<Approval> = nothing,
+        readings: Vec<FiledReading> = nothing,
         note: String = nothing,
         earlier: EarlierStates<Resolved> = nothing,
         translations: Vec<Translation> = nothing,
@@ -109,6 +110,21 @@ in_file! {
         SugarLevel(sugar_level: Option<f64>),
         ;
         const MOST: usize = MOST_LINES;
+    }
+}
+
+in_file! {
+    struct FiledReading {
+        version: Option<String> = nothing,
+        date: String,
+        by: String = nothing,
+        what: CupQuantity,
+        value: f64,
+        u: f64,
+        foretold: f64,
+        foretold_u: f64,
+        of_class: f64,
+        times: f64,
     }
 }
 

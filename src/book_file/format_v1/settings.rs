@@ -3,7 +3,7 @@
 use super::super::checker::Checker;
 use super::earlier::EarlierStates;
 use super::stored::{Stored, file_group, in_file};
-use super::{AllergenList, Temperature, Translation, Yardstick};
+use super::{AllergenList, DoubtClass, Temperature, Translation, Yardstick};
 
 in_file! {
     #[derive(Default)]
@@ -23,6 +23,7 @@ in_file! {
         ice_left: Option<f64> = nothing,
         sales_tax_percent: Option<f64> = nothing,
         instruments: Instruments = nothing,
+        doubts: Vec<RescaledDoubt> = nothing,
         steps: Vec<StepSetting> = nothing,
         yardsticks: Vec<Yardstick> = nothing,
         sugar_levels: Vec<NamedLevel> = nothing,
@@ -56,6 +57,18 @@ in_file! {
         scale_grams: Option<f64> = nothing,
         thermometer_kelvin: Option<f64> = nothing,
         jug_percent: Option<f64> = nothing,
+    }
+}
+
+in_file! {
+    struct RescaledDoubt {
+        class: DoubtClass,
+        times: f64,
+        date: String,
+        by: String = nothing,
+        reason: String = nothing,
+        readings: u32 = nothing,
+        inside: u32 = nothing,
     }
 }
 

@@ -48,5 +48,7 @@ words! {
     Role { Base, Flavour, Creamer, Sweetener, Tea, Water, Ice, Topping, Garnish }
     Stage { Mixed, Topping, OnTop, Steeped }
     State { Draft, OnTrial, Approved, Retired }
+    DoubtClass { Dose, Temperature, Composition, Sweetness, Flavour }
+    CupQuantity { Temperature, Brix, Weight }
     Yardstick { SingaporeGrade, UkFrontOfPack, WhoFreeSugars, UkFreeSugars }
 }

@@ -155,13 +155,15 @@ pub(in crate::command_line) fn finding(kind: &FindingKind) -> Fact {
         FindingKind::MoreAnswersThanPeople { answers, named } => {
             json!({ "answers": answers, "named": named })
         }
+        FindingKind::ChangedSinceApproval { date } => json!({ "date": date }),
         FindingKind::MoreFindings { listed } => json!({ "listed": listed }),
         FindingKind::NeverCalibrated
         | FindingKind::SeveralFillAmounts
         | FindingKind::TooManyToCheck
         | FindingKind::FillOutOfReach
         | FindingKind::NotALeaf
-        | FindingKind::NoCup => json!({}),
+        | FindingKind::NoCup
+        | FindingKind::MarkedOnly => json!({}),
     };
     Fact::new(kind.key(), arguments)
 }
@@ -269,6 +271,7 @@ fn figure_name(name: &FigureName) -> &'static str {
         FigureName::Tasters => "tasters",
         FigureName::TimesAsMuch => "times-as-much",
         FigureName::TastedTimes => "tasted-times",
+        FigureName::DoubtTimes => "doubt-times",
         FigureName::ScaleStep => "scale-step",
         FigureName::ThermometerError => "thermometer-error",
         FigureName::MarkError => "mark-error",

@@ -21,6 +21,15 @@ pub(in crate::command_line) fn last_sip_remark(remark: &LastSipRemark) -> Fact {
             "end",
             json!({ "minutes": sip.minutes, "celsius": sip.temperature.value }),
         ),
+        LastSipRemark::Arrives { sip, best_minutes } => Fact::new(
+            "arrives",
+            json!({
+                "minutes": sip.minutes,
+                "celsius": sip.temperature.value,
+                "level": sip.is_level(),
+                "best_minutes": best_minutes,
+            }),
+        ),
         LastSipRemark::Melts(rate) => Fact::new(
             "melts",
             json!({

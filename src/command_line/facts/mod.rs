@@ -11,6 +11,7 @@ mod ingredient;
 mod last_sip;
 mod load;
 mod reason;
+mod record;
 mod tasting;
 mod why_off;
 mod yardstick;
@@ -24,6 +25,7 @@ pub(super) use ingredient::{assumption, no_figure, statement};
 pub(super) use last_sip::{last_sip_remark, other_way};
 pub(super) use load::load_error;
 pub(super) use reason::{adapted, means, no_levels, suggestion, swap_reason, unadaptable};
+pub(super) use record::{record_verdict, rescaled_doubt, scored};
 pub(super) use tasting::{
     brix_caution, brix_comparison, brix_not_computed, drink_effect, effect, proposal, remark,
     stopping, tasting_outcome, unbalanced, weighed_tasting,

@@ -8,4 +8,7 @@ mod effect;
 mod weighing;
 
 pub use effect::{DrinkEffect, effects};
-pub use weighing::{Factor, Learned, Proposal, SetAside, WeighedTasting, learned};
+pub use weighing::{
+    Factor, ForetoldTasting, Learned, Proposal, SetAside, WeighedTasting, foretold_tastings,
+    learned,
+};

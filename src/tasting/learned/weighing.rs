@@ -3,9 +3,13 @@
 use std::collections::BTreeMap;
 
 use super::super::blind_test::blind_answers;
-use super::super::evidence::{ComparedCups, CupIntensity, TastingResult, evidence};
+use super::super::evidence::{
+    ComparedCups, CupIntensity, Foretold, TastingResult, evidence, foretold_in_turn,
+};
 use super::cups::{CupTaste, stated_uncertainty, taste};
-use crate::book::{Axis, Book, IngredientId, TastedFactor, Tasting, TastingId, TastingOutcome};
+use crate::book::{
+    Axis, Book, DoubtClass, IngredientId, TastedFactor, Tasting, TastingId, TastingOutcome,
+};
 
 /// How much may still pass for cups that were matched, in noticeable steps (assumed).
 const MATCHED_WITHIN: f64 = 0.5;
@@ -170,6 +174,53 @@ pub fn learned(book: &Book) -> Learned {
     }
 }
 
+/// A tasting beside what had been foretold of it.
+#[derive(Clone, Debug, PartialEq)]
+pub struct ForetoldTasting {
+    /// Which one.
+    pub tasting: TastingId,
+    /// Whose doubts it tells of.
+    pub class: DoubtClass,
+    /// What was foretold when the doubts of packs and assumptions are multiplied with each of some factors, in their order.
+    pub foretold: Vec<Foretold>,
+}
+
+/// What the packs and the tastings of the days before foretold of each tasting that counts, in the order of their days. The doubts of
+/// packs and assumptions are multiplied with each of `times` instead of what the book multiplies them with.
+pub fn foretold_tastings(book: &Book, times: &[f64]) -> Vec<ForetoldTasting> {
+    let mut unscaled = book.clone();
+    unscaled.settings.doubts.clear();
+    let counting = unscaled.tastings.iter().filter(|tasting| tasting.counts);
+    let mut held: Vec<(&Tasting, Result<Held, SetAside>)> = counting
+        .map(|tasting| (tasting.as_ref(), hold(&unscaled, tasting)))
+        .filter(|(_, held)| held.is_ok())
+        .collect();
+    held.sort_by(|(one, _), (other, _)| one.date.cmp(&other.date));
+    let factors = factors(&unscaled, &held);
+    let place_of: BTreeMap<&Factor, usize> =
+        (0..).zip(&factors).map(|(at, one)| (&one.0, at)).collect();
+    let compared: Vec<ComparedCups> = held
+        .iter()
+        .filter_map(|(_, held)| Some(held.as_ref().ok()?.compared(&place_of)))
+        .collect();
+    let by_times: Vec<Vec<Option<Foretold>>> = times
+        .iter()
+        .map(|times| {
+            let priors: Vec<f64> = factors.iter().map(|(_, before)| before * times).collect();
+            foretold_in_turn(&priors, &compared)
+        })
+        .collect();
+    let each = held.iter().enumerate().filter_map(|(at, (tasting, held))| {
+        let of_it = by_times.iter().map(|foretold| foretold[at]);
+        Some(ForetoldTasting {
+            tasting: tasting.id.clone(),
+            class: held.as_ref().ok()?.what.doubts(),
+            foretold: of_it.collect::<Option<Vec<_>>>()?,
+        })
+    });
+    each.collect()
+}
+
 /// The factors that the tastings can tell, each with its uncertainty before them, in the order of the book. The first ingredient of
 /// a flavour is what the others are measured by: a house unit has no other meaning.
 fn factors(book: &Book, held: &[(&Tasting, Result<Held, SetAside>)]) -> Vec<(Factor, f64)> {
@@ -196,7 +247,8 @@ fn factors(book: &Book, held: &[(&Tasting, Result<Held, SetAside>)]) -> Vec<(Fac
                 ingredient: item.id.clone(),
                 what: what.clone(),
             };
-            factors.push((factor, if is_first { 0.0 } else { stated }));
+            let before = stated * book.settings.doubt_times(what.doubts());
+            factors.push((factor, if is_first { 0.0 } else { before }));
         }
     }
     factors

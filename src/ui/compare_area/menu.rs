@@ -1,7 +1,7 @@
 //! The whole menu as one table: which drinks are shown, how they are sorted, and what becomes of those that are ticked.
 
 use egui::containers::menu::{MenuButton, MenuConfig};
-use egui::{Button, Checkbox, PopupCloseBehavior, RichText, TextEdit, Ui};
+use egui::{Button, Checkbox, PopupCloseBehavior, RichText, ScrollArea, TextEdit, Ui};
 
 use super::menu_rows::{TICK, as_table, rows_ui};
 use super::menu_state::{COLUMNS, OrderOfMenu, RowsOfMenu, Shows};
@@ -14,13 +14,34 @@ use crate::ui::spreadsheet::copy_ui;
 use crate::ui::swap_area::{Parts, progress_ui};
 use crate::ui::theme::{self, grid};
 use crate::ui::view_state::ViewState;
-use crate::ui::words::{Spoken, paragraph_ui, quiet_ui};
+use crate::ui::words::{paragraph_ui, quiet_ui};
 use crate::workbench::{Action, LookState};
 
 /// The widest field that finds, in points.
 const FIND: f32 = 60.0 * grid::STEP;
 
+/// A table of fewer rows than this is no table: in a lower window the sheet is scrolled.
+const LEAST_ROWS: f32 = 5.0 * grid::TARGET;
+/// What stands above the rows and below them, in points.
+const AROUND_ROWS: f32 = 4.0 * grid::TARGET + grid::APART;
+
 pub(super) fn menu_ui(
+    ui: &mut Ui,
+    screen: &Screen<'_>,
+    state: &mut CompareState,
+    view: &mut ViewState,
+    actions: &mut Vec<Action>,
+) {
+    if ui.available_height() >= LEAST_ROWS + AROUND_ROWS {
+        return table_ui(ui, screen, state, view, actions);
+    }
+    let sheet = ScrollArea::vertical()
+        .id_salt("the whole menu")
+        .auto_shrink(false);
+    sheet.show(ui, |ui| table_ui(ui, screen, state, view, actions));
+}
+
+fn table_ui(
     ui: &mut Ui,
     screen: &Screen<'_>,
     state: &mut CompareState,
@@ -38,7 +59,6 @@ pub(super) fn menu_ui(
     let menu = &state.menu;
     let order = screen.answers.to(&OrderOfMenu {
         rows: rows.clone(),
-        spoken: Spoken::by(speaker),
         shows: menu.shows,
         find: menu.find.clone(),
         without: menu.without.clone(),
@@ -46,11 +66,11 @@ pub(super) fn menu_ui(
     });
     let width = ui.available_width() - ui.spacing().scroll.allocated_width();
     let shown = columns_from(&COLUMNS, width - TICK, state.menu.first_column);
-    let counts = (order.len(), rows.0.len());
+    let counts = (order.len(), rows.0.rows.len());
     commands_ui(ui, screen, counts, &shown, state, view);
     ui.add_space(grid::TIGHT);
     if order.is_empty() {
-        nothing_ui(ui, screen, rows.0.is_empty(), state);
+        nothing_ui(ui, screen, rows.0.rows.is_empty(), state);
         return;
     }
     let is_current = state.menu.look.state == LookState::Done;
@@ -68,12 +88,19 @@ pub(super) fn menu_ui(
         });
         ui.add_space(grid::TIGHT);
         let foot = grid::TARGET + grid::NEAR;
-        let room = egui::vec2(ui.available_width(), ui.available_height() - foot);
+        // What is scrolled has no end of its own.
+        let height = ui.available_height() - foot;
+        let height = if height.is_finite() {
+            height.max(LEAST_ROWS)
+        } else {
+            LEAST_ROWS
+        };
+        let room = egui::vec2(ui.available_width(), height);
         ui.allocate_ui(room, |ui| {
             rows_ui(
                 ui,
                 screen,
-                (&rows.0, &order),
+                (&rows.0.rows, &order),
                 (&shown, width),
                 &mut state.menu,
                 view,
@@ -82,7 +109,7 @@ pub(super) fn menu_ui(
     });
     let of = speaker.word("compare-menu-table");
     copy_ui(ui, of, || {
-        as_table(speaker, order.iter().map(|at| &rows.0[*at]))
+        as_table(speaker, order.iter().map(|at| &rows.0.rows[*at]))
     });
 }
 

@@ -10,6 +10,7 @@ use super::menu_state::{
     known,
 };
 use crate::balance::{Measurand, Reported};
+use crate::book::ApprovalMark;
 use crate::cards::MenuRow;
 use crate::quantity::Uncertain;
 use crate::say::{Speaker, say};
@@ -244,13 +245,12 @@ fn of_drink(
     Value::of_reported(speaker, reported, measurand, decimals)
 }
 
-/// "approved"; of a version that was approved and has changed since, how far it is.
+/// "approved"; of a version that was approved and has changed since, or that is only marked so, just that.
 fn state_words(speaker: Speaker<'_>, row: &MenuRow) -> &'static str {
-    let is_changed = !row.is_approved && row.state == crate::book::State::Approved;
-    if is_changed {
-        speaker.word("compare-menu-changed")
-    } else {
-        speaker.state(row.state)
+    match row.mark {
+        Some(ApprovalMark::Nothing) => speaker.word("state-marked-only"),
+        Some(ApprovalMark::ChangedSince) => speaker.word("compare-menu-changed"),
+        Some(ApprovalMark::AsApproved) | None => speaker.state(row.state),
     }
 }
 

@@ -1,16 +1,14 @@
 //! What the table of the whole menu remembers between frames, which of its rows are shown, and in which order.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeSet;
 use std::hash::{Hash, Hasher};
 use std::sync::Arc;
 
 use crate::balance::{Reported, Verdict};
-use crate::book::{Allergen, Recipe, State, WantedWords};
+use crate::book::{Allergen, ApprovalMark, State, WantedWords};
 use crate::cards::MenuRow;
-use crate::ui::drink_menu::WordsOfDrinks;
 use crate::ui::sorted_list::{Column, Sort, numbers, words};
-use crate::ui::words::Spoken;
-use crate::workbench::{Answers, BookQuestion, KEPT_OF_TYPED, Look, Shown};
+use crate::workbench::{Answers, BookQuestion, KEPT_OF_TYPED, Look, Shown, WholeMenu};
 
 /// Most drinks beside the first.
 pub(super) const MOST_BESIDE: usize = 3;
@@ -65,7 +63,7 @@ impl Shows {
 
     fn has(self, row: &MenuRow) -> bool {
         match self {
-            Self::Approved => row.is_approved,
+            Self::Approved => row.is_approved(),
             Self::OnTrial => row.state == State::OnTrial,
             Self::Drafts => row.state == State::Draft,
             Self::All => true,
@@ -92,7 +90,7 @@ pub(super) struct MenuState {
     /// How far the rows are scrolled, in points.
     pub(super) scrolled: f32,
     /// What has been worked out so far.
-    pub(super) look: Look<Vec<MenuRow>>,
+    pub(super) look: Look<WholeMenu>,
 }
 
 impl MenuState {
@@ -121,7 +119,7 @@ pub(super) fn drink_of(row: &MenuRow) -> Shown {
 
 /// Rows that were worked out: two are the same when they are the same in memory.
 #[derive(Clone, Debug)]
-pub(super) struct RowsOfMenu(pub(super) Arc<Vec<MenuRow>>);
+pub(super) struct RowsOfMenu(pub(super) Arc<WholeMenu>);
 
 impl PartialEq for RowsOfMenu {
     fn eq(&self, other: &Self) -> bool {
@@ -141,7 +139,6 @@ impl Hash for RowsOfMenu {
 #[derive(Clone, PartialEq, Eq, Hash)]
 pub(super) struct OrderOfMenu {
     pub(super) rows: RowsOfMenu,
-    pub(super) spoken: Spoken,
     pub(super) shows: Shows,
     pub(super) find: String,
     pub(super) without: BTreeSet<Allergen>,
@@ -152,31 +149,20 @@ impl BookQuestion for OrderOfMenu {
     type Answer = Arc<Vec<usize>>;
     const KEPT: usize = KEPT_OF_TYPED;
 
-    fn work_out(&self, answers: Answers<'_>) -> Self::Answer {
-        let (book, rows) = (answers.book(), &self.rows.0);
-        let speaker = self.spoken.about(book);
-        let name = |row: &MenuRow| speaker.drink(&row.drink.recipe, row.drink.version.as_ref());
+    fn work_out(&self, _: Answers<'_>) -> Self::Answer {
+        let menu = &self.rows.0;
+        let rows = &menu.rows;
         let wanted = WantedWords::of(&self.find);
-        let words = (!wanted.is_empty()).then(|| answers.to(&WordsOfDrinks));
-        let places = book.recipes.iter().map(|recipe: &Arc<Recipe>| &recipe.id);
-        let places: BTreeMap<_, _> = places.enumerate().map(|(at, id)| (id, at)).collect();
-        let is_found = |row: &MenuRow| {
-            let Some(words) = &words else { return true };
-            let at = places.get(&row.drink.recipe);
-            let by_recipe = at.is_some_and(|at| words.found_by(*at, &wanted).is_some());
-            by_recipe || wanted.are_in(&name(row))
+        let is_shown = |at: usize| {
+            let row = &rows[at];
+            let is_free = |allergen: &Allergen| is_free_of(row, *allergen);
+            self.shows.has(row)
+                && self.without.iter().all(is_free)
+                && (wanted.is_empty() || menu.is_found(at, &wanted))
         };
-        let is_shown = |row: &MenuRow| {
-            let is_free = self
-                .without
-                .iter()
-                .all(|allergen| is_free_of(row, *allergen));
-            self.shows.has(row) && is_free && is_found(row)
-        };
-        let shown = (0..rows.len()).filter(|at| is_shown(&rows[*at]));
-        let mut shown: Vec<usize> = shown.collect();
+        let mut shown: Vec<usize> = (0..rows.len()).filter(|at| is_shown(*at)).collect();
         if let Some(sort) = self.sort {
-            put_in_order(&mut shown, rows, sort, name);
+            put_in_order(&mut shown, rows, sort, |at| menu.sorted_by(at));
         }
         Arc::new(shown)
     }
@@ -189,14 +175,14 @@ fn is_free_of(row: &MenuRow, allergen: Allergen) -> bool {
 }
 
 /// Puts rows in order. What is known only as a bound stands behind what is known, and what is not known last, whichever way.
-fn put_in_order(
+fn put_in_order<'menu>(
     shown: &mut [usize],
     rows: &[MenuRow],
     sort: Sort,
-    name: impl Fn(&MenuRow) -> String,
+    name: impl Fn(usize) -> &'menu str,
 ) {
     let Some(column) = sort.column else {
-        sort.by_name(shown, |at| name(&rows[at]).to_lowercase());
+        shown.sort_by(|a, b| sort.way(name(*a).cmp(name(*b))));
         return;
     };
     shown.sort_by(|a, b| {
@@ -251,7 +237,12 @@ impl Known {
 pub(super) fn known(row: &MenuRow, column: usize) -> Known {
     match column {
         STATE => {
-            Known::Whole(f64::from(row.state as u8) + if row.is_approved { -10.0 } else { 0.0 })
+            let mark = match row.mark {
+                Some(ApprovalMark::AsApproved) => -10.0,
+                Some(ApprovalMark::ChangedSince) | None => 0.0,
+                Some(ApprovalMark::Nothing) => 0.5,
+            };
+            Known::Whole(f64::from(row.state as u8) + mark)
         }
         COST => Known::reported(&row.cost),
         PRICE => Known::stated(row.menu_price),
@@ -304,7 +295,7 @@ mod tests {
                     column: Some(column),
                     descending,
                 };
-                put_in_order(&mut shown, &rows, sort, |_| String::new());
+                put_in_order(&mut shown, &rows, sort, |_| "");
                 let keys: Vec<Known> = shown.iter().map(|at| known(&rows[*at], column)).collect();
                 for pair in keys.windows(2) {
                     assert!(pair[0].class() <= pair[1].class(), "{column} {pair:?}");

@@ -41,7 +41,7 @@ impl AreaOfWork for CompareState {
 
     fn look(&mut self, workbench: &mut Workbench, _: Option<&Shown>, _: &mut ViewState) {
         if self.look_at == CompareView::WholeMenu {
-            self.menu.look = workbench.menu_figures();
+            self.menu.look = workbench.whole_menu();
         }
     }
 

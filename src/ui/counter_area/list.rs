@@ -83,7 +83,10 @@ pub(super) fn list_ui(
     } else {
         state.enter_row = enters;
         let foot = grid::TARGET + grid::TIGHT;
-        let room = vec2(ui.available_width(), ui.available_height() - foot);
+        let room = vec2(
+            ui.available_width(),
+            (ui.available_height() - foot).max(grid::TARGET),
+        );
         wish = ui
             .allocate_ui(room, |ui| {
                 rows_ui(ui, state, (&rows, &order), &shown, width)

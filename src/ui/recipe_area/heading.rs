@@ -115,10 +115,12 @@ fn version_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &
 
 fn state_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mut Vec<Action>) {
     let (palette, speaker) = (theme::palette(ui.visuals()), screen.speaker);
-    let Some(state) = screen.recipe.state_of(screen.shown.version.as_ref()) else {
+    let version = screen.shown.version.as_ref();
+    let Some(state) = screen.recipe.state_of(version) else {
         return;
     };
-    if state == State::Approved {
+    let is_only_marked = screen.recipe.is_only_marked(version);
+    if state == State::Approved && !is_only_marked {
         let (rect, _) = ui.allocate_exact_size(vec2(grid::ICON, grid::TARGET), Sense::hover());
         paint(
             ui.painter(),
@@ -130,7 +132,8 @@ fn state_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState, actions: &mu
     let is_empty = screen.balance.resolved.lines().next().is_none();
     let name = speaker.word("recipe-sheet-state");
     let focus = screen.field("state");
-    word_menu_ui(ui, &focus, name, speaker.state(state), |ui| {
+    let word = speaker.state_of(screen.recipe, version);
+    word_menu_ui(ui, &focus, name, word, |ui| {
         for other in State::ALL {
             if other == State::Approved && is_empty {
                 let button = Button::new(speaker.word("recipe-sheet-approve"));

@@ -325,7 +325,13 @@ fn row_keys(
     }
 }
 
-/// The name of the ingredient, with its brand where there is room; a click finds another one.
+/// That nobody sells the ingredient any more.
+fn mark_of<'words>(speaker: Speaker<'words>, row: &LineRow<'_>) -> Option<&'words str> {
+    let is_gone = row.ingredient.is_some_and(|item| item.no_longer_sold);
+    is_gone.then(|| speaker.sold(true))
+}
+
+/// The name of the ingredient, with its brand and mark where there is room for them; a click finds another one.
 fn ingredient_ui(
     ui: &mut Ui,
     speaker: Speaker<'_>,
@@ -346,8 +352,7 @@ fn ingredient_ui(
     } else {
         ""
     };
-    let is_gone = row.ingredient.is_some_and(|item| item.no_longer_sold);
-    let mark = is_gone.then(|| speaker.sold(true));
+    let mark = mark_of(speaker, row);
     let spoken = match mark {
         Some(mark) => say!(speaker, "clauses", before: row.name(), after: mark),
         None => row.name().into_owned(),
@@ -356,7 +361,7 @@ fn ingredient_ui(
         ui,
         (&row.name(), colour),
         (more, palette.text_quiet),
-        mark.map(|mark| (mark, palette.caution)),
+        mark.filter(|_| brand).map(|mark| (mark, palette.caution)),
         rect.width() - 2.0 * grid::TIGHT,
     );
     let mut child = ui.new_child(
@@ -422,7 +427,7 @@ fn mass_ui(ui: &mut Ui, speaker: Speaker<'_>, row: &LineRow<'_>, rect: Rect) {
     }
 }
 
-/// Mass and temperature under the ingredient.
+/// Mass, temperature, brand and mark under the ingredient.
 fn second_line_ui(
     ui: &mut Ui,
     speaker: Speaker<'_>,
@@ -431,6 +436,22 @@ fn second_line_ui(
     columns: &Columns,
 ) {
     let palette = theme::palette(ui.visuals());
+    let mut place = Rect::from_min_max(
+        pos2(
+            rect.left() + columns.ingredient.min + grid::TIGHT,
+            rect.top() + 28.0,
+        ),
+        pos2(rect.left() + columns.share.max, rect.bottom() - 2.0),
+    );
+    if let Some(mark) = mark_of(speaker, row) {
+        let font = TypeStyle::Small.font_id();
+        let mark = ui
+            .painter()
+            .layout_no_wrap(mark.to_owned(), font, palette.caution);
+        let at = pos2(place.left(), place.center().y - mark.size().y / 2.0);
+        place.min.x += mark.size().x + grid::EASY;
+        ui.painter().galley(at, mark, palette.caution);
+    }
     let Some(share) = row.share else { return };
     let (mass, spread) = model::mass_words(speaker, share);
     let temperature = row.temperature.map(|(stated, _)| {
@@ -444,13 +465,6 @@ fn second_line_ui(
         .flatten()
         .collect();
     let words = words.join("   ");
-    let place = Rect::from_min_max(
-        pos2(
-            rect.left() + columns.ingredient.min + grid::TIGHT,
-            rect.top() + 28.0,
-        ),
-        pos2(rect.left() + columns.share.max, rect.bottom() - 2.0),
-    );
     label_at(
         ui,
         place,

@@ -8,10 +8,13 @@ mod cooling;
 mod cooling_plot;
 mod cost;
 mod guests;
+mod last_sip;
+mod last_sip_plot;
 mod melting;
 mod nutrition;
 mod one_cup;
 mod readings;
+mod record;
 mod sheet;
 mod teas;
 mod typed;
@@ -38,6 +41,7 @@ const THREE_COLUMNS: f32 = 360.0 * grid::STEP;
 enum Sheet {
     Cooling,
     Ice,
+    LastSip,
     Nutrition,
     Yardsticks,
     Guests,
@@ -48,9 +52,10 @@ enum Sheet {
 
 impl Sheet {
     /// All of them, in the order in which they are read in one column.
-    const ALL: [Self; 8] = [
+    const ALL: [Self; 9] = [
         Self::Cooling,
         Self::Ice,
+        Self::LastSip,
         Self::Nutrition,
         Self::Yardsticks,
         Self::Guests,
@@ -64,6 +69,7 @@ impl Sheet {
         match self {
             Self::Cooling => "serving-sheet-cooling",
             Self::Ice => "serving-sheet-ice",
+            Self::LastSip => "serving-sheet-last-sip",
             Self::Nutrition => "serving-sheet-nutrition",
             Self::Yardsticks => "serving-sheet-yardsticks",
             Self::Guests => "serving-sheet-guests",
@@ -85,6 +91,8 @@ pub(super) struct ServingState {
     weighings: melting::Weighings,
     /// What was read of a cup that is off.
     cup: one_cup::CupTexts,
+    /// Minutes on the way to the guest, as they are typed.
+    on_the_way: String,
     /// The tea that is planned.
     brewing: brewing::BrewingState,
 }
@@ -180,18 +188,18 @@ fn title_ui(ui: &mut Ui, screen: &Screen<'_>, state: &mut ServingState) {
 
 /// Which sheets stand below each other in a width.
 fn columns_of(width: f32) -> &'static [&'static [Sheet]] {
-    use Sheet::{Brewing, Cooling, Cost, Guests, Ice, Nutrition, OneCup, Yardsticks};
+    use Sheet::{Brewing, Cooling, Cost, Guests, Ice, LastSip, Nutrition, OneCup, Yardsticks};
     if width < TWO_COLUMNS {
         &[&Sheet::ALL]
     } else if width < THREE_COLUMNS {
         &[
-            &[Cooling, Ice, OneCup, Brewing],
+            &[Cooling, Ice, LastSip, OneCup, Brewing],
             &[Nutrition, Yardsticks, Guests, Cost],
         ]
     } else {
         &[
-            &[Cooling, Ice, OneCup],
-            &[Nutrition, Yardsticks],
+            &[Cooling, Ice, LastSip],
+            &[Nutrition, Yardsticks, OneCup],
             &[Guests, Cost, Brewing],
         ]
     }
@@ -224,6 +232,10 @@ fn sheet_ui(
         Sheet::Ice => {
             let weighings = &mut state.weighings;
             melting::melting_ui(ui, screen, serving, weighings, drafts, actions);
+        }
+        Sheet::LastSip => {
+            let on_the_way = &mut state.on_the_way;
+            last_sip::last_sip_ui(ui, screen, on_the_way, drafts, actions);
         }
         Sheet::Nutrition => nutrition::nutrition_ui(ui, screen, serving),
         Sheet::Yardsticks => yardsticks::yardsticks_ui(ui, screen, serving, actions),

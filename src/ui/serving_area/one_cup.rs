@@ -2,6 +2,7 @@
 
 use egui::Ui;
 
+use super::record::record_ui;
 use super::sheet;
 use super::typed::{self, LABEL, Range};
 use crate::cups::{Measured, WhyOffRemark};
@@ -70,9 +71,17 @@ pub(super) fn one_cup_ui(
         }
         read[at] = reading_ui(ui, screen, at, measured, texts, drafts, actions);
     }
-    if read.iter().all(Option::is_none) {
-        return;
+    if read.iter().any(Option::is_some) {
+        why_ui(ui, screen, read);
     }
+    if record_ui(ui, screen, &read, actions) {
+        texts.of = None;
+    }
+}
+
+/// What most likely went wrong.
+fn why_ui(ui: &mut Ui, screen: &Screen<'_>, read: [Option<f64>; Measured::ALL.len()]) {
+    let speaker = screen.speaker;
     let question = WhyOffOf::new(screen.shown, read);
     let Some(why) = screen.answers.to(&question) else {
         sheet::words_ui(ui, speaker.word("cups-nothing-in-it"));

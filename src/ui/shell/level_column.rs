@@ -140,8 +140,17 @@ fn nothing_approved_ui(ui: &mut Ui, screen: &Screen<'_>, view: &mut ViewState) {
     let palette = theme::palette(ui.visuals());
     heading_ui(ui, screen.speaker.word("shell-no-standard")).explained(Term::Standard);
     let is_empty = screen.balance.resolved.lines().next().is_none();
+    let recipe = screen.recipe;
+    let marked = || {
+        let mut versions = recipe.versions.iter().map(|version| Some(&version.id));
+        recipe.is_only_marked(None) || versions.any(|version| recipe.is_only_marked(version))
+    };
     let words = screen.speaker.word(if is_empty {
         "shell-no-standard-empty"
+    } else if recipe.is_only_marked(screen.shown.version.as_ref()) {
+        "shell-no-standard-marked"
+    } else if marked() {
+        "shell-no-standard-other-marked"
     } else {
         "shell-no-standard-why"
     });

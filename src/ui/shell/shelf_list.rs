@@ -28,6 +28,8 @@ const ROOM: f32 = 13.0;
 
 /// The same for a version.
 const QUIET_ROOM: f32 = 9.0;
+/// The least that the name of a version has beside its state, in points.
+const LEAST_NAME: f32 = 24.0 * grid::STEP;
 
 /// Of more versions of a drink only those in sight are drawn.
 const ALL_DRAWN: usize = 200;
@@ -132,14 +134,14 @@ fn recipe_ui(
         .is_some_and(|shown| shown.recipe == recipe.id);
     let row = ListRow {
         name: &recipe.name,
-        state: recipe.state,
+        state: unlocked(speaker, recipe, None),
         depth: 0.0,
         selected: in_hand,
         quiet: false,
     };
-    let (name, state) = (name_as_shown(&recipe.name), speaker.state(recipe.state));
+    let (name, state) = (name_as_shown(&recipe.name), speaker.state_of(recipe, None));
     let said = || say!(speaker, "shell-recipe-row", recipe: &*name, state: state);
-    let response = row.show(ui, speaker, said);
+    let response = row.show(ui, said);
     let version_in_hand = shown.filter(|_| in_hand).and_then(|shown| shown.version);
     if response.clicked() {
         // Pressed again, the drink in hand folds its versions away and shows them again.
@@ -159,13 +161,13 @@ fn recipe_ui(
     }
     let own = ListRow {
         name: speaker.word("shell-original"),
-        state: recipe.state,
+        state: unlocked(speaker, recipe, None),
         depth: 1.0,
         selected: in_hand && version_in_hand.is_none(),
         quiet: true,
     };
     let said = || say!(speaker, "shell-original-row", recipe: &*name);
-    if own.show(ui, speaker, said).clicked() {
+    if own.show(ui, said).clicked() {
         view.show(Shown {
             recipe: recipe.id.clone(),
             version: None,
@@ -206,14 +208,15 @@ fn version_ui(
 ) {
     let row = ListRow {
         name: &version.name,
-        state: version.state,
+        state: unlocked(speaker, recipe, Some(&version.id)),
         depth: depth.clamp(1, 3) as f32,
         selected: in_hand == Some(&version.id),
         quiet: true,
     };
-    let (name, state) = (name_as_shown(&version.name), speaker.state(version.state));
+    let state = speaker.state_of(recipe, Some(&version.id));
+    let name = name_as_shown(&version.name);
     let said = || say!(speaker, "shell-version-row", version: &*name, state: state);
-    let response = row.show(ui, speaker, said);
+    let response = row.show(ui, said);
     if response.clicked() {
         view.show(Shown {
             recipe: recipe.id.clone(),
@@ -405,10 +408,22 @@ fn remove_version(
     });
 }
 
+/// The word for how far a recipe or version is, but for one whose approval is kept.
+fn unlocked(
+    speaker: Speaker<'_>,
+    recipe: &Recipe,
+    version: Option<&VersionId>,
+) -> Option<&'static str> {
+    let is_locked =
+        recipe.state_of(version) == Some(State::Approved) && !recipe.is_only_marked(version);
+    (!is_locked).then(|| speaker.state_of(recipe, version))
+}
+
 /// A row of the list.
 struct ListRow<'row> {
     name: &'row str,
-    state: State,
+    /// How far it is; none where an approval of it is kept, which a lock stands for.
+    state: Option<&'static str>,
     /// Steps of indentation.
     depth: f32,
     selected: bool,
@@ -417,23 +432,22 @@ struct ListRow<'row> {
 }
 
 impl ListRow<'_> {
-    fn show(
-        &self,
-        ui: &mut Ui,
-        speaker: Speaker<'_>,
-        accessible_name: impl Fn() -> String,
-    ) -> egui::Response {
+    fn show(&self, ui: &mut Ui, accessible_name: impl Fn() -> String) -> egui::Response {
         let palette = theme::palette(ui.visuals());
         let width = ui.available_width();
         let left = grid::NEAR + self.depth * grid::EASY;
-        let state = self.state_galley(ui, speaker);
+        let state = self.state_galley(ui);
         let state_width = state.as_ref().map_or(grid::EASY, |state| state.size().x);
         let colour = if self.selected {
             palette.text_strong
         } else {
             palette.text_normal
         };
-        let room = (width - left - state_width - 2.0 * grid::NEAR).max(grid::FAR);
+        let whole = (width - left - 2.0 * grid::NEAR).max(grid::FAR);
+        let beside = (whole - state_width).max(grid::FAR);
+        // Where a long word would be broken beside it, the state stands below the name.
+        let is_below = self.quiet && state.is_some() && beside < LEAST_NAME;
+        let room = if is_below { whole } else { beside };
         let name = ui.painter().layout(
             excerpt(self.name, NAME),
             self.style().font_id(),
@@ -447,6 +461,10 @@ impl ListRow<'_> {
             ui.painter().layout(words, strong, colour, room).size().y
         });
         let text = strong.unwrap_or_default().max(name.size().y);
+        let last_row = name.rows.last().map_or(0.0, |row| row.rect().width());
+        let needs_row = is_below && last_row + grid::NEAR + state_width > whole;
+        let foot = state.as_ref().map_or(0.0, |state| state.size().y);
+        let text = text + if needs_row { foot } else { 0.0 };
         let height = text + if self.quiet { QUIET_ROOM } else { ROOM };
         let (rect, response) = ui.allocate_exact_size(vec2(width, height), Sense::click());
         let (selected, enabled) = (self.selected, ui.is_enabled());
@@ -455,10 +473,16 @@ impl ListRow<'_> {
         });
         if ui.is_rect_visible(rect) {
             self.paint_ground(ui, rect, &response);
-            let top = rect.center().y - name.size().y / 2.0;
+            let tall = if is_below { text } else { name.size().y };
+            let top = rect.center().y - tall / 2.0;
             ui.painter()
                 .galley(pos2(rect.left() + left, top), name, colour);
-            paint_state(ui, rect, state);
+            let of_state = if is_below {
+                rect.with_min_y(rect.bottom() - foot - QUIET_ROOM)
+            } else {
+                rect
+            };
+            paint_state(ui, of_state, state);
         }
         response
     }
@@ -488,14 +512,12 @@ impl ListRow<'_> {
         }
     }
 
-    /// The state as a word; approval is a lock instead.
-    fn state_galley(&self, ui: &Ui, speaker: Speaker<'_>) -> Option<Arc<egui::Galley>> {
+    /// The state as a word; a kept approval is a lock instead.
+    fn state_galley(&self, ui: &Ui) -> Option<Arc<egui::Galley>> {
         let palette = theme::palette(ui.visuals());
-        let word = speaker.state(self.state).to_owned();
-        (self.state != State::Approved).then(|| {
-            ui.painter()
-                .layout_no_wrap(word, TypeStyle::Small.font_id(), palette.text_quiet)
-        })
+        let word = self.state?.to_owned();
+        let font = TypeStyle::Small.font_id();
+        Some(ui.painter().layout_no_wrap(word, font, palette.text_quiet))
     }
 }
 

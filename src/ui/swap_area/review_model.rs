@@ -39,8 +39,7 @@ pub(super) fn title(speaker: Speaker<'_>, item: &ReviewItem) -> (String, &'stati
     let Some(recipe) = speaker.book.recipe(&item.recipe) else {
         return (name, "");
     };
-    let state = recipe.state_of(item.version.as_ref());
-    (name, state.map_or("", |state| speaker.state(state)))
+    (name, speaker.state_of(recipe, item.version.as_ref()))
 }
 
 /// How many versions the book has.

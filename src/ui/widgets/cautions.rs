@@ -39,8 +39,10 @@ pub(in crate::ui) struct Cautions {
     /// Height that they may take together, in points.
     room: f32,
     scrolls: bool,
-    /// The line that folds and unfolds; `None` where everything has room.
+    /// The words that fold and unfold; `None` where everything has room.
     fold: Option<String>,
+    /// Whether those stand behind the last sentence, which leaves room for them, rather than on a line of their own.
+    fold_is_behind: bool,
     /// There is nothing yet that cautions could be about.
     is_empty_drink: bool,
 }
@@ -54,9 +56,19 @@ impl Cautions {
             .iter()
             .partition(|caution| !may_fold(&caution.fact));
         let all: Vec<&Caution> = firm.iter().chain(&folding).copied().collect();
-        let mut laid_out = sentences(ui, speaker, &all, TypeStyle::Body, room_for_words(ui));
-        let height = height_of(&laid_out) + 2.0 * f32::from(MARGIN_ABOVE);
-        let has_room = height <= ui.content_rect().height() * MOST_UNFOLDED;
+        // What takes much of the height is set smaller, before anything is folded.
+        let most = ui.content_rect().height() * MOST_UNFOLDED;
+        let set = |style| {
+            let laid_out = sentences(ui, speaker, &all, style, room_for_words(ui));
+            let height = height_of(&laid_out) + 2.0 * f32::from(MARGIN_ABOVE);
+            (laid_out, height <= most)
+        };
+        let mut style = TypeStyle::Body;
+        let (mut laid_out, mut has_room) = set(style);
+        if !has_room {
+            style = TypeStyle::Small;
+            (laid_out, has_room) = set(style);
+        }
         let fold =
             (!has_room && !folding.is_empty()).then(|| fold_words(speaker, &folding, is_open));
         if fold.is_some() && !is_open {
@@ -65,7 +77,7 @@ impl Cautions {
         let shown = &all[..laid_out.len()];
         Self {
             is_empty_drink: balance.resolved.lines().next().is_none(),
-            ..Self::arranged(ui, speaker, (shown, laid_out), TypeStyle::Body, fold)
+            ..Self::arranged(ui, speaker, (shown, laid_out), style, fold)
         }
     }
 
@@ -98,15 +110,21 @@ impl Cautions {
         fold: Option<String>,
     ) -> Self {
         let margins = 2.0 * f32::from(MARGIN_ABOVE);
+        let last_row = laid_out.last().and_then(|last| last.rows.last());
+        let fold_is_behind = fold.as_ref().zip(last_row).is_some_and(|(words, row)| {
+            row.rect().width() + grid::APART + fold_width(ui, words) <= room_for_words(ui)
+        });
+        let has_line = fold.is_some() && !fold_is_behind;
         let most = (ui.content_rect().height() * MOST_PART).max(LEAST_HEIGHT)
             - margins
-            - if fold.is_some() { FOLD } else { 0.0 };
+            - if has_line { FOLD } else { 0.0 };
         let room = height_of(&laid_out);
         let scrolls = room > most;
         let mut arranged = Self {
             sentences: laid_out,
             room,
             scrolls,
+            fold_is_behind: fold_is_behind && !scrolls,
             fold,
             is_empty_drink: false,
         };
@@ -130,7 +148,8 @@ impl Cautions {
 
     /// Height with the margins, in points.
     pub(in crate::ui) fn height(&self) -> f32 {
-        let fold = if self.fold.is_some() { FOLD } else { 0.0 };
+        let has_line = self.fold.is_some() && !self.fold_is_behind;
+        let fold = if has_line { FOLD } else { 0.0 };
         (self.room + fold).max(grid::EASY + grid::NEAR) + 2.0 * f32::from(MARGIN_ABOVE)
     }
 
@@ -166,12 +185,29 @@ impl Cautions {
                 self.sentences_ui(ui);
             }
             if let Some(words) = &self.fold
-                && fold_ui(ui, words, *is_open)
+                && self.fold_in_place_ui(ui, words, *is_open)
             {
                 *is_open = !*is_open;
                 ui.ctx().request_repaint();
             }
         });
+    }
+
+    /// The words that fold, behind the last sentence or below it.
+    fn fold_in_place_ui(&self, ui: &mut Ui, words: &str, is_open: bool) -> bool {
+        if !self.fold_is_behind {
+            return fold_ui(ui, words, is_open);
+        }
+        let last_row = self.sentences.last().and_then(|last| last.rows.last());
+        let row = last_row.map_or(FOLD - GAP, |row| row.rect().height());
+        let bottom = ui.cursor().top() - GAP;
+        let right = ui.max_rect().right();
+        let place = egui::Rect::from_min_max(
+            egui::pos2(right - fold_width(ui, words), bottom - row - 1.0),
+            egui::pos2(right, bottom + 1.0),
+        );
+        let builder = egui::UiBuilder::new().max_rect(place);
+        fold_ui(&mut ui.new_child(builder), words, is_open)
     }
 
     fn sentences_ui(&self, ui: &mut Ui) {
@@ -272,6 +308,16 @@ fn fold_words(speaker: Speaker<'_>, folding: &[&Caution], is_open: bool) -> Stri
     say!(speaker, "shell-cautions-folded", count: folding.len(), kinds: kinds.join(", "))
 }
 
+/// Width of the words that fold with the sign before them, in points.
+fn fold_width(ui: &Ui, words: &str) -> f32 {
+    let words = words.to_owned();
+    let font = TypeStyle::Small.font_id();
+    let galley = ui
+        .painter()
+        .layout_no_wrap(words, font, egui::Color32::PLACEHOLDER);
+    galley.size().x + SIGN + 2.0 * grid::TIGHT
+}
+
 /// The line that folds and unfolds; `true` when it was pressed.
 fn fold_ui(ui: &mut Ui, words: &str, is_open: bool) -> bool {
     let palette = theme::palette(ui.visuals());
@@ -280,7 +326,7 @@ fn fold_ui(ui: &mut Ui, words: &str, is_open: bool) -> bool {
     } else {
         Icon::ChevronRight
     };
-    let line = egui::vec2(ui.available_width(), FOLD - GAP);
+    let line = egui::vec2(ui.available_width(), ui.available_height().min(FOLD - GAP));
     let layout = egui::Layout::left_to_right(egui::Align::Center);
     ui.spacing_mut().interact_size.y = 0.0;
     ui.allocate_ui_with_layout(line, layout, |ui| {

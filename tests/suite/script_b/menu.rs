@@ -180,7 +180,7 @@ pub(super) fn matrix(window: &mut Window) {
     for row in menu_figures(&now) {
         let recipe = now.recipe(&row.drink.recipe).unwrap();
         if row.drink.version.is_none() {
-            let (name, is_approved) = (&recipe.name, row.is_approved);
+            let (name, is_approved) = (&recipe.name, row.is_approved());
             assert_eq!(table.contains(name), is_approved, "{name}");
             assert!(is_approved || left_out.contains(name), "{name}");
         }
