@@ -169,17 +169,19 @@ pub struct Mix<N = f64> {
     pub unknown: u64,
 }
 
+impl Mix {
+    /// A mix of which nothing is known.
+    pub(super) const UNKNOWN: Self = Self {
+        unknown: (1 << COMPONENTS) - 1,
+        ..Self::EMPTY
+    };
+}
+
 impl<N: Number> Mix<N> {
     /// Nothing.
     pub const EMPTY: Self = Self {
         of: [N::ZERO; COMPONENTS],
         unknown: 0,
-    };
-
-    /// A mix of which nothing is known.
-    pub(super) const UNKNOWN: Self = Self {
-        of: [N::ZERO; COMPONENTS],
-        unknown: (1 << COMPONENTS) - 1,
     };
 
     /// The amount of a component (its known part).

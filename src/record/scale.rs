@@ -20,9 +20,10 @@ const LARGEST: f64 = 10.0;
 const BEFORE: f64 = std::f64::consts::LN_2;
 
 /// Parts of a doubt that may be the same in all readings of a group.
-const SHARED: [f64; 8] = [0.0, 0.15, 0.3, 0.45, 0.6, 0.75, 0.9, 0.98];
+const SHARED: [f64; 9] = [0.0, 0.15, 0.3, 0.45, 0.6, 0.75, 0.9, 0.98, 1.0];
 
-/// The least variance of a reading beside what it shares, as a part of that of the class: readings have digits.
+/// The least variance of a reading beside what it shares, as a part of that of the class as it is assumed: readings have digits,
+/// whatever the class turns out to be.
 const LEAST: f64 = 1e-4;
 
 /// A reading beside what was foretold, in one unit.
@@ -77,7 +78,9 @@ fn log_density(group: &[OffBy], times: f64, shared: f64) -> f64 {
     for one in group {
         let s = times * one.of_class;
         let own = (1.0 - shared) * s * s + one.rest * one.rest;
-        let own = own.max(LEAST * s * s).max(f64::MIN_POSITIVE);
+        let own = own
+            .max(LEAST * one.of_class * one.of_class)
+            .max(f64::MIN_POSITIVE);
         let loading = shared.sqrt() * s;
         logs += own.ln();
         squares += one.off * one.off / own;

@@ -135,6 +135,7 @@ mod tests {
             words("measure-kind", &MeasureKind::ALL.map(MeasureKind::word)),
             words("vessel-kind", &vessels.map(VesselKind::word)),
             words("state", &State::ALL.map(State::word)),
+            words("state", &["marked-only"]),
             words("lens", &Lens::ALL.map(Lens::word)),
             words("found", &found.map(FoundKind::word)),
             words(

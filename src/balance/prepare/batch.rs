@@ -5,10 +5,10 @@ use std::rc::Rc;
 
 use super::larder::Taken;
 use super::pack::gram_at_its_price;
-use super::per_gram::{PerGram, Sensitivity, per_gram};
+use super::per_gram::{PerGram, Sensitivity};
 use super::preparation::Preparation;
 use super::setup;
-use super::unit::{steeped, with_doubt_of_composition};
+use super::unit::steeped;
 use crate::balance::assumption::Assumption;
 use crate::balance::cause::Cause;
 use crate::balance::mix::{COMPONENTS, Component, Mix};
@@ -16,10 +16,10 @@ use crate::balance::slots::Slots;
 use crate::balance::solve::figures::{Off, solved_sums};
 use crate::balance::solve::prepared::{Fill, LineSensitivity, Prepared, Scaling};
 use crate::book::{
-    Book, Figure, Finding, FindingKind, HouseMade, Ingredient, IngredientId, Place, Recipe,
-    Resolved, Stage, YieldLimit, resolve,
+    Figure, Finding, FindingKind, HouseMade, Ingredient, IngredientId, Place, Recipe, Resolved,
+    Stage, YieldLimit, resolve,
 };
-use crate::quantity::{PackUnit, Uncertain};
+use crate::quantity::Uncertain;
 
 /// Rounding that a yield may be above what went in, as a part of it.
 const YIELD_SLACK: f64 = 1e-9;
