@@ -115,10 +115,11 @@ impl Difference {
     }
 }
 
-/// The distance of steps with their weights; `None` when none is known.
+/// The distance of steps with their weights; `None` when none is known. A weight below nothing, which is a finding of the book,
+/// counts as none.
 pub fn overall_distance(steps: impl Iterator<Item = (Option<f64>, f64)>) -> Option<f64> {
     let mut known = steps
-        .filter_map(|(steps, weight)| steps.map(|steps| weight * steps * steps))
+        .filter_map(|(steps, weight)| steps.map(|steps| weight.max(0.0) * steps * steps))
         .peekable();
     known.peek()?;
     Some(known.sum::<f64>().sqrt())
