@@ -46,6 +46,17 @@ pub enum ClosureKind {
     Film,
 }
 
+impl ClosureKind {
+    /// Its key in reports and in the names of messages.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Open => "open",
+            Self::Lid => "lid",
+            Self::Film => "film",
+        }
+    }
+}
+
 /// A way to close a cup.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Closure {

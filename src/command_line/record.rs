@@ -325,10 +325,7 @@ fn accept(arguments: &AcceptArguments) -> Result<ExitCode, Failure> {
     let edit =
         found.and_then(|found| rescaling(book, found, &date, &arguments.by, &arguments.reason));
     let Some(edit) = edit else {
-        let class = Speaker::new(book).doubt_class(class);
-        return Err(Failure::Usage(
-            say!(speaker(), "command-nothing-to-rescale", class: class),
-        ));
+        return Err(nothing_to_rescale(book, class));
     };
     let then = after(book, edit)?;
     let doubts = then.settings.doubts.iter();
@@ -349,12 +346,14 @@ fn give_up(arguments: &GiveUpArguments) -> Result<ExitCode, Failure> {
     let book = &loaded.book;
     let class = DoubtClass::from(arguments.class);
     let Some(edit) = rescaling_given_up(book, class) else {
-        let class = Speaker::new(book).doubt_class(class);
-        return Err(Failure::Usage(
-            say!(speaker(), "command-nothing-to-rescale", class: class),
-        ));
+        return Err(nothing_to_rescale(book, class));
     };
     carry_out(&loaded, &arguments.book, edit, arguments.drop_comments)
+}
+
+fn nothing_to_rescale(book: &Book, class: DoubtClass) -> Failure {
+    let class = Speaker::new(book).doubt_class(class);
+    Failure::Usage(say!(speaker(), "command-nothing-to-rescale", class: class))
 }
 
 fn carry_out(

@@ -2,7 +2,6 @@
 
 use super::{Speaker, say};
 use crate::balance::{LastSip, LastSipRemark, OtherWay};
-use crate::book::ClosureKind;
 
 impl Speaker<'_> {
     /// A fact about a drink from the counter to the last sip.
@@ -94,14 +93,7 @@ impl Speaker<'_> {
     /// Another way to hand a drink over.
     fn other_way(&self, way: &OtherWay) -> String {
         match way {
-            OtherWay::Closure(kind) => {
-                let closure = match kind {
-                    ClosureKind::Open => "open",
-                    ClosureKind::Lid => "lid",
-                    ClosureKind::Film => "film",
-                };
-                say!(self, "last-sip-way-closure", closure: closure)
-            }
+            OtherWay::Closure(kind) => say!(self, "last-sip-way-closure", closure: kind.word()),
             OtherWay::Ice(percent) => {
                 say!(self, "last-sip-way-ice", percent: self.in_unit(*percent, "%", 0))
             }

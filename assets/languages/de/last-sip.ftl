@@ -30,7 +30,6 @@ last-sip-way = unterwegs
 last-sip-way-named = Minuten unterwegs zum Gast
 last-sip-way-too-long = Das Bild endet nach { $minutes }: Einem Getränk, das länger unterwegs ist, wird nicht gefolgt.
 last-sip-table = von der Theke bis zum letzten Schluck
-last-sip-gap = { $figure }: { $reason }.
 last-sip-picture = { $figure } über { $minutes }: anfangs { $first }, am Ende { $last }, soll { $aim }
 last-sip-picture-without-aim = { $figure } über { $minutes }: anfangs { $first }, am Ende { $last }
 last-sip-legend = Linie: das Getränk, wie es steht; der Schleier darum: wo es in 95 von 100 Fällen liegt. Das Band quer: innerhalb eines Schritts von dem, was es sein soll. Senkrechte Linie: wann es am besten ist.

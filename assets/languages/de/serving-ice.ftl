@@ -9,7 +9,7 @@ serving-ice-time = Zeit
 serving-ice-melted = geschmolzen
 serving-ice-tea = Tee
 # Why a column is empty. $figure is its name, $reason a clause.
-serving-ice-gap = { $figure }: { $reason }.
+serving-gap = { $figure }: { $reason }.
 # $u and $rate are numbers.
 serving-ice-melting = Wie schnell Eis hier schmilzt
 serving-ice-rate = Schmelzrate

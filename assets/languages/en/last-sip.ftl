@@ -36,7 +36,6 @@ last-sip-way-named = Minutes on the way to the guest
 last-sip-way-too-long = The picture ends after { $minutes }: a drink that is on the way for longer is not followed.
 last-sip-table = from the counter to the last sip
 # Why a strip is missing. $figure is its name, $reason a clause.
-last-sip-gap = The { $figure }: { $reason }.
 # A strip for a screen reader. $values are "at first 82 °C", in the unit of the strip.
 last-sip-picture = { $figure } over { $minutes }: { $first } at first, { $last } at the end, held to { $aim }
 last-sip-picture-without-aim = { $figure } over { $minutes }: { $first } at first, { $last } at the end

@@ -9,7 +9,7 @@ serving-ice-time = time
 serving-ice-melted = melted
 serving-ice-tea = tea
 # Why a column is empty. $figure is its name, $reason a clause.
-serving-ice-gap = The { $figure }: { $reason }.
+serving-gap = The { $figure }: { $reason }.
 # $u and $rate are numbers.
 serving-ice-melting = How fast ice melts here
 serving-ice-rate = melt rate

@@ -4,7 +4,6 @@ use serde_json::json;
 
 use super::Fact;
 use crate::balance::{LastSipRemark, OtherWay};
-use crate::book::ClosureKind;
 
 /// A fact about a drink from the counter to the last sip.
 pub(in crate::command_line) fn last_sip_remark(remark: &LastSipRemark) -> Fact {
@@ -44,14 +43,7 @@ pub(in crate::command_line) fn last_sip_remark(remark: &LastSipRemark) -> Fact {
 /// Another way to hand a drink over.
 pub(in crate::command_line) fn other_way(way: &OtherWay) -> Fact {
     match way {
-        OtherWay::Closure(kind) => {
-            let closure = match kind {
-                ClosureKind::Open => "open",
-                ClosureKind::Lid => "lid",
-                ClosureKind::Film => "film",
-            };
-            Fact::new("closure", json!({ "closure": closure }))
-        }
+        OtherWay::Closure(kind) => Fact::new("closure", json!({ "closure": kind.word() })),
         OtherWay::Ice(percent) => Fact::new("ice", json!({ "percent": percent })),
     }
 }

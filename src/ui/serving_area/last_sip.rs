@@ -12,7 +12,7 @@ use crate::say::say;
 use crate::ui::Screen;
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::grid;
-use crate::ui::value::{Value, gap_words};
+use crate::ui::value::Value;
 use crate::ui::view_state::Drafts;
 use crate::ui::widgets::form::NumberRow;
 use crate::ui::words;
@@ -56,7 +56,13 @@ pub(super) fn last_sip_ui(
     let way = on_the_way_ui(ui, screen, course, on_the_way, drafts, actions);
     ui.add_space(grid::NEAR);
     last_sip_plot::strips_ui(ui, speaker, &standings, way);
-    gaps_ui(ui, screen, course);
+    if let Some(first) = course.sips.first() {
+        let figures = [
+            (first.sweetness.is_some(), Measurand::Sweetness),
+            (first.tea_strength.is_some(), Measurand::TeaStrength),
+        ];
+        sheet::gaps_ui(ui, screen, &figures);
+    }
     let table = speaker.word("last-sip-table");
     copy_ui(ui, table, || as_table(screen, course));
     sheet::quiet_ui(ui, speaker.word("last-sip-legend"));
@@ -118,28 +124,6 @@ fn on_the_way_ui(
         None => {}
     }
     Some(minutes.min(last))
-}
-
-/// Why a strip is not there.
-fn gaps_ui(ui: &mut Ui, screen: &Screen<'_>, course: &LastSip) {
-    let speaker = screen.speaker;
-    let Some(first) = course.sips.first() else {
-        return;
-    };
-    for (is_known, measurand) in [
-        (first.sweetness.is_some(), Measurand::Sweetness),
-        (first.tea_strength.is_some(), Measurand::TeaStrength),
-    ] {
-        if !is_known {
-            let gap = gap_words(speaker, &screen.balance.reported(measurand));
-            let reason = gap.unwrap_or_else(|| speaker.word("serving-not-known").to_owned());
-            let name = speaker.measurand(measurand);
-            sheet::quiet_ui(
-                ui,
-                say!(speaker, "last-sip-gap", figure: name, reason: reason),
-            );
-        }
-    }
 }
 
 /// The drink minute by minute.

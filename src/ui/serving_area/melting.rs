@@ -14,7 +14,7 @@ use crate::ui::field::draft_error_ui;
 use crate::ui::glossary::Term;
 use crate::ui::spreadsheet::{self, Cell, Table, copy_ui};
 use crate::ui::theme::{self, TypeStyle, grid};
-use crate::ui::value::{Value, gap_words};
+use crate::ui::value::Value;
 use crate::ui::view_state::Drafts;
 use crate::ui::widgets::facts::{fact_ui, figure_ui};
 use crate::ui::widgets::figure_table::{Column, TableRow, figure_table_ui};
@@ -127,21 +127,12 @@ fn standing_ui(ui: &mut Ui, screen: &Screen<'_>, standing: &[Standing]) {
     let Some(first) = standing.first() else {
         return;
     };
-    for (is_known, measurand) in [
+    let figures = [
         (first.sweetness.is_some(), Measurand::Sweetness),
         (first.tea_strength.is_some(), Measurand::TeaStrength),
         (first.dilution.is_some(), Measurand::Dilution),
-    ] {
-        if !is_known {
-            let gap = gap_words(speaker, &screen.balance.reported(measurand));
-            let reason = gap.unwrap_or_else(|| speaker.word("serving-not-known").to_owned());
-            let name = speaker.measurand(measurand);
-            sheet::quiet_ui(
-                ui,
-                say!(speaker, "serving-ice-gap", figure: name, reason: reason),
-            );
-        }
-    }
+    ];
+    sheet::gaps_ui(ui, screen, &figures);
 }
 
 fn row_of(speaker: Speaker<'_>, standing: &Standing) -> TableRow {

@@ -2,8 +2,11 @@
 
 use egui::{Button, Color32, Label, Response, RichText, Ui, vec2};
 
+use crate::balance::Measurand;
 use crate::say::say;
+use crate::ui::Screen;
 use crate::ui::theme::{self, grid};
+use crate::ui::value::gap_words;
 use crate::ui::widgets::facts::MOST_WIDTH;
 use crate::ui::words::{self, speaker};
 
@@ -34,6 +37,20 @@ fn narrow(ui: &mut Ui, add: impl FnOnce(&mut Ui) -> Response) -> Response {
         add(ui)
     })
     .inner
+}
+
+/// Why figures are not there, those of which nothing is known.
+pub(super) fn gaps_ui(ui: &mut Ui, screen: &Screen<'_>, figures: &[(bool, Measurand)]) {
+    let speaker = screen.speaker;
+    for (_, measurand) in figures.iter().filter(|(is_known, _)| !is_known) {
+        let gap = gap_words(speaker, &screen.balance.reported(*measurand));
+        let reason = gap.unwrap_or_else(|| speaker.word("serving-not-known").to_owned());
+        let name = speaker.measurand(*measurand);
+        quiet_ui(
+            ui,
+            say!(speaker, "serving-gap", figure: name, reason: reason),
+        );
+    }
 }
 
 /// Words in a row of which one is chosen.
